@@ -1,0 +1,37 @@
+/** A speaker's pace. */
+export interface Pace {
+  /** Syllables per second while speaking, pauses left out. */
+  readonly syllablesPerSecond: number;
+  /** Seconds of silence at a comma, a sentence's end, and a marked breath ( / in the text). */
+  readonly commaSeconds: number;
+  readonly sentenceSeconds: number;
+  readonly breathSeconds: number;
+}
+
+/** How long some words take. */
+export interface Spoken {
+  readonly seconds: number;
+  readonly words: number;
+  readonly syllables: number;
+}
+
+export interface BlockScreenClock {
+  readonly block: string;
+  /** Seconds of finished video this block takes. */
+  readonly seconds: number;
+  /** Where the figure comes from. */
+  readonly from: "clip" | "words" | "shots" | "nothing";
+  readonly spoken: Spoken;
+  readonly shotSeconds: number;
+  readonly clipSeconds: number | null;
+  /** Spoken seconds beyond the clip; 0 when they fit or no clip is set. */
+  readonly overSeconds: number;
+  /** How many words to cut so that they fit; 0 when they do. */
+  readonly wordsToCut: number;
+}
+
+export interface ScreenClock {
+  readonly seconds: number;
+  readonly targetSeconds: number;
+  readonly blocks: readonly BlockScreenClock[];
+}
