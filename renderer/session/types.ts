@@ -1,0 +1,57 @@
+import type { Edit, Episode } from "../../shared/episode";
+import type { EpisodeClocks } from "../../shared/clocks";
+import type { Finding } from "../../shared/checks";
+import type { Pace } from "../../shared/speech";
+
+export const PLACES = ["write", "train", "shoot", "speak", "publish"] as const;
+export type Place = (typeof PLACES)[number];
+
+/** Where the words are on disk. */
+export interface FileState {
+  /** File name in the library; null until the first save. */
+  readonly name: string | null;
+  readonly status: "saved" | "unsaved" | "saving" | "failed" | "changed-outside";
+  /** ISO time of the last good save. */
+  readonly savedAt: string | null;
+  /** One sentence when status is failed or changed-outside. */
+  readonly message: string | null;
+}
+
+/** Everything a screen may read. A new object on each change; parts that did not change keep their identity. */
+export interface Session {
+  readonly episode: Episode;
+  readonly clocks: EpisodeClocks;
+  /** Open and waived findings; computed in idle time, so a moment behind the words. */
+  readonly findings: readonly Finding[];
+  readonly file: FileState;
+  /** Where the caret is. */
+  readonly here: { readonly block: string | null; readonly line: string | null };
+  readonly place: Place;
+  readonly pace: Pace;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+}
+
+/** Everything a screen may do. All changes to the episode are edits, so one undo covers the whole app. */
+export interface SessionActions {
+  readonly apply: (edits: readonly Edit[]) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  /** Opens Write with the caret in that block or line, the words selected when a range is given. */
+  readonly goTo: (target: { block: string; line?: string | null; range?: { start: number; end: number } | null }) => void;
+  readonly show: (place: Place) => void;
+  readonly waive: (finding: Finding, reason: string) => void;
+  readonly unwaive: (finding: Finding) => void;
+  readonly newEpisode: () => void;
+  readonly openDemo: () => void;
+  /** Resolves to a sentence when the file cannot be opened; null when it is open. */
+  readonly openFile: (file: string) => Promise<string | null>;
+  readonly save: () => Promise<void>;
+  /** After an outside change: keep these words under a new name, or take the file's. */
+  readonly saveAsNew: () => Promise<void>;
+  readonly takeTheirs: () => Promise<void>;
+  /** Puts an older state's words into the editor, undoably. */
+  readonly restore: (episode: Episode) => void;
+  readonly newId: () => string;
+}
+
