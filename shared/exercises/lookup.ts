@@ -1,0 +1,103 @@
+import { EXERCISES } from "./catalogue";
+import type { Exercise, Family } from "./types";
+import { keyOf, phrases, wordsOf } from "./words";
+import type { Word } from "./words";
+
+const byId = new Map(EXERCISES.map((exercise) => [exercise.id, exercise]));
+
+const namesOf = (exercise: Exercise): readonly string[] => [exercise.name, ...exercise.otherNames];
+
+/** Every name of every exercise; a name is listed once in the catalogue, which its test keeps true. */
+const byKey = new Map(EXERCISES.flatMap((exercise) => namesOf(exercise).map((name) => [keyOf(name), exercise] as const)));
+
+const longestName = Math.max(...EXERCISES.flatMap((exercise) => namesOf(exercise).map((name) => wordsOf(name).length)));
+
+/** The exercise a file points at, or null when the catalogue does not know the id. */
+export const exerciseById = (id: string): Exercise | null => byId.get(id) ?? null;
+
+/** The exercises of one family, in catalogue order. */
+export const exercisesOfFamily = (family: Family): Exercise[] => EXERCISES.filter((exercise) => exercise.family === family);
+
+/**
+ * The exercise a whole text names, by its name or another name of it, or null.
+ * Case, plurals, hyphens, apostrophes and common short forms ("DB", "1-arm") make no difference; any further word does.
+ */
+export const findExercise = (text: string): Exercise | null => byKey.get(keyOf(text)) ?? null;
+
+/** "step up", "push up": also an order to do something, so the bare words inside a sentence name no exercise. */
+const readsAsOrder = (words: readonly Word[]): boolean => words.length <= 2 && /^(?:up|down|out)$/.test(words.at(-1)?.text ?? "");
+
+interface Mention {
+  readonly exercise: Exercise;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** All names found in one phrase, overlapping ones too. Positions count words. */
+function mentionsIn(words: readonly Word[]): Mention[] {
+  const found: Mention[] = [];
+  for (let from = 0; from < words.length; from += 1) {
+    for (let to = from + 1; to <= Math.min(words.length, from + longestName); to += 1) {
+      const span = words.slice(from, to);
+      const exercise = byKey.get(span.map((word) => word.text).join(""));
+      if (!exercise) continue;
+      const whole = span.length === words.length;
+      const counted = /^(?:\d+|x|ten|five|six|eight|twelve|fifteen|twenty|easy|slow|some)$/.test(words[from - 1]?.text ?? "");
+      if (readsAsOrder(span) && !whole && !counted && !span.some((word) => word.marked)) continue;
+      found.push({ exercise, from, to });
+    }
+  }
+  return found;
+}
+
+/**
+ * The exercises a longer text names, in the order of the text, each once. Where names overlap the longest wins.
+ * "Ten wall slides, ten band pull-aparts" gives two; "step up the pace" gives none.
+ */
+export function exercisesMentioned(text: string): Exercise[] {
+  const mentioned = phrases(text).flatMap((phrase) => {
+    const longestFirst = mentionsIn(wordsOf(phrase)).sort((a, b) => b.to - b.from - (a.to - a.from) || a.from - b.from);
+    const kept: Mention[] = [];
+    for (const mention of longestFirst) {
+      if (kept.every((other) => mention.to <= other.from || mention.from >= other.to)) kept.push(mention);
+    }
+    return kept.sort((a, b) => a.from - b.from).map((mention) => mention.exercise);
+  });
+  return [...new Set(mentioned)];
+}
+
+/** How well a name answers what was typed: 0 is the very name, null is no answer. */
+function fit(name: string, typed: readonly string[]): number | null {
+  const words = wordsOf(name).map((word) => word.text);
+  const whole = words.join("");
+  const query = typed.join("");
+  if (whole === query) return 0;
+  if (whole.startsWith(query)) return 1;
+  return typed.every((part) => words.some((word) => word.startsWith(part))) ? 2 : null;
+}
+
+/** Names before other names; within each the very name, then a beginning, then words anywhere. */
+function rank(exercise: Exercise, typed: readonly string[]): number | null {
+  const own = fit(exercise.name, typed);
+  const others = exercise.otherNames.map((name) => fit(name, typed)).filter((each) => each !== null);
+  const other = others.length > 0 ? Math.min(...others) : null;
+  if (own === 0 || other === 0) return own === 0 ? 0 : 1;
+  if (own !== null) return own + 1;
+  return other === null ? null : other + 3;
+}
+
+/**
+ * Answers for a picker, best first: the very name, names that begin so, names with those words, then other names likewise.
+ * Equal answers stand by length of name, then alphabet. An empty query lists the catalogue in its own order.
+ */
+export function searchExercises(query: string, limit: number): Exercise[] {
+  const typed = wordsOf(query).map((word) => word.text);
+  if (typed.length === 0) return EXERCISES.slice(0, limit);
+  return EXERCISES.flatMap((exercise) => {
+    const place = rank(exercise, typed);
+    return place === null ? [] : [{ exercise, place }];
+  })
+    .sort((a, b) => a.place - b.place || a.exercise.name.length - b.exercise.name.length || (a.exercise.name < b.exercise.name ? -1 : 1))
+    .slice(0, limit)
+    .map((answer) => answer.exercise);
+}
