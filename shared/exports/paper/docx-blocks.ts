@@ -1,0 +1,309 @@
+import {
+  CheckBox, HeadingLevel, Paragraph, Table, TableCell, TableLayoutType, TableRow, TextRun, WidthType,
+  type IBorderOptions, type IParagraphOptions, type ITableCellBorders, type ParagraphChild,
+} from "docx";
+import { drawingRun } from "./docx-drawing";
+import { BLACK, GREY, PALE, TICK_FACE, eighths, halfPoints, twips } from "./docx-units";
+import { SIZES, plain, runsOf, type Field, type LogPart, type PaperNode, type TableColumn, type Text, type TickRow, type Weight } from "./tree";
+
+export type DocxBlock = Paragraph | Table;
+
+/** Names of list definitions and styles the document declares. */
+export const LISTS = { bullet: "bullets", number: "numbers" } as const;
+export const TICK_STYLE = "Tick";
+export const LOG_TAB = "Log";
+
+/** How a node is set: the room it has, and what it must stay on one page with. */
+export interface Setting {
+  /** Points. */
+  readonly width: number;
+  /** Size where a node names none. */
+  readonly size: number;
+  readonly align: "left" | "right" | "centre";
+  readonly weight: Weight;
+  /** Its end stays with what follows. */
+  readonly keep: boolean;
+  /** It is not broken inside. */
+  readonly whole: boolean;
+  /** Counts ordered lists, so that each starts at 1. */
+  readonly lists: { count: number };
+}
+
+/** ☐ and ☒ as a box to press in Word and to tick by pen on paper (w14:checkbox). */
+const tick = (tip: string): CheckBox =>
+  new CheckBox({ alias: tip, checked: false, checkedState: { value: "2612", font: TICK_FACE }, uncheckedState: { value: "2610", font: TICK_FACE } });
+
+const line = (weight: number, color: string = BLACK): IBorderOptions => ({ style: "single", size: eighths(weight), color, space: 0 });
+const NONE: IBorderOptions = { style: "none", size: 0, color: "auto" };
+const NO_BORDERS = { top: NONE, bottom: NONE, left: NONE, right: NONE, insideHorizontal: NONE, insideVertical: NONE } as const;
+const ALIGN = { left: "left", right: "right", centre: "center" } as const;
+
+function textRuns(text: Text, base: { size: number; weight: Weight; grey: boolean }): TextRun[] {
+  return runsOf(text).map((run) => {
+    const weight = run.weight ?? base.weight;
+    return new TextRun({
+      text: run.text,
+      size: halfPoints(run.size ?? base.size),
+      // The name of a semibold face is not known everywhere; bold is.
+      bold: weight !== "regular",
+      italics: run.italic ?? false,
+      ...(run.grey ?? base.grey ? { color: GREY } : {}),
+    });
+  });
+}
+
+/** A paragraph of fixed small height: keeps two tables apart (Word would join them) and closes a cell that ends in one. */
+const sliver = (setting: Setting, height = 1, more: Partial<IParagraphOptions> = {}): Paragraph =>
+  new Paragraph({ spacing: { before: 0, after: 0, line: twips(height), lineRule: "exact" }, keepNext: setting.keep || setting.whole, run: { size: 2 }, ...more });
+
+interface Cell {
+  readonly blocks: readonly DocxBlock[];
+  readonly borders?: ITableCellBorders;
+  /** Points inside the cell's edges. */
+  readonly pad?: { readonly top?: number; readonly right?: number; readonly bottom?: number; readonly left?: number };
+  readonly shade?: string;
+}
+
+interface Row {
+  readonly cells: readonly Cell[];
+  readonly head?: boolean;
+  readonly minHeight?: number;
+}
+
+/** A table of fixed layout; widths are given for the grid and again for every cell, as readers differ in which they obey. */
+function grid(widths: readonly number[], rows: readonly Row[], setting: Setting, firstColumn = false): Table {
+  return new Table({
+    layout: TableLayoutType.FIXED,
+    width: { size: twips(widths.reduce((sum, width) => sum + width, 0)), type: WidthType.DXA },
+    columnWidths: widths.map(twips),
+    borders: NO_BORDERS,
+    tableLook: { firstRow: rows[0]?.head ?? false, firstColumn, lastRow: false, lastColumn: false, noHBand: true, noVBand: true },
+    rows: rows.map((row, at) => new TableRow({
+      cantSplit: true,
+      tableHeader: row.head ?? false,
+      keepNext: row.head || (setting.whole && at < rows.length - 1) || (setting.keep && at === rows.length - 1),
+      ...(row.minHeight === undefined ? {} : { height: { value: twips(row.minHeight), rule: "atLeast" as const } }),
+      children: widths.map((width, column) => {
+        const cell = row.cells[column];
+        return new TableCell({
+          width: { size: twips(width), type: WidthType.DXA },
+          margins: { marginUnitType: WidthType.DXA, top: twips(cell?.pad?.top ?? 0), right: twips(cell?.pad?.right ?? 0), bottom: twips(cell?.pad?.bottom ?? 0), left: twips(cell?.pad?.left ?? 0) },
+          ...(cell?.borders ? { borders: cell.borders } : {}),
+          ...(cell?.shade ? { shading: { fill: cell.shade } } : {}),
+          children: closed(cell?.blocks ?? [], setting),
+        });
+      }),
+    })),
+  });
+}
+
+/** A cell must end in a paragraph (w:tc, ECMA-376 part 1 clause 17.4.65). */
+function closed(blocks: readonly DocxBlock[], setting: Setting): DocxBlock[] {
+  const last = blocks[blocks.length - 1];
+  return last instanceof Paragraph ? [...blocks] : [...blocks, sliver({ ...setting, keep: false, whole: false })];
+}
+
+/** Cells of one row set their own paragraphs; whether rows keep together is the row's business. */
+const inCell = (setting: Setting, width: number, more: Partial<Setting> = {}): Setting => ({ ...setting, width, keep: false, whole: false, ...more });
+
+/** The nodes of a cell: the space after its last paragraph is the cell's own padding. */
+function cellBlocks(nodes: readonly PaperNode[], setting: Setting): DocxBlock[] {
+  const last = nodes[nodes.length - 1];
+  return nodesToBlocks(last?.kind === "paragraph" && last.after === undefined ? [...nodes.slice(0, -1), { ...last, after: 0 }] : nodes, setting);
+}
+
+const share = (columns: readonly { readonly width: number }[], width: number): number[] => {
+  const total = columns.reduce((sum, column) => sum + column.width, 0) || 1;
+  return columns.map((column) => (column.width / total) * width);
+};
+
+function tableOf(node: Extract<PaperNode, { kind: "table" }>, setting: Setting): Table {
+  const widths = share(node.columns, setting.width);
+  const size = node.size ?? setting.size;
+  const padding = node.padding ?? 5;
+  const pad = (column: number) => ({ top: padding, bottom: padding, right: column === widths.length - 1 ? 0 : 8 });
+  const head: Row = {
+    head: true,
+    cells: node.columns.map((column, at) => ({
+      blocks: [text(column.head, { ...inCell(setting, widths[at] ?? 0), size: SIZES.head, align: column.align ?? "left", weight: "semibold" }, 0)],
+      borders: { bottom: line(1.25) },
+      pad: pad(at),
+    })),
+  };
+  const rows = node.rows.map((row): Row => ({
+    cells: widths.map((width, at) => ({
+      blocks: cellBlocks(row.cells[at] ?? [], inCell(setting, width - 8, { size, align: node.columns[at]?.align ?? "left", weight: at === node.rowHead ? "semibold" : "regular" })),
+      borders: { bottom: line(0.5, PALE) },
+      pad: pad(at),
+    })),
+  }));
+  const headed = node.columns.some((column: TableColumn) => column.head !== "");
+  return grid(widths, headed ? [head, ...rows] : rows, setting, node.rowHead === 0);
+}
+
+/** One paragraph of text in the setting's own style. */
+function text(words: Text, setting: Setting, after = 4, grey = false): Paragraph {
+  return new Paragraph({
+    children: textRuns(words, { size: setting.size, weight: setting.weight, grey }),
+    alignment: ALIGN[setting.align],
+    spacing: { before: 0, after: twips(after) },
+    keepLines: true,
+    keepNext: setting.keep,
+  });
+}
+
+/** A blank to write on is a row of no-break spaces with a line under them. */
+function logRuns(parts: readonly LogPart[]): TextRun[] {
+  return parts.flatMap((part, at) => {
+    const gap = at === 0 ? "" : " ";
+    if (typeof part === "string") return [new TextRun({ text: gap + part, size: halfPoints(SIZES.small), color: GREY })];
+    // About a quarter of the type size per space.
+    return [new TextRun({ text: gap, size: halfPoints(SIZES.small) }), new TextRun({ text: "\u00a0".repeat(Math.max(3, Math.round(part.blank / 3.2))), size: halfPoints(13), underline: { type: "single" } })];
+  });
+}
+
+/** Tick rows in a row make one table, a heavy rule above each. */
+function tickTable(rows: readonly TickRow[], setting: Setting): Table {
+  const logged = rows.some((row) => row.log.length > 0);
+  const [box, name, log] = [32, 78, logged ? 118 : 0] as const;
+  const words = setting.width - box - name - log;
+  const pad = { top: 8, bottom: 8 };
+  const over: ITableCellBorders = { top: line(1.5) };
+  return grid(
+    logged ? [box, name, words, log] : [box, name, words],
+    rows.map((row): Row => {
+      const inner = inCell(setting, words - 10);
+      const cells: Cell[] = [
+        { blocks: [new Paragraph({ style: TICK_STYLE, children: [tick(row.field?.tip ?? row.label)] })], borders: over, pad: { ...pad, top: 4 } },
+        { blocks: [text([{ text: row.label, weight: "bold", size: 15 }], inner, 0), ...(row.under === "" ? [] : [text([{ text: row.under, size: 10 }], inner, 0)])], borders: over, pad: { ...pad, right: 8 } },
+        { blocks: [...(row.title === "" ? [] : [text([{ text: row.title, weight: "semibold", size: 13 }], { ...inner, keep: true }, 0)]), ...cellBlocks(row.text, inner)], borders: over, pad: { ...pad, right: 10 } },
+        { blocks: row.log.map((parts) => new Paragraph({ children: logRuns(parts), alignment: "right", spacing: { before: 0, after: twips(3) } })), borders: over, pad },
+      ];
+      return { cells: logged ? cells : cells.slice(0, 3) };
+    }),
+    // A set's row and the next may be parted; the row itself may not.
+    setting,
+  );
+}
+
+/** A place to write: a bordered cell, or a tick box. */
+function fieldBlock(field: Field, setting: Setting): DocxBlock {
+  if (field.type === "tick") return new Paragraph({ style: TICK_STYLE, children: [tick(field.tip)], keepNext: setting.keep });
+  const edge = line(0.75, GREY);
+  const width = Math.min(setting.width, field.width ?? setting.width);
+  return grid([width], [{ cells: [{ blocks: [], borders: { top: edge, bottom: edge, left: edge, right: edge } }], minHeight: field.height }], setting);
+}
+
+/** Fields beside each other: bordered cells with gaps between them, as many to a row as fit. */
+function fieldRows(fields: readonly Field[], setting: Setting): DocxBlock[] {
+  const gap = 6;
+  const edge = line(0.75, GREY);
+  const lines: Field[][] = [];
+  let room = 0;
+  for (const field of fields) {
+    const width = (field.width ?? 60) + gap;
+    if (lines.length === 0 || room < width) {
+      lines.push([]);
+      room = setting.width + gap;
+    }
+    lines[lines.length - 1]?.push(field);
+    room -= width;
+  }
+  return lines.map((row) => grid(
+    row.flatMap((field) => [field.width ?? 60, gap]),
+    [{
+      cells: row.flatMap((field): Cell[] => [
+        field.type === "tick" ? { blocks: [new Paragraph({ style: TICK_STYLE, children: [tick(field.tip)] })] } : { blocks: [], borders: { top: edge, bottom: edge, left: edge, right: edge } },
+        { blocks: [] },
+      ]),
+      minHeight: Math.max(...row.map((field) => field.height)),
+    }],
+    setting,
+  ));
+}
+
+const HEADINGS = { 1: HeadingLevel.HEADING_1, 2: HeadingLevel.HEADING_2, 3: HeadingLevel.HEADING_3 } as const;
+
+function blocksOf(node: Exclude<PaperNode, TickRow>, setting: Setting): DocxBlock[] {
+  switch (node.kind) {
+    case "heading":
+      return [new Paragraph({ heading: HEADINGS[node.level], keepNext: true, keepLines: true, children: [new TextRun({ text: node.text, ...(node.size === undefined ? {} : { size: halfPoints(node.size) }) })] })];
+    case "paragraph":
+      return [text(node.text, { ...setting, size: node.size ?? setting.size, weight: node.weight ?? setting.weight, align: node.align ?? setting.align, keep: setting.keep || (node.keepWithNext ?? false) }, node.after ?? 4, node.grey ?? false)];
+    case "list": {
+      if (node.ordered) setting.lists.count += 1;
+      const instance = setting.lists.count;
+      return node.items.map((item, at) => new Paragraph({
+        children: textRuns(item, { size: node.size ?? setting.size, weight: setting.weight, grey: false }),
+        numbering: node.ordered ? { reference: LISTS.number, level: 0, instance } : { reference: LISTS.bullet, level: 0 },
+        spacing: { before: 0, after: twips(3) },
+        keepLines: true,
+        keepNext: at < node.items.length - 1 ? setting.whole : setting.keep,
+      }));
+    }
+    case "table":
+      return node.rows.length === 0 && node.columns.length === 0 ? [] : [tableOf(node, setting)];
+    case "box": {
+      const bar = node.edge === "bar";
+      const edge = line(1.5);
+      const inner = inCell(setting, setting.width - 22);
+      return [grid([setting.width], [{ cells: [{ blocks: cellBlocks(node.children, inner), borders: bar ? { left: line(4.5) } : { top: edge, bottom: edge, left: edge, right: edge }, pad: { top: bar ? 2 : 8, bottom: bar ? 2 : 8, left: 11, right: 11 } }] }], setting)];
+    }
+    case "keyValues": {
+      const key = Math.min(node.keyWidth ?? 90, setting.width / 2);
+      const size = node.size ?? setting.size;
+      return [grid([key, setting.width - key], node.pairs.map((pair): Row => ({
+        cells: [
+          { blocks: [text(pair.key, inCell(setting, key, { size, weight: "semibold" }), 0)], pad: { top: 2, bottom: 2, right: 8 } },
+          { blocks: [text(pair.value, inCell(setting, setting.width - key, { size }), 0)], pad: { top: 2, bottom: 2 } },
+        ],
+      })), setting, true)];
+    }
+    case "rule":
+      return [sliver(setting, 2, { border: { bottom: node.weight === "heavy" ? line(1.5) : line(0.5, PALE) }, spacing: { before: 0, after: twips(6), line: twips(2), lineRule: "exact" } })];
+    case "spacer":
+      return [sliver(setting, node.height)];
+    case "field":
+      return [fieldBlock(node, setting)];
+    case "fieldRow":
+      return node.fields.length === 0 ? [] : fieldRows(node.fields, setting);
+    case "drawing":
+      return [new Paragraph({ children: [drawingRun(node, setting.width) as ParagraphChild], spacing: { before: 0, after: 0 }, keepNext: setting.keep })];
+    case "columns": {
+      const gap = node.gap ?? 18;
+      const room = setting.width - gap * (node.columns.length - 1);
+      const widths = share(node.columns, room);
+      return [grid(widths.map((width, at) => width + (at < widths.length - 1 ? gap : 0)), [{
+        cells: node.columns.map((column, at) => ({ blocks: cellBlocks(column.children, inCell(setting, widths[at] ?? room)), pad: { right: at < widths.length - 1 ? gap : 0 } })),
+      }], setting)];
+    }
+    case "pageBreak":
+      return [sliver({ ...setting, keep: false, whole: false }, 1, { pageBreakBefore: true })];
+    case "keepTogether":
+      return nodesToBlocks(node.children, { ...setting, whole: true });
+  }
+}
+
+/** Nodes that print nothing would leave an empty table or list behind. */
+const prints = (node: PaperNode): boolean =>
+  node.kind === "columns" ? node.columns.length > 0 : node.kind === "keyValues" ? node.pairs.length > 0 : node.kind === "paragraph" ? plain(node.text) !== "" || (node.after ?? 0) > 0 : true;
+
+/** Nodes in order, as paragraphs and tables. Tick rows that follow each other share a table; two tables never touch. */
+export function nodesToBlocks(nodes: readonly PaperNode[], setting: Setting): DocxBlock[] {
+  const shown = nodes.filter(prints);
+  const out: DocxBlock[] = [];
+  for (let at = 0; at < shown.length; at += 1) {
+    const node = shown[at];
+    if (!node) continue;
+    const ticks: TickRow[] = [];
+    for (let next = shown[at]; next?.kind === "tickRow"; next = shown[at + ticks.length]) ticks.push(next);
+    at += Math.max(0, ticks.length - 1);
+    const mine: Setting = { ...setting, keep: at < shown.length - 1 ? setting.whole : setting.keep };
+    const made = node.kind === "tickRow" ? [tickTable(ticks, mine)] : blocksOf(node, mine);
+    for (const block of made) {
+      if (block instanceof Table && out[out.length - 1] instanceof Table) out.push(sliver(mine, 4));
+      out.push(block);
+    }
+  }
+  return out;
+}
