@@ -1,0 +1,102 @@
+import { cue, familyOf, fault, swap } from "../write";
+
+export const bridgeThrust = familyOf("bridge-thrust", [
+  {
+    id: "glute-bridge", name: "Glute bridge",
+    otherNames: ["bridge", "hip bridge", "floor bridge", "bodyweight bridge", "banded bridge", "hip raise"],
+    equipment: ["mat"], station: "mat area",
+    direct: ["glutes"], indirect: ["hamstrings", "abdominals"],
+    joints: "single", loadedJoints: ["hip", "low back"],
+    sides: "both together", position: "lying face up", tempo: "2-0-1-2", setupSeconds: 15,
+    cues: [
+      cue("Heels close enough to touch with the fingertips", "side"),
+      cue("Ribs down, then lift the hips", "side"),
+      cue("Finish with knees, hips and shoulders in one line", "side"),
+      cue("Knees stay hip-width apart", "front", "high"),
+    ],
+    avoid: [
+      fault("Arching the back to get higher", "stop at the straight line and squeeze the glutes", "side"),
+      fault("Hamstrings doing all the work", "bring the heels closer and push through them", "side"),
+    ],
+    cautions: ["Late in pregnancy, ask your midwife or doctor about exercises lying on the back."],
+    substitutes: [swap("mat", "cable-pull-through")],
+  },
+  {
+    id: "single-leg-glute-bridge", name: "Single-leg glute bridge",
+    otherNames: ["single-leg bridge", "one-leg hip bridge", "single-leg hip raise"],
+    equipment: ["mat"], station: "mat area",
+    direct: ["glutes"], indirect: ["hamstrings", "abdominals", "abductors"],
+    joints: "single", loadedJoints: ["hip", "low back", "knee"],
+    sides: "each side", position: "lying face up", tempo: "2-0-1-1", setupSeconds: 15,
+    cues: [
+      cue("Hug one knee lightly towards the chest", "side"),
+      cue("Keep both hip bones at the same height", "front"),
+      cue("Push through the whole heel", "side", "insert"),
+    ],
+    avoid: [
+      fault("One side of the pelvis dropping", "lower a little, level out, or use both legs", "front"),
+      fault("Cramping through too many fast reps", "slow down and rest sooner", "side"),
+    ],
+    cautions: ["A hamstring cramp is the sign to stop the set and walk it off."],
+    substitutes: [swap("mat", "cable-kickback")],
+  },
+  {
+    id: "hip-thrust", name: "Hip thrust",
+    otherNames: ["barbell hip thrust", "bench hip thrust", "hip thruster", "weighted hip thrust"],
+    equipment: ["barbell", "bench"], station: "flat bench",
+    direct: ["glutes"], indirect: ["hamstrings", "quadriceps", "adductors", "abdominals"],
+    joints: "multi", loadedJoints: ["hip", "knee", "low back"],
+    sides: "both together", position: "lying face up", tempo: "2-0-1-1", setupSeconds: 120,
+    rampUp: true,
+    cues: [
+      cue("Bench edge just under the shoulder blades", "side"),
+      cue("Shins upright when the hips are high", "side"),
+      cue("Chin slightly tucked, ribs down, hips level with the knees", "side"),
+      cue("Push the knees out over the feet", "front"),
+    ],
+    avoid: [
+      fault("Arching the low back to finish", "end when the thighs are level and tuck the hips under", "side"),
+      fault("Pushing the head into the bench", "rest on the shoulder blades, eyes forward", "side"),
+    ],
+    cautions: ["Fix the bench against a wall so that it cannot slide, and pad the bar.", "Roll the bar in and out over the legs; never lift it from the side."],
+    substitutes: [swap("barbell", "dumbbell-hip-thrust"), swap("bench", "glute-bridge")],
+  },
+  {
+    id: "dumbbell-hip-thrust", name: "Dumbbell hip thrust",
+    otherNames: ["hip thrust with a dumbbell", "light hip thrust", "dumbbell hip thruster"],
+    equipment: ["dumbbell", "bench"], station: "flat bench",
+    direct: ["glutes"], indirect: ["hamstrings", "quadriceps", "adductors"],
+    joints: "multi", loadedJoints: ["hip", "knee", "low back"],
+    sides: "both together", position: "lying face up", tempo: "2-0-1-2", setupSeconds: 50,
+    cues: [
+      cue("Hold the bell in the crease of the hips", "side", "three-quarter"),
+      cue("Drop the hips between bench and heels, then drive up", "side"),
+      cue("Hold two seconds with the glutes tight", "side", "front"),
+    ],
+    avoid: [
+      fault("Walking the feet too far away", "bring them in until the shins stand upright", "side"),
+      fault("Bell rolling towards the belly", "keep both hands on it and a towel underneath", "side", "insert"),
+    ],
+    cautions: ["Check that the bench stands on a dry floor and does not rock."],
+    substitutes: [swap("dumbbell", "glute-bridge"), swap("bench", "glute-bridge")],
+  },
+  {
+    id: "marching-bridge", name: "Marching bridge",
+    otherNames: ["bridge march", "glute bridge march", "marching glute bridge"],
+    equipment: ["mat"], station: "mat area",
+    direct: ["glutes", "abdominals"], indirect: ["hamstrings", "hip flexors"],
+    joints: "single", loadedJoints: ["hip", "low back"],
+    sides: "alternating", position: "lying face up", tempo: null, setupSeconds: 15,
+    cues: [
+      cue("Lift into a bridge and stay there", "side"),
+      cue("Raise one foot at a time, hips stay still", "front", "side"),
+      cue("Breathe out each time a foot leaves the floor", "side"),
+    ],
+    avoid: [
+      fault("Hips dipping at each change of foot", "shift the weight first, then lift the foot", "front", "side"),
+      fault("Hurrying through the steps", "count two seconds for every foot", "front"),
+    ],
+    cautions: ["Lower the hips and rest as soon as the back takes over."],
+    substitutes: [swap("mat", "single-leg-romanian-deadlift")],
+  },
+]);
