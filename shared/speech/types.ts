@@ -35,3 +35,26 @@ export interface ScreenClock {
   readonly targetSeconds: number;
   readonly blocks: readonly BlockScreenClock[];
 }
+
+/** What is said in one breath. */
+export interface Segment {
+  /** The words as written, without breath marks. */
+  readonly text: string;
+  /** Seconds of speech, inner comma pauses included, the breath after it not. */
+  readonly seconds: number;
+  /** Why a breath follows: marked by the coach, a sentence's end, suggested here; null after the last. */
+  readonly breathAfter: "marked" | "sentence" | "suggested" | null;
+}
+
+/** What the reading formulas count. */
+export interface ReadingCounts {
+  readonly sentences: number;
+  readonly words: number;
+  readonly syllables: number;
+}
+
+/** Ease: 90 and more very easy, 60 to 70 plain, below 30 very difficult; may leave 0 to 100. Grade: years of school. */
+export interface Readability {
+  readonly ease: number;
+  readonly grade: number;
+}

@@ -1,0 +1,41 @@
+/** Short forms people never read letter by letter. The pattern stands between word edges; case matters where `exact`. */
+export interface ShortForm {
+  readonly written: RegExp;
+  readonly said: string;
+}
+
+export const SHORT_FORMS: readonly ShortForm[] = [
+  { written: /\be\.\s?g\.?,?(?=[\s,:;)]|$)/gi, said: "for example" },
+  { written: /\bi\.\s?e\.?,?(?=[\s,:;)]|$)/gi, said: "that is" },
+  { written: /\betc\b\.?(?=[\s,;:)]+[^A-Z\s])/g, said: "et cetera" },
+  { written: /\betc\b/gi, said: "et cetera" },
+  { written: /\bvs\b\.?/gi, said: "versus" },
+  { written: /\ba\.m\.(?=\s+[A-Z]|\s*$)/g, said: "am." },
+  { written: /\bp\.m\.(?=\s+[A-Z]|\s*$)/g, said: "pm." },
+  { written: /\ba\.m\./gi, said: "am" },
+  { written: /\bp\.m\./gi, said: "pm" },
+  { written: /\bapprox\b\.?/gi, said: "about" },
+  { written: /\bmax\.(?=\s+[a-z0-9])/g, said: "max" },
+  { written: /\bmin\.(?=\s+[a-z0-9])/g, said: "min" },
+  { written: /\bno\.\s?(?=\d)/gi, said: "number " },
+  { written: /#\s?(?=\d)/g, said: "number " },
+  { written: /\bw\/o\s?(?=[A-Za-z])/gi, said: "without " },
+  { written: /\bw\/\s?(?=\S)/gi, said: "with " },
+  { written: /\bL\s?[/+&]\s?R\b/g, said: "left and right" },
+  { written: /\bR\s?[/+&]\s?L\b/g, said: "right and left" },
+  { written: /\band\/or\b/gi, said: "and or" },
+  { written: /\s?\/\s?(?:ea|each)\b\.?/gi, said: " each" },
+  { written: /\bea\b\.?/g, said: "each" },
+  { written: /\bBW\b/g, said: "bodyweight" },
+  { written: /\bDBs\b/g, said: "dumbbells" },
+  { written: /\bDB\b/g, said: "dumbbell" },
+  { written: /\bKBs\b/g, said: "kettlebells" },
+  { written: /\bKB\b/g, said: "kettlebell" },
+  { written: /\bBB\b/g, said: "barbell" },
+  { written: /\bRDLs?\b/g, said: "Romanian deadlift" },
+  { written: /\bHIIT\b/g, said: "hit" },
+  { written: /\bOK\b/g, said: "okay" },
+];
+
+/** Letters said one by one although they hold a vowel; capitals without a vowel are always spelled. */
+export const SPELLED = ["RPE", "ROM", "ACL", "AC", "SI", "IT", "ID", "AI", "TV", "UK", "USA", "EU", "GPS", "USB", "DIY", "FAQ", "AM", "PM"] as const;

@@ -1,0 +1,11 @@
+/** Words and time: what written text sounds like, how long it takes to say, where the breath goes, how easy it reads. */
+export type { BlockScreenClock, Pace, Readability, ReadingCounts, ScreenClock, Segment, Spoken } from "./types";
+export { DEFAULT_PACE, isUsablePace } from "./pace";
+export { spokenForm } from "./spoken-form";
+export { decimalWords, numberWords, ordinalWords } from "./numbers";
+export { syllablesOf } from "./syllables";
+export { speak } from "./speak";
+export { sentencesOf } from "./sentences";
+export { breaths, MAX_BREATH_SECONDS } from "./breaths";
+export { HANDLE_SECONDS, screenClock, spokenBlock } from "./screen-clock";
+export { readability, readabilityOf, readingCounts } from "./readability";

@@ -1,0 +1,42 @@
+import { digitWords, numberWords } from "./numbers";
+
+/** A rewriting of one written shape into words or into a simpler written shape that later steps read. */
+export interface Saying {
+  readonly written: RegExp;
+  readonly said: (match: readonly string[]) => string;
+}
+
+const part = (match: readonly string[], index: number): string => match[index] ?? "";
+const tempoWords = (figures: string): string => Array.from(figures, (figure) => (/x/i.test(figure) ? "X" : digitWords(figure))).join(" ");
+
+/** "1" or "one" is a single set. */
+const setsWord = (count: string): string => (Number(count) === 1 ? "set" : "sets");
+
+/**
+ * Set-line shorthand inside running text. Numbers and units are left in figures for the later steps.
+ */
+export const SCHEME_SAYINGS: readonly Saying[] = [
+  // tempo 3-1-1-0, tempo 31X0, and 3-1-X-0 anywhere: four figures are a tempo
+  { written: /\btempo:?\s*([\dX](?:\s?[-–/]\s?[\dX]){2,3})(?![\w-])/gi, said: (m) => `tempo ${tempoWords(part(m, 1).replace(/[^\dX]/gi, ""))}` },
+  { written: /\btempo:?\s*([\dX]{3,4})\b/gi, said: (m) => `tempo ${tempoWords(part(m, 1))}` },
+  { written: /(?<![\w.-])(\d-\d-[\dX]-\d)(?![\w-])/gi, said: (m) => tempoWords(part(m, 1).replace(/-/g, "")) },
+  // a ladder: 12-10-8
+  { written: /(?<![\w.-])(\d{1,3}(?:-\d{1,3}){2,})(?![\w-])/g, said: (m) => part(m, 1).split("-").map((reps) => numberWords(Number(reps))).join(" ") },
+  // 3 sets x 10 reps
+  { written: /\b(sets?)\s*[x×]\s*(?=\d)/gi, said: (m) => `${part(m, 1)} of ` },
+  // 5x5x100 kg, then 3x8-10, 3 × 40 m, 3 x AMRAP
+  { written: /\b(\d{1,2})\s?[x×]\s?(\d{1,3})\s?[x×]\s?(?=\d)/gi, said: (m) => `${part(m, 1)} ${setsWord(part(m, 1))} of ${part(m, 2)} at ` },
+  { written: /\b(\d{1,2})\s?[x×]\s?(?=\d|AMRAP|max\b|failure\b)/gi, said: (m) => `${part(m, 1)} ${setsWord(part(m, 1))} of ` },
+  // 2x bodyweight, 10x
+  { written: /\b(\d+(?:\.\d+)?)\s?[x×](?!\w)/gi, said: (m) => `${part(m, 1)} times` },
+  { written: /(?<!\w)[x×]\s?(?=\d)/gi, said: () => "times " },
+  // RIR 2, RIR 1-2, 2 RIR; RPE is spelled like any letters
+  { written: /\bRIR:?\s*(\d+(?:\.\d+)?(?:\s?[-–]\s?\d+(?:\.\d+)?)?)/g, said: (m) => `${part(m, 1)} RIR` },
+  // 80 % 1RM, 80 % of 1RM
+  { written: /%\s*(?:of\s+)?(?=(?:your\s+)?\d\s?RM\b)/g, said: () => "% of " },
+  // 10/side, 20 kg/hand
+  { written: /\s?\/\s?(side|leg|arm|hand|foot|set|min|minute|week|day|session)\b/gi, said: (m) => ` per ${part(m, 1) === "min" ? "minute" : part(m, 1)}` },
+  // 8/8: eight on one side, eight on the other
+  { written: /(?<![\w/.])(\d{1,3})\/(\1)(?![\w/])/g, said: (m) => `${part(m, 1)} and ${part(m, 2)}` },
+  { written: /\s?@\s?/g, said: () => " at " },
+];

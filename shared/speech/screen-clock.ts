@@ -1,0 +1,39 @@
+import { linesOf, memoOn, type Block, type Episode } from "../episode";
+import { DEFAULT_PACE } from "./pace";
+import { speak, spokenTogether } from "./speak";
+import type { BlockScreenClock, Pace, ScreenClock, Spoken } from "./types";
+
+/** Picture before the first word and after the last, together; seconds. Common practice, no source. */
+export const HANDLE_SECONDS = 2;
+
+/** Kept per pace and per block, so typing in one block speaks only that block again. */
+const spokenAt = memoOn((pace: Pace) =>
+  memoOn((block: Block): Spoken => spokenTogether(linesOf(block, "say").map((line) => speak(line.text, pace)), pace.sentenceSeconds)));
+
+/** How long the block's say lines take, a sentence's pause between lines. */
+export function spokenBlock(block: Block, pace: Pace = DEFAULT_PACE): Spoken {
+  return spokenAt(pace)(block);
+}
+
+function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScreenClock {
+  const clipSeconds = block.clipSeconds;
+  const overSeconds = clipSeconds === null ? 0 : Math.max(0, spoken.seconds - clipSeconds);
+  const from = clipSeconds !== null ? "clip" : spoken.words > 0 ? "words" : shotSeconds > 0 ? "shots" : "nothing";
+  const seconds = { clip: clipSeconds ?? 0, words: spoken.seconds + HANDLE_SECONDS, shots: shotSeconds, nothing: 0 }[from];
+  return {
+    block: block.id, seconds, from, spoken, shotSeconds, clipSeconds, overSeconds,
+    wordsToCut: overSeconds > 0 ? Math.ceil(overSeconds / (spoken.seconds / spoken.words)) : 0,
+  };
+}
+
+/**
+ * Seconds of finished video, block by block, against the target.
+ *
+ * A block takes its clip's length once that is set; before that its words and the handles around them; without words its shots.
+ * @param shotSeconds - what a block's shots add up to, seconds
+ * @param pace - the speaker's own, or the default
+ */
+export function screenClock(episode: Episode, shotSeconds: (block: Block) => number, pace: Pace = DEFAULT_PACE): ScreenClock {
+  const blocks = episode.blocks.map((block) => blockClock(block, shotSeconds(block), spokenBlock(block, pace)));
+  return { seconds: blocks.reduce((sum, { seconds }) => sum + seconds, 0), targetSeconds: episode.video.targetSeconds, blocks };
+}
