@@ -84,6 +84,8 @@ export interface Table {
   readonly size?: number;
   /** Space above and below a cell's content; default 5. */
   readonly padding?: number;
+  /** Where cells stand in their row; default "top". */
+  readonly valign?: "top" | "middle";
 }
 
 /** A dotted place to write in: words, and blanks of so many points. */
