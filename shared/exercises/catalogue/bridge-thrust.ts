@@ -70,7 +70,7 @@ export const bridgeThrust = familyOf("bridge-thrust", [
     sides: "both together", position: "lying face up", tempo: "2-0-1-2", setupSeconds: 50,
     cues: [
       cue("Hold the bell in the crease of the hips", "side", "three-quarter"),
-      cue("Drop the hips between bench and heels, then drive up", "side"),
+      cue("Lower the hips between bench and heels, then drive up", "side"),
       cue("Hold two seconds with the glutes tight", "side", "front"),
     ],
     avoid: [

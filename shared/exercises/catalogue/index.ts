@@ -1,12 +1,16 @@
 import type { Exercise } from "../types";
+import { armIsolation } from "./arm-isolation";
 import { bridgeThrust } from "./bridge-thrust";
 import { cable } from "./cable";
 import { carry } from "./carry";
 import { hinge } from "./hinge";
+import { horizontalPress } from "./horizontal-press";
+import { legMachine } from "./leg-machine";
 import { lungeStep } from "./lunge-step";
 import { overheadPress } from "./overhead-press";
 import { row } from "./row";
 import { squat } from "./squat";
+import { verticalPull } from "./vertical-pull";
 
 /** Every exercise, family by family in the order of FAMILIES. */
 export const EXERCISES: readonly Exercise[] = [
@@ -14,8 +18,12 @@ export const EXERCISES: readonly Exercise[] = [
   ...hinge,
   ...bridgeThrust,
   ...lungeStep,
+  ...legMachine,
+  ...horizontalPress,
   ...overheadPress,
   ...row,
+  ...verticalPull,
+  ...armIsolation,
   ...carry,
   ...cable,
 ];

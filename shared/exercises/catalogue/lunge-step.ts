@@ -10,7 +10,7 @@ export const lungeStep = familyOf("lunge-step", [
     sides: "each side", position: "standing", tempo: "3-1-1-0", setupSeconds: 30,
     cues: [
       cue("Feet on two rails, not on a rope", "front"),
-      cue("Drop the back knee straight towards the floor", "side"),
+      cue("Lower the back knee straight towards the floor", "side"),
       cue("Push up through the whole front foot", "side", "insert"),
     ],
     avoid: [
