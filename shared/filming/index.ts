@@ -1,0 +1,13 @@
+/** The camera: what a shot line says, where the camera stands, when it moves, what card and battery must hold, timecode. */
+export { SHOT_SIZES, type Shot, type ShotSize, type Stand } from "./types";
+export { parseShotLine, printShotLine, readShot, setsText } from "./shot-line";
+export { ANGLE_NAMES, SIZE_NAMES } from "./shot-words";
+export { secondsOf, shotSeconds, shotsOf, USUAL_SHOT_SECONDS, type LineShot } from "./shots";
+export { angleOfView, distanceToFill, focalLength, FRAMES, LENSES, type Aspect, type Lens } from "./lens";
+export { HEAD_ROOM, standFor, STEP_METRES, USUAL_SETUP, type FilmingSetup } from "./stand";
+export { levelAt, USUAL_STATURE } from "./subject";
+export { markKey, marksOf, setupOf, type Mark } from "./marks";
+export { cameraMoves, MOVE_SECONDS, type CameraMove } from "./camera-moves";
+export { BATTERY_MINUTES, CARD_MARGIN, megabytesPerMinute, recordedMinutes, recording, RECORDING_FORMATS, recordingOf, type Recording, type RecordingFormat } from "./recording";
+export { framesPerDay, RATE_PARTS, type RateParts } from "./frame-rates";
+export { framesToSeconds, framesToTimecode, secondsToFrames, timecodeToFrames } from "./timecode";

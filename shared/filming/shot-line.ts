@@ -1,0 +1,191 @@
+import { ANGLE_NAMES, ANGLE_WORDS, INSERT_WORD, NEED_WORDS, ON_WORDS, SET_NUMBER, setNumber, SIZE_NAMES, SIZE_WORDS, type FactWord } from "./shot-words";
+import type { Shot } from "./types";
+
+/** Facts as they are read; a key that is absent was not stated, null was stated as open ("any angle"). */
+type Facts = { -readonly [Key in Exclude<keyof Shot, "subject">]?: Shot[Key] };
+interface Reading {
+  readonly facts: Facts;
+  readonly insert: boolean;
+}
+
+const SETS = new RegExp(`^(?:on )?sets? (${SET_NUMBER}(?:\\s*(?:-|–|to|and|&|\\+|/)\\s*${SET_NUMBER})*)(?![\\w-])`, "i");
+const NTH_SET = new RegExp(`^(?:on )?(?:the )?(${SET_NUMBER}) sets?(?![\\w-])`, "i");
+const MORE_SETS = new RegExp(`^(${SET_NUMBER}(?:\\s*(?:-|–|to|and|&|\\+|/)\\s*${SET_NUMBER})*)$`, "i");
+const ANY_SET = /^(?:on )?(?:any|every|all|each) sets?(?![\w-])/i;
+const TIME = /^(?:for )?(\d+(?:\.\d+)?)\s?(s|secs?|seconds?|mins?|minutes?)(?![\w-])/i;
+const CLOCK = /^(\d{1,3}):([0-5]\d)(?![\w:-])/;
+const FILLER = /^(?:shot|view|angle|and|of)(?![\w-])/i;
+const NONE: Reading = { facts: {}, insert: false };
+
+/** "1-3", "1 and 3", "2nd" as numbers in order, each once. */
+function setNumbers(text: string): number[] {
+  const numbers: number[] = [];
+  for (const piece of text.split(/\s*(?:and|&|\+|\/)\s*/i)) {
+    const [from = 0, to = from] = piece.split(/\s*(?:-|–|to)\s*/i).map(setNumber);
+    for (let number = Math.min(from, to); number <= Math.max(from, to); number += 1) numbers.push(number);
+  }
+  return [...new Set(numbers)].filter((number) => number > 0).sort((a, b) => a - b);
+}
+
+function wordAt<Value>(text: string, words: readonly FactWord<Value>[]): { length: number; value: Value } | null {
+  for (const { written, value } of words) {
+    const hit = written.exec(text);
+    if (hit) return { length: hit[0].length, value };
+  }
+  return null;
+}
+
+/** The fact at the beginning of `text`, or null. */
+function factAt(text: string): { length: number; reading: Reading } | null {
+  const found = (length: number, facts: Facts): { length: number; reading: Reading } => ({ length, reading: { facts, insert: false } });
+  const clock = CLOCK.exec(text);
+  if (clock) return found(clock[0].length, { seconds: Number(clock[1]) * 60 + Number(clock[2]) });
+  const time = TIME.exec(text);
+  if (time) return found(time[0].length, { seconds: Number(time[1]) * (/^m/i.test(time[2] ?? "") ? 60 : 1) });
+  const sets = SETS.exec(text) ?? NTH_SET.exec(text);
+  const numbers = sets ? setNumbers(sets[1] ?? "") : [];
+  if (sets && numbers.length > 0) return found(sets[0].length, { sets: numbers });
+  const any = ANY_SET.exec(text);
+  if (any) return found(any[0].length, { sets: null });
+  const insert = INSERT_WORD.exec(text);
+  if (insert) return { length: insert[0].length, reading: { facts: {}, insert: true } };
+  const on = wordAt(text, ON_WORDS);
+  if (on) {
+    const after = /^ (?=\d|\w)/.exec(text.slice(on.length));
+    const numbered = after ? MORE_SETS.exec(text.slice(on.length + 1)) : null;
+    if (numbered && /sets?$/i.test(text.slice(0, on.length))) return found(text.length, { on: on.value, sets: setNumbers(numbered[1] ?? "") });
+    return found(on.length, { on: on.value });
+  }
+  const need = wordAt(text, NEED_WORDS);
+  if (need) return found(need.length, { need: need.value });
+  const angle = wordAt(text, ANGLE_WORDS);
+  if (angle) return found(angle.length, { angle: angle.value });
+  const size = wordAt(text, SIZE_WORDS);
+  return size ? found(size.length, { size: size.value }) : null;
+}
+
+/** Two readings as one, or null when they state the same fact twice. */
+function merged(a: Reading, b: Reading): Reading | null {
+  const twice = Object.keys(b.facts).some((key) => Object.hasOwn(a.facts, key)) || (a.insert && b.insert);
+  return twice ? null : { facts: { ...a.facts, ...b.facts }, insert: a.insert || b.insert };
+}
+
+/** Reads one part between commas, "side close-up" included; null unless every word of it is a fact. */
+function readPart(part: string): Reading | null {
+  let reading = NONE;
+  let rest = part.trim();
+  if (!rest || FILLER.test(rest)) return null;
+  while (rest) {
+    const filler = FILLER.exec(rest);
+    const fact = filler ? { length: filler[0].length, reading: NONE } : factAt(rest);
+    const next = fact && merged(reading, fact.reading);
+    if (!fact || !next) return null;
+    reading = next;
+    rest = rest.slice(fact.length).trimStart();
+  }
+  return reading;
+}
+
+/** Reads the comma-separated parts; what is no fact, or is one stated before, is left over. */
+function readFacts(text: string): { reading: Reading; left: string[]; count: number } {
+  let reading = NONE;
+  let count = 0;
+  let afterSets = false;
+  const left: string[] = [];
+  for (const part of text.split(",")) {
+    const more = afterSets ? MORE_SETS.exec(part.trim()) : null;
+    if (more) {
+      const sets = [...new Set([...(reading.facts.sets ?? []), ...setNumbers(more[1] ?? "")])].sort((a, b) => a - b);
+      reading = { ...reading, facts: { ...reading.facts, sets } };
+      continue;
+    }
+    const read = readPart(part);
+    const next = read && merged(reading, read);
+    afterSets = next !== null && Array.isArray(read?.facts.sets);
+    if (next) {
+      reading = next;
+      count += 1;
+    } else if (part.trim()) left.push(part.trim());
+  }
+  return { reading, left, count };
+}
+
+function shotOf({ facts, insert }: Reading, subject: string): Shot {
+  const fill = insert ? ("insert" as const) : null;
+  return {
+    angle: Object.hasOwn(facts, "angle") ? (facts.angle ?? null) : fill,
+    size: Object.hasOwn(facts, "size") ? (facts.size ?? null) : fill,
+    sets: facts.sets ?? null,
+    on: facts.on ?? null,
+    need: facts.need ?? "must",
+    seconds: facts.seconds ?? null,
+    subject,
+  };
+}
+
+/** Where the facts end: the first colon that is not inside a time such as 1:30; -1 when there is none. */
+const factsEnd = (text: string): number => /:(?!(?<=\d:)[0-5]\d(?!\d))/.exec(text)?.index ?? -1;
+
+/**
+ * Reads a shot line: facts between commas in any order, a colon, then what is to be seen.
+ *
+ * "Side, full, set 2, 12 s, nice: the whole arm path". Words before the colon that are no fact belong to the subject; a line without
+ * any fact is all subject; a line of nothing but facts needs no colon. Of two answers to one question the first counts. Never throws.
+ */
+export function parseShotLine(text: string): Shot {
+  const end = factsEnd(text);
+  const { reading, left, count } = readFacts(end < 0 ? text : text.slice(0, end));
+  const after = end < 0 ? "" : text.slice(end + 1).trim();
+  if (count === 0 || (end < 0 && left.length > 0)) return shotOf(NONE, text.trim());
+  return shotOf(reading, [left.join(", "), after].filter(Boolean).join(": "));
+}
+
+const joined = (numbers: readonly (number | string)[]): string =>
+  numbers.length < 2 ? numbers.join("") : `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1) ?? ""}`;
+
+/** "set 2", "sets 1-3", "sets 1, 3 and 5". */
+export function setsText(sets: readonly number[]): string {
+  const first = sets[0] ?? 0;
+  const run = sets.length > 1 && sets.every((set, index) => set === first + index);
+  return `set${sets.length > 1 ? "s" : ""} ${run ? `${first}-${sets.at(-1) ?? first}` : joined(sets)}`;
+}
+
+function factTexts(shot: Shot): string[] {
+  const both = shot.angle === "insert" || shot.size === "insert";
+  return [
+    shot.angle ?? (both ? "any angle" : ""),
+    shot.size === shot.angle ? "" : (shot.size ?? (both ? "any size" : "")),
+    shot.sets && shot.sets.length > 0 ? setsText(shot.sets) : "",
+    shot.on === null ? "" : shot.on === "demonstration" ? "demo" : `${shot.on} set`,
+    shot.seconds === null ? "" : `${shot.seconds} s`,
+    shot.need === "nice" ? "nice" : "",
+  ].filter(Boolean);
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/**
+ * Writes a shot as a line that reads back as the same shot.
+ * @param shot - sets in order and each once; subject one trimmed line
+ */
+export function printShotLine(shot: Shot): string {
+  const facts = factTexts(shot);
+  const line = capital(facts.join(", ")) + (facts.length > 0 && shot.subject ? `: ${shot.subject}` : shot.subject);
+  // A subject that happens to begin like facts needs a fact before it to stay a subject.
+  const asFacts = facts.length === 0 && readFacts(line.slice(0, factsEnd(line) < 0 ? undefined : factsEnd(line))).count > 0;
+  return asFacts ? `Must: ${shot.subject}` : line;
+}
+
+/** A shot in words, as the sheet reads it back: "from the side, head to toe, working set 2, 12 seconds: the whole arm path". */
+export function readShot(shot: Shot): string {
+  const sets = shot.sets && shot.sets.length > 0 ? setsText(shot.sets) : null;
+  const facts = [
+    shot.angle === null ? "any angle" : ANGLE_NAMES[shot.angle],
+    shot.size === null ? "any size" : shot.size === "insert" && shot.angle === "insert" ? "" : SIZE_NAMES[shot.size],
+    sets ? `${shot.on === "ramp-up" ? "ramp-up" : "working"} ${sets}` : shot.on === "ramp-up" ? "on a ramp-up set" : shot.on === "working" ? "on any working set" : "",
+    shot.on === "demonstration" ? "on a demonstration" : "",
+    shot.seconds === null ? "" : `${shot.seconds} second${shot.seconds === 1 ? "" : "s"}`,
+    shot.need === "nice" ? "nice to have" : "",
+  ].filter(Boolean).join(", ");
+  return shot.subject ? `${facts}: ${shot.subject}` : facts;
+}
