@@ -1,0 +1,78 @@
+import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
+import { VERSION } from "../version";
+import { check } from "./check";
+import { cuesCommand } from "./cues";
+import { demo } from "./demo";
+import { exportPapers, type ExportFlags } from "./export";
+import { answerLines } from "./json-lines";
+import { sayCommand } from "./say";
+import { serveCommand } from "./serve-command";
+import { setsCommand } from "./sets";
+import { CommandFailed, type ExitCode, type Terminal } from "./terminal";
+import { time } from "./time";
+
+function portNumber(text: string): number {
+  const port = Number(text);
+  if (!/^\d{1,5}$/.test(text) || port > 65_535) throw new InvalidArgumentError("Expected a port from 0 to 65535; 0 takes a free one.");
+  return port;
+}
+
+/** The commands; `done` receives the exit code of the one that ran. */
+function programFor(terminal: Terminal, done: (code: ExitCode) => void): Command {
+  const program = new Command("repwright");
+  program
+    .description("Plan, film, narrate and publish a workout episode that strangers can follow safely.")
+    .version(VERSION)
+    .exitOverride()
+    .configureOutput({ writeOut: (text) => void terminal.out(text), writeErr: (text) => terminal.err(text) })
+    .showHelpAfterError("(repwright --help lists the commands)");
+
+  program.command("check").argument("<episode>", "an .episode.json file").option("--json", "findings as a JSON array")
+    .description("run every check; exit code 1 when a stop stands, 2 when the file cannot be read")
+    .action(async (path: string, options: { json?: boolean }) => done(await check(terminal, path, options)));
+
+  program.command("export").argument("<episode>", "an .episode.json file").requiredOption("--to <folder>", "where the documents go; made when missing")
+    .option("--only <names>", "documents by name, with commas: shot-list, voiceover, handout, or one file such as handout.pdf")
+    .addOption(new Option("--paper <size>", "paper size").choices(["a4", "letter"]).default("a4"))
+    .addOption(new Option("--units <unit>", "show loads in this unit (default: the session's)").choices(["kg", "lb"]))
+    .description("write the shot list, the voiceover script and the handout")
+    .action(async (path: string, flags: ExportFlags) => done(await exportPapers(terminal, path, flags)));
+
+  program.command("time").argument("<episode>", "an .episode.json file").option("--json", "seconds as JSON")
+    .description("the gym clock and the screen clock, per block")
+    .action(async (path: string, options: { json?: boolean }) => done(await time(terminal, path, options)));
+
+  program.command("cues").description('read coaching text: {"id","text","family","slot","audience","exercise"} a line in, {"id","labels"} a line out')
+    .action(async () => done(await answerLines(terminal, cuesCommand)));
+  program.command("sets").description('read set lines: {"id","text"} a line in, {"id","parse"} a line out')
+    .action(async () => done(await answerLines(terminal, setsCommand)));
+  program.command("say").description('time spoken words: {"id","text"} a line in, {"id","seconds","words","syllables"} a line out')
+    .action(async () => done(await answerLines(terminal, sayCommand)));
+
+  program.command("demo").option("--to <file>", "write it here instead of printing it").description("the demo episode")
+    .action(async (options: { to?: string }) => done(await demo(terminal, options)));
+
+  program.command("serve").option("--port <number>", "default: a free one", portNumber).option("--library <folder>", "folder of episodes")
+    .description("the screens for a browser on this computer; prints the address to open")
+    .action(async (options: { port?: number; library?: string }) => done(await serveCommand(terminal, options)));
+  return program;
+}
+
+/**
+ * Runs one command line.
+ * @param args - without node and script name
+ * @returns 0 done, 1 done and a stop stands, 2 could not be done; then one sentence has gone to stderr
+ */
+export async function run(args: readonly string[], terminal: Terminal): Promise<ExitCode> {
+  let code: ExitCode = 0;
+  const program = programFor(terminal, (answered) => (code = answered));
+  try {
+    await program.parseAsync([...args], { from: "user" });
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (!(error instanceof CommandFailed)) throw error;
+    terminal.err(`${error.message}\n`);
+    return 2;
+  }
+}

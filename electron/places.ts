@@ -1,0 +1,6 @@
+import { join } from "node:path";
+
+/** Where the built parts lie. @param dist - the dist folder of this app */
+export function placesIn(dist: string): { readonly renderer: string; readonly fonts: string; readonly preload: string } {
+  return { renderer: join(dist, "renderer"), fonts: join(dist, "fonts"), preload: join(dist, "electron", "preload.cjs") };
+}

@@ -1,0 +1,111 @@
+import { join } from "node:path";
+import type { BridgeEvent, EventPayload, Handlers } from "../../shared/bridge";
+import type { Episode } from "../../shared/episode";
+import type { FontFiles } from "../../shared/exports";
+import { nodeDisk, type Disk } from "./atomic-write";
+import { Episodes } from "./episodes";
+import { readFonts } from "./fonts";
+import { exportOptions, renderPaper, writePapers } from "./papers";
+import { problem } from "./sentences";
+
+export { libraryFolder } from "./folder";
+
+export interface WorkspaceSetup {
+  /** Absolute path of the library; made when first needed. */
+  readonly library: string;
+  /** The app's own fonts folder. */
+  readonly fonts: string;
+  readonly version: string;
+  readonly window: "electron" | "browser";
+  /** What the screens open first. */
+  readonly start: "demo" | "last" | null;
+  readonly now?: () => Date;
+  readonly disk?: Disk;
+}
+
+/** One event towards the screens. */
+export type BridgeMessage = { readonly [E in BridgeEvent]: { readonly event: E; readonly payload: EventPayload<E> } }[BridgeEvent];
+
+/** Everything the screens may ask of this computer. It touches the library folder and nothing else. */
+export interface Workspace {
+  readonly library: string;
+  readonly handlers: Handlers;
+  /** @returns a function that stops listening */
+  readonly listen: (listener: (message: BridgeMessage) => void) => () => void;
+  readonly close: () => void;
+}
+
+const PAPERS_FOLDER = "papers";
+
+/** "Rows, presses, carries" as a folder name, for an episode that has not been saved yet. */
+export function folderNameFor(episode: Pick<Episode, "title" | "series">): string {
+  const words = [episode.series.name, episode.series.number ?? "", episode.title].join(" ");
+  return words.normalize("NFC").toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-+|-+$/g, "").slice(0, 80) || "untitled-episode";
+}
+
+/** Opens the service that stands behind both windows. Reads and writes nothing until it is asked. */
+export function openWorkspace(setup: WorkspaceSetup): Workspace {
+  const { library, disk = nodeDisk, now = () => new Date() } = setup;
+  const listeners = new Set<(message: BridgeMessage) => void>();
+  const tell = (message: BridgeMessage): void => listeners.forEach((listener) => listener(message));
+  const episodes = new Episodes(library, disk, now, (payload) => tell({ event: "library:changed", payload }));
+  const jobs = new Map<string, { cancelled: boolean }>();
+  let fonts: Promise<FontFiles> | null = null;
+  const loadFonts = (): Promise<FontFiles> => {
+    fonts ??= readFonts(setup.fonts).catch((error: unknown) => {
+      fonts = null;
+      throw error;
+    });
+    return fonts;
+  };
+
+  const handlers: Handlers = {
+    "app:about": async () => ({ version: setup.version, window: setup.window, library, start: setup.start }),
+    "library:list": () => episodes.list(),
+    "episode:open": ({ file }) => episodes.open(file),
+    "episode:save": (request) => episodes.save(request),
+    "episode:history": ({ file }) => episodes.history(file),
+    "episode:older": ({ file, state }) => episodes.older(file, state),
+    "papers:export": async ({ job, episode, documents, paper, units }) => {
+      if (jobs.has(job)) return problem("job-running", "These papers are already being made.");
+      const state = { cancelled: false };
+      jobs.set(job, state);
+      try {
+        return await writePapers({
+          episode,
+          documents,
+          options: exportOptions(episode, { paper, units }, await loadFonts()),
+          folder: join(library, PAPERS_FOLDER, episodes.stemOf(episode) ?? folderNameFor(episode)),
+          within: library,
+          disk,
+          progress: (done, document) => tell({ event: "papers:progress", payload: { job, done, total: new Set(documents).size, document } }),
+          isCancelled: () => state.cancelled,
+        });
+      } finally {
+        jobs.delete(job);
+      }
+    },
+    "papers:cancel": async ({ job }) => {
+      const state = jobs.get(job);
+      if (state) state.cancelled = true;
+      return { cancelled: state !== undefined };
+    },
+    "papers:render": async ({ episode, document, paper, units }) => {
+      const rendered = await renderPaper(episode, document, exportOptions(episode, { paper, units }, await loadFonts()));
+      return rendered.ok ? { ok: true, base64: Buffer.from(rendered.bytes).toString("base64"), notes: [...rendered.notes] } : rendered;
+    },
+  };
+
+  return {
+    library,
+    handlers,
+    listen: (listener) => {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+    close: () => {
+      episodes.close();
+      jobs.forEach((state) => (state.cancelled = true));
+    },
+  };
+}

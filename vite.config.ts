@@ -1,0 +1,13 @@
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+
+/** The screens. Built with root `renderer` (see electron/start-up/build.mjs) into dist/renderer. */
+export default defineConfig({
+  root: "renderer",
+  // Relative, so that the same files work below http://127.0.0.1 and app://.
+  base: "./",
+  plugins: [react()],
+  // The page policy allows no inline scripts and no workers from elsewhere.
+  build: { outDir: "../dist/renderer", emptyOutDir: true, target: "es2022", assetsInlineLimit: 0, chunkSizeWarningLimit: 2000 },
+  worker: { format: "es" },
+});
