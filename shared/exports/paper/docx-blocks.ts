@@ -11,7 +11,6 @@ export type DocxBlock = Paragraph | Table;
 /** Names of list definitions and styles the document declares. */
 export const LISTS = { bullet: "bullets", number: "numbers" } as const;
 export const TICK_STYLE = "Tick";
-export const LOG_TAB = "Log";
 
 /** How a node is set: the room it has, and what it must stay on one page with. */
 export interface Setting {
@@ -132,7 +131,7 @@ function tableOf(node: Extract<PaperNode, { kind: "table" }>, setting: Setting):
   };
   const rows = node.rows.map((row): Row => ({
     cells: widths.map((width, at) => ({
-      blocks: cellBlocks(row.cells[at] ?? [], inCell(setting, width - 8, { size, align: node.columns[at]?.align ?? "left", weight: at === node.rowHead ? "semibold" : "regular" })),
+      blocks: cellBlocks(row.cells[at] ?? [], inCell(setting, width - 8, { size, align: node.columns[at]?.align ?? "left" })),
       borders: { bottom: line(0.5, PALE) },
       pad: pad(at),
     })),

@@ -27,4 +27,4 @@ export const SHEETS: Readonly<Record<PaperSize, { readonly width: number; readon
 };
 
 /** Distances from the sheet's edges to text, in points. `head` and `foot` are where the running lines stand. */
-export const MARGINS = { side: 40, top: 40, topUnderHead: 68, bottom: 58, head: 32, foot: 26 } as const;
+export const MARGINS = { side: 42, top: 40, topUnderHead: 68, bottom: 58, head: 32, foot: 26 } as const;
