@@ -143,7 +143,7 @@ export const cable = familyOf("cable", [
     sides: "both together", position: "kneeling", tempo: "2-0-2-1", setupSeconds: 35,
     cues: [
       cue("Hold the rope still beside the temples", "side", "front"),
-      cue("Bring the ribs towards the hips, slowly", "side"),
+      cue("Curl the upper back only, slowly", "side"),
       cue("Breathe out on the way down", "side"),
     ],
     avoid: [

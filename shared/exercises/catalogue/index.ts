@@ -1,13 +1,17 @@
 import type { Exercise } from "../types";
 import { armIsolation } from "./arm-isolation";
+import { backExtension } from "./back-extension";
 import { bridgeThrust } from "./bridge-thrust";
 import { cable } from "./cable";
 import { carry } from "./carry";
+import { core } from "./core";
 import { hinge } from "./hinge";
 import { horizontalPress } from "./horizontal-press";
+import { kettlebellSwing } from "./kettlebell-swing";
 import { legMachine } from "./leg-machine";
 import { lungeStep } from "./lunge-step";
 import { overheadPress } from "./overhead-press";
+import { plyometric } from "./plyometric";
 import { row } from "./row";
 import { squat } from "./squat";
 import { verticalPull } from "./vertical-pull";
@@ -24,6 +28,10 @@ export const EXERCISES: readonly Exercise[] = [
   ...row,
   ...verticalPull,
   ...armIsolation,
+  ...core,
+  ...kettlebellSwing,
+  ...plyometric,
   ...carry,
+  ...backExtension,
   ...cable,
 ];

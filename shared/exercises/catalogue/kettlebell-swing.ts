@@ -1,0 +1,86 @@
+import { cue, familyOf, fault, swap } from "../write";
+
+export const kettlebellSwing = familyOf("kettlebell-swing", [
+  {
+    id: "kettlebell-swing", name: "Kettlebell swing",
+    otherNames: ["two-hand swing", "hip-hinge swing", "two-hand kettlebell swing", "hardstyle swing", "bell swing"],
+    equipment: ["kettlebell"], station: "free floor",
+    direct: ["glutes", "hamstrings"], indirect: ["low back", "abdominals", "lats", "forearms", "quadriceps"],
+    joints: "multi", loadedJoints: ["ankle", "knee", "hip", "low back", "shoulder", "wrist"],
+    sides: "both together", position: "standing", tempo: null, setupSeconds: 30,
+    power: true,
+    cues: [
+      cue("Hinge, do not squat: hips go back", "side"),
+      cue("Bell passes high between the thighs", "side", "rear"),
+      cue("Hips drive, arms are only ropes", "side", "three-quarter"),
+      cue("Stand like a tall plank while it floats", "side"),
+    ],
+    avoid: [
+      fault("Leaning back at the top", "squeeze glutes and belly, stop upright", "side"),
+      fault("Letting the bell sink low by the knees", "wait, then hinge late with the bell close to the hips", "side"),
+      fault("Lifting the bell with the arms", "let it float only as high as the hips send it", "side", "front"),
+    ],
+    cautions: ["Two clear metres in front and behind, dry hands, nobody and no camera in line.", "Stop the set when the hinge gets sloppy."],
+    substitutes: [swap("kettlebell", "cable-pull-through")],
+  },
+  {
+    id: "single-arm-kettlebell-swing", name: "Single-arm kettlebell swing",
+    otherNames: ["one-hand swing", "single-arm swing", "one-hand kettlebell swing"],
+    equipment: ["kettlebell"], station: "free floor",
+    direct: ["glutes", "hamstrings"], indirect: ["obliques", "low back", "forearms", "lats", "abdominals"],
+    joints: "multi", loadedJoints: ["ankle", "knee", "hip", "low back", "shoulder", "elbow", "wrist"],
+    sides: "each side", position: "standing", tempo: null, setupSeconds: 30,
+    power: true,
+    cues: [
+      cue("Shoulders stay as square as with two hands", "front", "rear"),
+      cue("Free arm swings along for balance", "front", "three-quarter"),
+      cue("Thumb points back between the legs", "rear", "insert"),
+    ],
+    avoid: [
+      fault("The bell pulling one shoulder forward", "use a lighter bell and set the shoulder first", "front", "side"),
+      fault("Changing hands in mid-air while tired", "set the bell down and change there", "front"),
+    ],
+    cautions: ["Learn the two-hand swing first, and check calluses before long sets."],
+    substitutes: [swap("kettlebell", "single-leg-romanian-deadlift")],
+  },
+  {
+    id: "dead-stop-swing", name: "Dead-stop swing",
+    otherNames: ["dead swing", "single-rep swing", "parked swing", "swing from the floor"],
+    equipment: ["kettlebell"], station: "free floor",
+    direct: ["glutes", "hamstrings"], indirect: ["lats", "low back", "abdominals", "forearms"],
+    joints: "multi", loadedJoints: ["ankle", "knee", "hip", "low back", "shoulder", "wrist"],
+    sides: "both together", position: "standing", tempo: null, setupSeconds: 30,
+    power: true,
+    cues: [
+      cue("Bell an arm's length in front, tip it towards you", "side"),
+      cue("Flat back before the bell moves", "side"),
+      cue("One swing, then park it where it started", "side", "front"),
+    ],
+    avoid: [
+      fault("Parking the bell with a rounded back", "sit the hips back as it returns", "side"),
+      fault("Rushing into the next rep", "breathe and reset the hinge each time", "side"),
+    ],
+    cautions: ["A good first swing for learners; leave it when the low back feels tired."],
+    substitutes: [swap("kettlebell", "dumbbell-romanian-deadlift")],
+  },
+  {
+    id: "kettlebell-clean", name: "Kettlebell clean",
+    otherNames: ["one-arm clean", "kettlebell clean to the rack", "swing clean", "bell clean"],
+    equipment: ["kettlebell"], station: "free floor",
+    direct: ["glutes", "hamstrings"], indirect: ["upper back", "trapezius", "biceps", "forearms", "abdominals"],
+    joints: "multi", loadedJoints: ["ankle", "knee", "hip", "low back", "shoulder", "elbow", "wrist"],
+    sides: "each side", position: "standing", tempo: null, setupSeconds: 30,
+    power: true,
+    cues: [
+      cue("Zip the bell up close to the body", "side", "front"),
+      cue("Slide the hand around the handle early", "insert", "front"),
+      cue("Land soft in the rack, wrist straight", "front", "insert"),
+    ],
+    avoid: [
+      fault("The bell flipping over onto the forearm", "keep the elbow near the ribs and open the hand", "front", "side"),
+      fault("Curling the bell up", "let the hips send it and the arm guide it", "side"),
+    ],
+    cautions: ["Bruised forearms mean a lighter bell and a lesson, not wrist guards and more reps."],
+    substitutes: [swap("kettlebell", "box-jump")],
+  },
+]);
