@@ -3,15 +3,15 @@ import { LINE_KINDS, type LineKind, type SetRole } from "../../shared/episode";
 import { $createAlternateNode, $isAlternateNode, ALTERNATE_WORD, type AlternateNode } from "./alternate/alternate-node";
 import { $isBlockNode, type BlockNode } from "./block/block-node";
 import { $createLineNode, $isLineNode, type LineNode } from "./line/line-node";
-import { $createSetLineNode, $isSetLineNode, SET_ROLE_WORDS, type SetLineNode } from "./set-line/set-line-node";
+import { $createSetLineNode, $isSetLineNode, type SetLineNode } from "./set-line/set-line-node";
 import { idState, lineKindState, setRoleState } from "./states";
 
 /** A row that stands under a block's head. */
 export type Row = LineNode | SetLineNode | AlternateNode;
 
 /** Every word a margin may carry, in the order the kinds are offered. */
-export const ROW_WORDS = [SET_ROLE_WORDS.working, SET_ROLE_WORDS["ramp-up"], ...LINE_KINDS, ALTERNATE_WORD] as const;
 export type RowWord = "sets" | "ramp-up" | LineKind | typeof ALTERNATE_WORD;
+export const ROW_WORDS: readonly RowWord[] = ["sets", "ramp-up", ...LINE_KINDS, ALTERNATE_WORD];
 
 const WORD_ROLES: Readonly<Record<string, SetRole>> = { sets: "working", "ramp-up": "ramp-up" };
 

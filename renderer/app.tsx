@@ -1,0 +1,98 @@
+import { Suspense, lazy, useEffect, useState, useSyncExternalStore } from "react";
+import type { Api } from "../shared/bridge";
+import { episodeName, seriesName } from "../shared/episode";
+import { FileNotice, Files } from "./files";
+import { Findings } from "./findings/findings";
+import { MakePapers } from "./papers";
+import { Ribbon } from "./ribbon/ribbon";
+import { ActionsContext, ApiContext, SessionContext } from "./session/context";
+import type { OpenSession } from "./session/create-session";
+import { PLACES, type Place, type Session } from "./session/types";
+import { useAppKeys } from "./session/use-app-keys";
+import { openCounts } from "./words/open-counts";
+import { ViewChoices } from "./view-choices";
+import { Sheet } from "./write/sheet";
+
+const Train = lazy(() => import("./places/train").then((place) => ({ default: place.Train })));
+const Shoot = lazy(() => import("./places/shoot").then((place) => ({ default: place.Shoot })));
+const Speak = lazy(() => import("./places/speak").then((place) => ({ default: place.Speak })));
+const Publish = lazy(() => import("./places/publish").then((place) => ({ default: place.Publish })));
+
+const PLACE_NAMES: Readonly<Record<Place, string>> = { write: "Write", train: "Train", shoot: "Shoot", speak: "Speak", publish: "Publish" };
+
+/** "Saved 10:42", or what stands in the way of that. */
+function fileWords({ status, savedAt, name }: Session["file"]): string {
+  if (status === "saving") return "Saving";
+  if (status === "failed") return "Not saved";
+  if (status === "changed-outside") return "Changed by another program";
+  if (status === "unsaved") return name === null ? "Not saved yet" : "Unsaved changes";
+  return savedAt === null ? "Saved" : `Saved ${new Date(savedAt).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", hourCycle: "h23" })}`;
+}
+
+function Header({ session, onFiles, onPapers }: { session: Session; onFiles: () => void; onPapers: () => void }) {
+  const { episode, place, findings, file } = session;
+  const counts = openCounts(findings);
+  const series = seriesName(episode);
+  return (
+    <header className="app-head">
+      <button type="button" className="episode-button" onClick={onFiles} title="Episodes: open, new, older states">
+        <b>{series || episodeName(episode)}</b>
+        {series && <span>{episode.title}</span>}
+      </button>
+      <ActionsContext.Consumer>
+        {(actions) => (
+          <nav aria-label="Places">
+            {PLACES.map((each) => (
+              <button key={each} type="button" aria-current={each === place ? "page" : undefined} onClick={() => actions?.show(each)}>
+                {PLACE_NAMES[each]}
+                {counts[each] > 0 && <small>{counts[each]} open</small>}
+              </button>
+            ))}
+          </nav>
+        )}
+      </ActionsContext.Consumer>
+      <div className="app-tools">
+        <ViewChoices />
+        <span className="second" role="status">{fileWords(file)}</span>
+        <button type="button" className="main-button" onClick={onPapers}>Make papers</button>
+      </div>
+    </header>
+  );
+}
+
+/** The window: five places over one episode, the running order at the left, the findings at the right. */
+export function App({ api, session: { store, actions, editor } }: { api: Api; session: OpenSession }) {
+  const session = useSyncExternalStore(store.subscribe, store.get);
+  const [isFiles, setFiles] = useState(false);
+  const [isPapers, setPapers] = useState(false);
+  const { place, episode } = session;
+  useAppKeys(api, actions, { onOpen: () => setFiles(true), onPapers: () => setPapers(true) });
+  useEffect(() => {
+    document.title = `${episodeName(episode)} · Repwright`;
+  }, [episode]);
+  return (
+    <ApiContext value={api}>
+      <ActionsContext value={actions}>
+        <SessionContext value={session}>
+          <Header session={session} onFiles={() => setFiles(true)} onPapers={() => setPapers(true)} />
+          <FileNotice />
+          <div className="app-body">
+            <aside className="app-order" aria-label="Running order"><Ribbon /></aside>
+            <main className="app-place" data-place={place} tabIndex={-1}>
+              <div hidden={place !== "write"}><Sheet editor={editor} /></div>
+              <Suspense fallback={<p className="app-wait">One moment.</p>}>
+                {place === "train" && <Train />}
+                {place === "shoot" && <Shoot />}
+                {place === "speak" && <Speak />}
+                {place === "publish" && <Publish />}
+              </Suspense>
+            </main>
+            <aside className="app-findings" aria-label="Findings"><Findings /></aside>
+          </div>
+          <Files open={isFiles} onClose={() => setFiles(false)} />
+          <MakePapers open={isPapers} onClose={() => setPapers(false)} />
+        </SessionContext>
+      </ActionsContext>
+    </ApiContext>
+  );
+}

@@ -1,0 +1,139 @@
+import { $createTextNode, $getSelection, $isRangeSelection, $getRoot, COMMAND_PRIORITY_HIGH, COPY_COMMAND, CUT_COMMAND, PASTE_COMMAND, type LexicalEditor, type LexicalNode } from "lexical";
+import { mergeRegister } from "@lexical/utils";
+import { findExercise } from "../../shared/exercises";
+import { BLOCK_KIND_NAMES, BLOCK_KINDS, type BlockKind } from "../../shared/episode";
+import { parseSetLine } from "../../shared/training";
+import { $newHead } from "./block/block-commands";
+import { $isBlockNode, $setBlockHead, type BlockNode } from "./block/block-node";
+import { newId } from "./new-id";
+import { $createRow, $headOf, $isRow, $isSheetNode, $rowWord, $setText, $settleRow, $topOf, type RowWord } from "./rows";
+import { readPrefix } from "./typing";
+
+/** Longest piece one line takes; longer paste is cut at a sentence's end, nothing is dropped. */
+const LONGEST_PIECE = 1500;
+
+export type PastedPiece = { type: "block"; kind: BlockKind; title: string; exercise: string | null } | { type: "row"; word: RowWord | null; text: string };
+
+const KIND_BY_NAME = new Map<string, BlockKind>(BLOCK_KINDS.flatMap((kind) => [[kind, kind], [BLOCK_KIND_NAMES[kind].toLowerCase(), kind]]));
+KIND_BY_NAME.delete("exercise");
+KIND_BY_NAME.set("warmup", "warm-up").set("warm up", "warm-up").set("cooldown", "cool-down").set("cool down", "cool-down").set("intro", "opening").set("outro", "closing");
+
+/** Which part of the episode a title names: its kind and, for an exercise, its catalogue id. Null when it names none. */
+export function kindOfTitle(title: string): { kind: BlockKind; exercise: string | null } | null {
+  const kind = KIND_BY_NAME.get(title.trim().toLowerCase());
+  if (kind) return { kind, exercise: null };
+  const exercise = findExercise(title);
+  if (!exercise) return null;
+  if (exercise.family === "mobility-warmup") return { kind: "warm-up", exercise: exercise.id };
+  return { kind: exercise.family === "cooldown-stretch" ? "cool-down" : "exercise", exercise: exercise.id };
+}
+
+function pieces(text: string): string[] {
+  if (text.length <= LONGEST_PIECE) return [text];
+  const stop = text.lastIndexOf(". ", LONGEST_PIECE);
+  const at = stop > 0 ? stop + 1 : LONGEST_PIECE;
+  return [text.slice(0, at).trim(), ...pieces(text.slice(at).trim())];
+}
+
+/**
+ * Reads pasted notes line by line: "cue: ..." keeps its kind, the name of a part or of a known exercise starts a block,
+ * a readable set line is one, everything else is a row of whatever kind it lands in. Bullets and numbers in front are left out.
+ */
+export function readNotes(text: string): PastedPiece[] {
+  return text.split(/\r\n|[\n\r\u2028\u2029]/).flatMap((raw): PastedPiece[] => {
+    const bare = raw.replace(/[\u0000-\u001f\u007f]/g, " ").replace(/^\s*(?:[-*•–]|#+|\d{1,2}[.)])\s+/, "").trim(); // eslint-disable-line no-control-regex
+    if (bare === "") return [];
+    const prefix = readPrefix(bare);
+    if (prefix) return pieces(prefix.rest).map((piece) => ({ type: "row", word: prefix.word, text: piece }));
+    const named = kindOfTitle(bare.replace(/:$/, ""));
+    if (named) return [{ type: "block", title: bare.replace(/:$/, ""), ...named }];
+    const isSetLine = /^(?:\d|[A-Z]\d?[.):])/.test(bare) && parseSetLine(bare).ok;
+    return pieces(bare).map((piece) => ({ type: "row", word: isSetLine ? "sets" : null, text: piece }));
+  });
+}
+
+/** The rows between two ends of a selection, in order. */
+function $selectedTops(): LexicalNode[] {
+  const selection = $getSelection();
+  if (!$isRangeSelection(selection)) return [];
+  const [from, to] = selection.isBackward() ? [selection.focus, selection.anchor] : [selection.anchor, selection.focus];
+  const first = $topOf(from.getNode());
+  const last = $topOf(to.getNode());
+  const all = $getRoot().getChildren();
+  const start = all.findIndex((node) => node.is(first));
+  const end = all.findIndex((node) => node.is(last));
+  return start === -1 ? [] : all.slice(start, end + 1);
+}
+
+/** Selected rows as text that pastes back as what it was; a selection inside one row is just its words. */
+export function $copiedText(): string {
+  const selection = $getSelection();
+  const tops = $selectedTops().filter($isSheetNode);
+  if (!$isRangeSelection(selection) || tops.length < 2) return selection?.getTextContent() ?? "";
+  return tops.map((top) => ($isRow(top) ? `${$rowWord(top)}: ${top.getTextContent()}` : `\n${top.getTextContent()}`)).join("\n").trim();
+}
+
+/** Puts pasted pieces behind the caret's row. One piece without a kind goes into the row's own words. */
+export function $paste(text: string): void {
+  const selection = $getSelection();
+  if (!$isRangeSelection(selection)) return;
+  const found = readNotes(text);
+  const first = found[0];
+  if (!first) return;
+  if (found.length === 1 && first.type === "row" && (first.word === null || !/^\s*[a-z' -]+:/i.test(text))) {
+    selection.insertText(first.text);
+    return;
+  }
+  if (!selection.isCollapsed()) selection.removeText();
+  const opener = $topOf(selection.anchor.getNode());
+  if (!opener) return;
+  let last: LexicalNode = opener;
+  for (const piece of found) {
+    const head = $headOf(last);
+    const blank: boolean = last.is(opener) && $isSheetNode(opener) && opener.isEmpty() && opener.isAttached();
+    if (piece.type === "block") {
+      const next: BlockNode = blank && $isBlockNode(opener) ? opener : $newHead(piece.kind);
+      $setBlockHead(next, { kind: piece.kind, exercise: piece.exercise });
+      $setText(next, piece.title);
+      if (!next.is(last)) last.insertAfter(next);
+      if (blank && $isRow(opener)) opener.remove();
+      last = next;
+      continue;
+    }
+    const word = piece.word ?? ($isRow(last) && $rowWord(last) !== "sets" && $rowWord(last) !== "ramp-up" ? $rowWord(last) : head?.getTextContent() ? "say" : "note");
+    const row = $createRow(word, newId());
+    row.append($createTextNode(piece.text));
+    last.insertAfter(row);
+    if (blank && $isRow(opener)) opener.remove();
+    $settleRow(row);
+    last = row;
+  }
+  last.selectEnd();
+}
+
+/** Copy, cut and paste speak plain text both ways. */
+export function registerClipboard(editor: LexicalEditor): () => void {
+  const copy = (event: ClipboardEvent | KeyboardEvent | null): boolean => {
+    const text = $copiedText();
+    if (!(event instanceof ClipboardEvent) || !event.clipboardData || text === "") return false;
+    event.preventDefault();
+    event.clipboardData.setData("text/plain", text);
+    return true;
+  };
+  return mergeRegister(
+    editor.registerCommand(COPY_COMMAND, copy, COMMAND_PRIORITY_HIGH),
+    editor.registerCommand(CUT_COMMAND, (event) => {
+      const selection = $getSelection();
+      if (!copy(event) || !$isRangeSelection(selection)) return false;
+      selection.removeText();
+      return true;
+    }, COMMAND_PRIORITY_HIGH),
+    editor.registerCommand(PASTE_COMMAND, (event) => {
+      const text = event instanceof ClipboardEvent ? event.clipboardData?.getData("text/plain") : undefined;
+      if (!text || !(event instanceof ClipboardEvent)) return false;
+      event.preventDefault();
+      $paste(text);
+      return true;
+    }, COMMAND_PRIORITY_HIGH),
+  );
+}

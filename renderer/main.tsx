@@ -1,0 +1,21 @@
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import { App } from "./app";
+import { connect } from "./bridge/connect";
+import { createSession } from "./session/create-session";
+import "./styles/tokens.css";
+import "./styles/base.css";
+import "./app.css";
+
+const api = connect();
+const session = createSession(api, (error) => console.error(error));
+const root = document.getElementById("app");
+if (!root) throw new Error("main: the page has no #app");
+createRoot(root).render(
+  <StrictMode>
+    <App api={api} session={session} />
+  </StrictMode>,
+);
+void api["app:about"]({}).then(({ start }) => {
+  if (start === "demo") session.actions.openDemo();
+}, (error: unknown) => console.error(error));

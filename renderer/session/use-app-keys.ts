@@ -1,0 +1,27 @@
+import { useEffect } from "react";
+import type { Api } from "../../shared/bridge";
+import type { SessionActions } from "./types";
+
+/** Keys and menu items that work in every place: save, undo, redo, open, new, make papers. */
+export function useAppKeys(api: Api, actions: SessionActions, { onOpen, onPapers }: { onOpen: () => void; onPapers: () => void }): void {
+  useEffect(() => {
+    const run: Readonly<Record<string, () => void>> = {
+      new: actions.newEpisode, open: onOpen, save: () => void actions.save(), undo: actions.undo, redo: actions.redo, "make-papers": onPapers,
+    };
+    const onKey = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      const key = event.key.toLowerCase();
+      const inSheet = event.target instanceof Element && event.target.closest(".surface") !== null;
+      const item = key === "s" ? "save" : key === "o" ? "open" : key === "z" && !inSheet ? (event.shiftKey ? "redo" : "undo") : key === "y" && !inSheet ? "redo" : null;
+      if (item === null) return;
+      event.preventDefault();
+      run[item]?.();
+    };
+    document.addEventListener("keydown", onKey);
+    const stop = api.on("menu:chosen", ({ item }) => run[item]?.());
+    return () => {
+      document.removeEventListener("keydown", onKey);
+      stop();
+    };
+  }, [api, actions, onOpen, onPapers]);
+}

@@ -1,0 +1,45 @@
+import { useEffect, useState } from "react";
+
+const THEMES = [["", "as the system"], ["light", "light"], ["dark", "dark"]] as const;
+const TEXTS = [["", "usual"], ["large", "large"], ["largest", "largest"]] as const;
+
+/** A choice kept in this window's own storage; where storage is refused it lasts until the window closes. */
+function useKept(key: string): [string, (value: string) => void] {
+  const [value, setValue] = useState(() => {
+    try {
+      return localStorage.getItem(key) ?? "";
+    } catch {
+      return "";
+    }
+  });
+  return [value, (next) => {
+    setValue(next);
+    try {
+      localStorage.setItem(key, next);
+    } catch {
+      // Kept for this window only.
+    }
+  }];
+}
+
+/** Light or dark, and the size of text. */
+export function ViewChoices() {
+  const [theme, setTheme] = useKept("theme");
+  const [text, setText] = useKept("text");
+  useEffect(() => {
+    const { dataset } = document.documentElement;
+    if (theme) dataset["theme"] = theme;
+    else delete dataset["theme"];
+    if (text) dataset["text"] = text;
+    else delete dataset["text"];
+  }, [theme, text]);
+  return (
+    <details className="view-choices">
+      <summary>View</summary>
+      <div>
+        <label>Light or dark <select value={theme} onChange={(event) => setTheme(event.target.value)}>{THEMES.map(([value, name]) => <option key={value} value={value}>{name}</option>)}</select></label>
+        <label>Text <select value={text} onChange={(event) => setText(event.target.value)}>{TEXTS.map(([value, name]) => <option key={value} value={value}>{name}</option>)}</select></label>
+      </div>
+    </details>
+  );
+}

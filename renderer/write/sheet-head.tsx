@@ -1,0 +1,18 @@
+import { useState } from "react";
+import { Facts, factsSentence } from "../facts";
+import { useActions, useSession } from "../session/context";
+
+/** The episode's title and, in one sentence, its facts; the sentence opens the form that changes them. */
+export function SheetHead() {
+  const { episode } = useSession();
+  const { apply } = useActions();
+  const [isOpen, setOpen] = useState(false);
+  return (
+    <header className="sheet-head">
+      <h1 className="visually-hidden">{episode.title || "Untitled episode"}</h1>
+      <input className="title" type="text" aria-label="Title of the episode" placeholder="Title of the episode" maxLength={200} value={episode.title} onChange={(event) => apply([{ type: "set-title", title: event.target.value }])} />
+      <button type="button" className="facts-sentence" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>{factsSentence(episode)}</button>
+      {isOpen && <Facts />}
+    </header>
+  );
+}
