@@ -14,7 +14,8 @@ const MORE_SETS = new RegExp(`^(${SET_NUMBER}(?:\\s*(?:-|–|to|and|&|\\+|/)\\s*
 const ANY_SET = /^(?:on )?(?:any|every|all|each) sets?(?![\w-])/i;
 const TIME = /^(?:for )?(\d+(?:\.\d+)?)\s?(s|secs?|seconds?|mins?|minutes?)(?![\w-])/i;
 const CLOCK = /^(\d{1,3}):([0-5]\d)(?![\w:-])/;
-const FILLER = /^(?:shot|view|angle|and|of)(?![\w-])/i;
+/** Words that may stand among facts and add nothing. */
+const FILLER = /^(?:shot|view|angle|sets?|and)(?![\w-])/i;
 const NONE: Reading = { facts: {}, insert: false };
 
 /** "1-3", "1 and 3", "2nd" as numbers in order, each once. */
@@ -50,12 +51,7 @@ function factAt(text: string): { length: number; reading: Reading } | null {
   const insert = INSERT_WORD.exec(text);
   if (insert) return { length: insert[0].length, reading: { facts: {}, insert: true } };
   const on = wordAt(text, ON_WORDS);
-  if (on) {
-    const after = /^ (?=\d|\w)/.exec(text.slice(on.length));
-    const numbered = after ? MORE_SETS.exec(text.slice(on.length + 1)) : null;
-    if (numbered && /sets?$/i.test(text.slice(0, on.length))) return found(text.length, { on: on.value, sets: setNumbers(numbered[1] ?? "") });
-    return found(on.length, { on: on.value });
-  }
+  if (on) return found(on.length, { on: on.value });
   const need = wordAt(text, NEED_WORDS);
   if (need) return found(need.length, { need: need.value });
   const angle = wordAt(text, ANGLE_WORDS);
@@ -74,12 +70,11 @@ function merged(a: Reading, b: Reading): Reading | null {
 function readPart(part: string): Reading | null {
   let reading = NONE;
   let rest = part.trim();
-  if (!rest || FILLER.test(rest)) return null;
+  if (!factAt(rest)) return null;
   while (rest) {
-    const filler = FILLER.exec(rest);
-    const fact = filler ? { length: filler[0].length, reading: NONE } : factAt(rest);
-    const next = fact && merged(reading, fact.reading);
-    if (!fact || !next) return null;
+    const fact = factAt(rest) ?? { length: FILLER.exec(rest)?.[0].length ?? 0, reading: NONE };
+    const next = fact.length > 0 ? merged(reading, fact.reading) : null;
+    if (!next) return null;
     reading = next;
     rest = rest.slice(fact.length).trimStart();
   }
@@ -155,8 +150,8 @@ function factTexts(shot: Shot): string[] {
   return [
     shot.angle ?? (both ? "any angle" : ""),
     shot.size === shot.angle ? "" : (shot.size ?? (both ? "any size" : "")),
-    shot.sets && shot.sets.length > 0 ? setsText(shot.sets) : "",
-    shot.on === null ? "" : shot.on === "demonstration" ? "demo" : `${shot.on} set`,
+    shot.on === "demonstration" ? "demo" : [shot.on ?? "", shot.sets && shot.sets.length > 0 ? setsText(shot.sets) : shot.on ? "set" : ""].filter(Boolean).join(" "),
+    shot.on === "demonstration" && shot.sets && shot.sets.length > 0 ? setsText(shot.sets) : "",
     shot.seconds === null ? "" : `${shot.seconds} s`,
     shot.need === "nice" ? "nice" : "",
   ].filter(Boolean);

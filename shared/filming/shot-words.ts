@@ -19,8 +19,8 @@ export const ANGLE_WORDS: readonly FactWord<Exclude<Angle, "insert"> | null>[] =
   { written: word("(?:from (?:the )?)?(?:rear|back|behind)(?:[- ](?:view|angle))?"), value: "rear" },
   { written: word("(?:from (?:the )?)?(?:front)(?:[- ](?:on|view|angle))?|from in front|head[- ]on"), value: "front" },
   { written: word("(?:from (?:the )?)?(?:(?:left |right )?side|profile)(?:[- ](?:on|view|angle))?"), value: "side" },
-  { written: word("(?:from )?(?:high|overhead|above|top)(?:[- ](?:view|angle|down))?|bird's[- ]eye(?: view)?"), value: "high" },
-  { written: word("(?:from )?(?:low|floor[- ]level|ground[- ]level|the floor|below)(?:[- ](?:view|angle))?"), value: "low" },
+  { written: word("(?:from )?(?:high|overhead)(?:[- ](?:view|angle))?|from above|top[- ](?:view|down)"), value: "high" },
+  { written: word("(?:from )?(?:low|floor[- ]level|ground[- ]level)(?:[- ](?:view|angle))?|from (?:the floor|below)"), value: "low" },
 ];
 
 /** Shot sizes; trade terms, from memory. */
@@ -32,10 +32,11 @@ export const SIZE_WORDS: readonly FactWord<Exclude<ShotSize, "insert"> | null>[]
   { written: word("(?:medium|mid)(?:[- ]shot)?|waist[- ]up|ms"), value: "medium" },
 ];
 
+/** The word "set" that follows is read by itself; "warm-up" and "work" alone are too common to be facts. */
 export const ON_WORDS: readonly FactWord<Exclude<Shot["on"], null>>[] = [
-  { written: word("(?:on )?(?:the |a )?(?:ramp|warm)[- ]?up(?: sets?)?"), value: "ramp-up" },
-  { written: word("(?:on )?(?:the |a )?work(?:ing)?(?: sets?)?"), value: "working" },
-  { written: word("(?:on )?(?:the |a )?demo(?:nstration)?(?: sets?)?"), value: "demonstration" },
+  { written: word("(?:on )?(?:the |a )?(?:ramp[- ]?up|warm[- ]?up(?= sets?\\b))"), value: "ramp-up" },
+  { written: word("(?:on )?(?:the |a )?work(?:ing)?(?= sets?\\b)"), value: "working" },
+  { written: word("(?:on )?(?:the |a )?demo(?:nstration)?"), value: "demonstration" },
 ];
 
 export const NEED_WORDS: readonly FactWord<Shot["need"]>[] = [

@@ -19,20 +19,31 @@ export const HEAD_ROOM = 0.1;
 const FOOT_ROOM = 0.05;
 const SIDE_ROOM = 0.05;
 
-/** How low and high a phone is put, in metres, and the share of stature a high mark stands above. Common practice, no source. */
+/** How low and high a phone is put; how far above the top of the head a high mark is wanted; metres. Common practice, no source. */
 const LOWEST = 0.2;
 const HIGHEST = 2.2;
-const ABOVE_EYES = 1.2;
+const ABOVE_HEAD = 0.2;
+/** Steepest look up or down; steeper, and the body is too foreshortened to teach from. Common practice, no source. */
+const STEEPEST = Math.PI / 4;
 export const STEP_METRES = 0.75;
 
 const tenth = (metres: number): number => Math.round(metres * 10) / 10;
 const limited = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
 
+/** Height of the lens. A high or low detail is looked at from just above or below itself, a body from over the head or from the floor. */
+function heightFor(angle: Angle, size: ShotSize, middle: number, sight: number, stature: number): number {
+  const detail = size === "close-up" || size === "insert";
+  if (angle === "high") return limited(Math.max(middle + sight / 2, detail ? 0 : stature + ABOVE_HEAD), LOWEST, HIGHEST);
+  if (angle === "low") return detail ? limited(middle - sight / 2, LOWEST, HIGHEST) : LOWEST;
+  return limited(middle, LOWEST, HIGHEST);
+}
+
 /**
  * Where the camera stands so that a shot is framed as named, by the pinhole model.
  *
- * Front, three-quarter, side and rear marks are level with the middle of the frame; high and low ones look down and up at it along the
- * same line of sight, so the picture keeps its size. A shot that names no size is framed full, one that names no angle from the side.
+ * Front, three-quarter, side and rear marks are level with the middle of the frame. High and low ones look down or up at it along the
+ * same line of sight, so the picture keeps its size; where that would be steeper than 45 degrees they stand back.
+ * A shot that names no size is framed full, one that names no angle from the side.
  * @returns distance along the floor and height, metres to the tenth; tilt in whole degrees, down is negative; steps of 0.75 m to the half
  * @throws {RangeError} when stature or focal length is not a positive number
  */
@@ -51,10 +62,9 @@ export function standFor(shot: { readonly size: ShotSize | null; readonly angle:
   const sight = distanceToFill(frameTall, frame.tall, focalLength(shot.lens));
   const middle = subject.bottom + subject.tall / 2 + ((HEAD_ROOM - footRoom) / 2) * frameTall;
 
-  const wanted = angle === "high" ? Math.max(stature * ABOVE_EYES, middle + sight / 2) : angle === "low" ? LOWEST : middle;
-  const height = limited(wanted, LOWEST, HIGHEST);
+  const height = heightFor(angle, size, middle, sight, stature);
   const drop = middle - height;
-  const distance = Math.sqrt(Math.max(sight ** 2 - drop ** 2, (sight / 2) ** 2));
+  const distance = Math.sqrt(Math.max(sight, Math.abs(drop) / Math.sin(STEEPEST)) ** 2 - drop ** 2);
   const shown = Math.max(0.1, tenth(distance));
   return {
     distance: shown,
