@@ -1,0 +1,102 @@
+import type { Episode, Waiver } from "../episode";
+import type { RawFinding, Rule } from "./define-rule";
+import { RULES } from "./registry";
+import type { CheckContext, CheckLevel, Finding, Moment } from "./types";
+
+/** In the order they come up. */
+export const MOMENTS: readonly Moment[] = ["before filming", "before speaking", "before publishing"];
+/** Gravest first. */
+export const LEVELS: readonly CheckLevel[] = ["stop", "fix", "consider"];
+
+/** Places of blocks and lines in the running order, for sorting. */
+function orderOf(episode: Episode): (id: string | null) => number {
+  const order = new Map<string, number>();
+  let next = 0;
+  for (const block of episode.blocks) {
+    for (const item of [block, ...block.sets, ...block.lines, ...block.alternates]) order.set(item.id, next++);
+  }
+  return (id) => (id === null ? -1 : order.get(id) ?? next);
+}
+
+type Graded = Pick<Finding, "moment" | "level">;
+const grade = (a: Graded, b: Graded): number => MOMENTS.indexOf(a.moment) - MOMENTS.indexOf(b.moment) || LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level);
+
+const place = (finding: RawFinding): string | null => (finding.range ? `${finding.line} ${finding.range.start} ${finding.range.end}` : null);
+
+/** Two rules that blame exactly the same words have found one thing: the gravest speaks, the others lend their remedies. */
+function merge(findings: readonly RawFinding[]): RawFinding[] {
+  const at = new Map<string, number>();
+  const merged: RawFinding[] = [];
+  for (const finding of findings) {
+    const key = place(finding);
+    const index = key === null ? undefined : at.get(key);
+    const first = index === undefined ? undefined : merged[index];
+    if (index === undefined || !first) {
+      if (key !== null) at.set(key, merged.length);
+      merged.push(finding);
+      continue;
+    }
+    const [winner, other] = LEVELS.indexOf(finding.level) < LEVELS.indexOf(first.level) ? [finding, first] : [first, finding];
+    const labels = new Set(winner.remedies.map((remedy) => remedy.label));
+    merged[index] = { ...winner, remedies: [...winner.remedies, ...other.remedies.filter((remedy) => !labels.has(remedy.label))] };
+  }
+  return merged;
+}
+
+const waives = (waiver: Waiver, finding: Omit<RawFinding, "messageKey">): boolean =>
+  waiver.rule === finding.rule && waiver.ruleVersion === finding.ruleVersion && waiver.block === finding.block && waiver.line === finding.line && waiver.text === finding.words;
+
+/**
+ * Runs every rule over an episode.
+ *
+ * Sorted by moment, then level, then place in the running order; the same episode always gives the same list.
+ * A finding that a waiver covers (same rule and version, same block, line and words) stays listed with its waiver.
+ * Rules that look at one block at a time are not run again on blocks that kept their identity,
+ * as long as `context.newId` is the same function.
+ *
+ * @param rules - for tests; the registry otherwise
+ */
+export function checkEpisode(context: CheckContext, rules: readonly Rule[] = RULES): Finding[] {
+  const order = orderOf(context.episode);
+  const sorted = merge(rules.flatMap((rule) => rule.inspect(context))).sort(
+    (a, b) => grade(a, b) || order(a.block) - order(b.block) || order(a.line) - order(b.line) || (a.range?.start ?? -1) - (b.range?.start ?? -1) || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0),
+  );
+  const used = new Map<string, number>();
+  return sorted.map(({ messageKey: _key, ...finding }) => {
+    const base = [finding.rule, finding.block ?? "", finding.line ?? "", finding.words].join("|");
+    const count = (used.get(base) ?? 0) + 1;
+    used.set(base, count);
+    const waiver = context.episode.waivers.find((each) => waives(each, finding)) ?? null;
+    return { ...finding, key: count === 1 ? base : `${base}|${count}`, waiver };
+  });
+}
+
+/** The findings nobody has set aside. */
+export function openFindings(findings: readonly Finding[]): Finding[] {
+  return findings.filter((finding) => finding.waiver === null);
+}
+
+/** The waiver that sets this finding aside, to be added to the episode's facts. */
+export function waiverFor(finding: Finding, id: string, reason: string): Waiver {
+  return { id, rule: finding.rule, ruleVersion: finding.ruleVersion, block: finding.block, line: finding.line, text: finding.words, reason };
+}
+
+export type LevelCounts = Readonly<Record<CheckLevel, number>>;
+
+/** Open findings counted per moment and level. */
+export function countsByMoment(findings: readonly Finding[]): Readonly<Record<Moment, LevelCounts>> {
+  const count = (moment: Moment): LevelCounts => {
+    const here = openFindings(findings).filter((finding) => finding.moment === moment);
+    const of = (level: CheckLevel): number => here.filter((finding) => finding.level === level).length;
+    return { stop: of("stop"), fix: of("fix"), consider: of("consider") };
+  };
+  return { "before filming": count("before filming"), "before speaking": count("before speaking"), "before publishing": count("before publishing") };
+}
+
+/** "Stop, before filming: Bench press: ... (Common practice, no source)"; a waived one says why it was set aside. */
+export function findingSentence(finding: Finding): string {
+  const level = finding.level.charAt(0).toUpperCase() + finding.level.slice(1);
+  const source = [finding.source.title, finding.source.at].filter(Boolean).join(", ");
+  const waived = finding.waiver ? ` Set aside: ${finding.waiver.reason}` : "";
+  return `${level}, ${finding.moment}: ${finding.message} (${source})${waived}`;
+}

@@ -1,0 +1,26 @@
+import type { LabelReader } from "../types";
+
+/** An exercise is said to take fat from one chosen place. */
+export const claimSpotReduction: LabelReader = {
+  label: "claim-spot-reduction",
+  patterns: [
+    { find: "<reduce> ~4 <area> ~1 <flab>", without: "press|feel_the", family: "core", example: "This burns belly fat." },
+    { find: "<reduce> ~5 <bulge>", family: "core", example: "Say goodbye to love handles." },
+    { find: "<bulge> ~4 <vanish>", family: "arm-isolation", example: "Watch those bingo wings disappear." },
+    { find: "<area> ~1 <flab> ~4 <vanish>", family: "core", example: "The belly fat will melt away." },
+    { find: "<reduce>|take|takes ~3 inches|inch|centimetres ~3 from|off|exactly|around|where|of ~3", without: "raise|lower|squat", family: "cable", example: "It takes inches off your waist." },
+    { find: "<reduce> ~3 <flab> ~3 off|from|on|around|over|round|under your|the ~1 <area>", family: "core", example: "Melt the fat off your thighs." },
+    { find: "soft|softness|wobbly|jiggly|flabby|squishy ~1 layer|bit%|bits|part%|stuff ~3 over|on|round|around|under ~2", as: "flat", with: "<reduce>", without: "don't|can't|won't|not|no", family: "horizontal-press", example: "Gets rid of the soft bit under the arm." },
+    { find: "belly-slimming|leg-slimming|arm-slimming|belly-busting|fat-burning_abs|waist-slimming|tummy-trimming|thigh-slimming|belly-flattening", family: "core", example: "A tummy-trimming finisher." },
+    { find: "flatten+|slim+|shrink|shrinks|whittle+|narrow+|tone_away|thin_out|thins_out|trim+|carve+|melt+|tighten+ ~1 your|the ~1 waist|waistline|thighs|belly|tummy|stomach|midsection|hips|bum|arms|middle", without: "brace|pull|draw|scar", family: "core", example: "Shrink your waist with one move." },
+    { find: "smaller|slimmer|tinier|thinner|flatter ~1 waist|waistline|thighs|belly|tummy|stomach|middle|midsection", family: "core", example: "Twenty of these for a slimmer waist." },
+    { find: "spot-reduc*|spot_reduc*|targeted_fat_loss|target_fat|targets_fat", family: "core", example: "Spot-reduction at its best." },
+  ],
+  silent: [
+    { text: "You cannot burn belly fat with sit-ups.", family: "core" },
+    { text: "Trains the abs; what you see depends on other things.", family: "core" },
+    { text: "Your thighs will burn on this one.", family: "squat" },
+    { text: "No exercise melts love handles.", family: "core" },
+    { text: "Draw your tummy in and breathe.", family: "core" },
+  ],
+};

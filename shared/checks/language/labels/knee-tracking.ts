@@ -1,0 +1,29 @@
+import type { LabelReader } from "../types";
+
+/** The knee is invited inward, or its line is called unimportant, while loaded or landing. */
+export const kneeTracking: LabelReader = {
+  label: "knee-tracking",
+  patterns: [
+    { find: "<knee> ~3 <cave> ~2 <inward>", without: "elbows_inside", not: ["mobility-warmup", "cooldown-stretch", "bridge-thrust"], family: "squat", example: "Let your knees cave in a little on the way up." },
+    { find: "<let> <your> ~1 <knee> ~1 cave|collapse|buckle|wobble|knock|wander|roam|do|go|drift|dive", without: "forward|forwards|past|over|out", not: ["mobility-warmup", "cooldown-stretch"], family: "squat", example: "Let the knees wander, it is fine." },
+    { find: "caving|collapsing|buckling|knocking|wobbling|inward <knee>", not: ["mobility-warmup", "cooldown-stretch"], family: "leg-machine", example: "Caving knees are fine on this machine." },
+    { find: "squeeze|push|point|drive|pull|press|turn|bring|aim|steer|throw|tip ~3 <knee> ~1 <inward>", not: ["mobility-warmup", "cooldown-stretch", "bridge-thrust", "core"], family: "squat", example: "Squeeze your knees together to stand up." },
+    { find: "<knee> ~2 anywhere|wherever|any_way|as_they_like|as_it_likes|as_they_please|where_they_like|where_it_likes|however_they|any_direction|where_they_want", family: "squat", example: "The knees can go wherever they want." },
+    { find: "knock-kneed|knock_kneed|pigeon-toed|pigeon_toed", family: "plyometric", example: "Land pigeon-toed, it is quicker." },
+    { find: "thighs|shins ~2 clap+|meet|meeting|touch|touching|slap+|collide|kiss", only: ["squat", "plyometric", "leg-machine", "lunge-step"], family: "plyometric", example: "Thighs touching as you land." },
+    { find: "doesn't|don't|does_not matter|care where|what|which ~3 <knee>", as: "flat", family: "lunge-step", example: "It doesn't matter where the knee goes." },
+    { find: "inward drift|collapse|wobble|travel|roll ~3 knee%", family: "lunge-step", example: "A slight inward drift of the knee is fine." },
+  ],
+  habits: [
+    { find: "<knee> ~1 out|in_line|over|tracking|line|position|straight_ahead", without: "forward|past|extension%", not: ["mobility-warmup"], family: "squat", example: "Don't bother with knees in line over the feet." },
+  ],
+  silent: [
+    { text: "Don't let your knees cave in.", family: "squat" },
+    { text: "Knees travel in line with the toes.", family: "squat" },
+    { text: "Let the knees travel forward past the toes.", family: "squat" },
+    { text: "If your knees fall in, take less weight.", family: "squat" },
+    { text: "Push the knees out over the feet.", family: "squat" },
+    { text: "Knees that wobble in are a reason to go lighter.", family: "lunge-step" },
+    { text: "Sit between the heels, elbows inside the knees.", family: "squat" },
+  ],
+};
