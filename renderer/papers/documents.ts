@@ -1,0 +1,17 @@
+import type { DocumentId } from "../../shared/exports";
+
+/** The papers as people call them, each with the formats it comes in. */
+export const PAPERS: readonly { readonly title: string; readonly forWhom: string; readonly formats: readonly { readonly id: DocumentId; readonly label: string }[] }[] = [
+  { title: "Shot list", forWhom: "for you, on the floor", formats: [{ id: "shot-list.pdf", label: "PDF" }, { id: "shot-list.docx", label: "DOCX" }] },
+  { title: "Voiceover script", forWhom: "for you, at the microphone", formats: [{ id: "voiceover.pdf", label: "PDF" }, { id: "voiceover.docx", label: "DOCX" }] },
+  { title: "Handout", forWhom: "for viewers", formats: [{ id: "handout.pdf", label: "PDF" }] },
+];
+
+/** "Shot list, PDF" */
+export function documentName(id: DocumentId): string {
+  for (const paper of PAPERS) {
+    const format = paper.formats.find((one) => one.id === id);
+    if (format) return `${paper.title}, ${format.label}`;
+  }
+  return id;
+}
