@@ -25,6 +25,12 @@ export function registerTyping(editor: LexicalEditor): () => void {
   return editor.registerNodeTransform(TextNode, (node) => {
     if ($hasUpdateTag(LOAD_TAG) || node.getPreviousSibling() !== null) return;
     const row = node.getParent();
+    // The space after the colon is typed when the kind has changed already; a line never needs to begin with one.
+    if ($isRow(row) && row.getTextContent() === " ") {
+      node.remove();
+      row.select(0, 0);
+      return;
+    }
     const prefix = $isRow(row) ? readPrefix(node.getTextContent()) : null;
     if (!prefix || !$isRow(row)) return;
     const selection = $getSelection();
