@@ -1,0 +1,8 @@
+/** The part of the reference library the tests use; the package ships no types. */
+declare module "smpte-timecode" {
+  interface Reference {
+    readonly frameCount: number;
+    toString(): string;
+  }
+  export default function Timecode(timecode: number | string, frameRate: number, dropFrame: boolean): Reference;
+}
