@@ -42,6 +42,8 @@ export interface Exercise {
   readonly station: string;
   readonly direct: readonly Muscle[];
   readonly indirect: readonly Muscle[];
+  /** What a stretch lengthens; such muscles are not trained by it, so they count in no weekly volume. */
+  readonly stretches?: readonly Muscle[];
   readonly joints: "multi" | "single";
   /** The joints that work or carry, to be prepared by the warm-up. */
   readonly loadedJoints: readonly Joint[];

@@ -4,12 +4,14 @@ import { backExtension } from "./back-extension";
 import { bridgeThrust } from "./bridge-thrust";
 import { cable } from "./cable";
 import { carry } from "./carry";
+import { cooldownStretch } from "./cooldown-stretch";
 import { core } from "./core";
 import { hinge } from "./hinge";
 import { horizontalPress } from "./horizontal-press";
 import { kettlebellSwing } from "./kettlebell-swing";
 import { legMachine } from "./leg-machine";
 import { lungeStep } from "./lunge-step";
+import { mobilityWarmup } from "./mobility-warmup";
 import { overheadPress } from "./overhead-press";
 import { plyometric } from "./plyometric";
 import { row } from "./row";
@@ -34,4 +36,6 @@ export const EXERCISES: readonly Exercise[] = [
   ...carry,
   ...backExtension,
   ...cable,
+  ...mobilityWarmup,
+  ...cooldownStretch,
 ];
