@@ -29,12 +29,14 @@ export class Form {
     this.names.add(field.name);
     const { context } = this.doc;
     const { x, y, width, height } = at;
+    // A box to tick is found at arm's length; a box to write in stands back behind what is written.
+    const [line, grey] = field.type === "tick" ? [1.4, 0] : [0.75, 0.45];
+    const frame = `q ${line} w ${grey} G ${line / 2} ${line / 2} ${round(width - line)} ${round(height - line)} re S Q`;
     const widget = context.obj({
       Type: "Annot", Subtype: "Widget", F: PRINT, Rect: [x, y, x + width, y + height], P: page.ref,
       T: words(field.name), TU: words(field.tip),
-      MK: { BC: [0.45] }, BS: { Type: "Border", W: 0.75, S: "S" },
+      MK: { BC: [grey] }, BS: { Type: "Border", W: line, S: "S" },
     });
-    const frame = `q 0.75 w 0.45 G 0.375 0.375 ${round(width - 0.75)} ${round(height - 0.75)} re S Q`;
     if (field.type === "tick") {
       const tick = `q 1.8 w 0 G ${round(width * 0.22)} ${round(height * 0.52)} m ${round(width * 0.42)} ${round(height * 0.26)} l ${round(width * 0.78)} ${round(height * 0.78)} l S Q`;
       widget.set(name("FT"), name("Btn"));

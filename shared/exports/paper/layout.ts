@@ -126,7 +126,7 @@ const writers: Writers = {
     return node.items.flatMap((item, i) => {
       const itemTag = listTag.child("LI");
       const mark = textPieces(node.ordered ? `${i + 1}.` : "•", indent, { size }, itemTag.child("Lbl"), room)[0] ?? blank;
-      const body = textPieces(item, width - indent, { size }, itemTag.child("LBody"), room, { after: 3 });
+      const body = textPieces(item, width - indent, { size }, itemTag.child("LBody"), room, { after: i === node.items.length - 1 ? 6 : 2.5 });
       return (body.length > 0 ? body : [blank]).map((piece, l): Piece => ({
         ...piece,
         paint: (pen, x, y) => {
