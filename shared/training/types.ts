@@ -63,6 +63,8 @@ export interface PlannedSet {
   /** Id of the set line it comes from. */
   readonly line: string;
   readonly workSeconds: number;
+  /** The part of `workSeconds` that is the change of side. */
+  readonly changeSeconds?: number;
   /** Rest after it; 0 after the block's last set. */
   readonly restSeconds: number;
   /** "8 to 10 reps", "40 m", "45 s". */

@@ -1,0 +1,20 @@
+/** Set lines, loads and the gym clock. */
+export * from "./types";
+export { parseSetLine } from "./set-line/parse";
+export { printLoad, printSetLine } from "./set-line/print";
+export { loadInWords, readBack } from "./set-line/read-back";
+export { repsOfSet, setCount, type RepRange } from "./set-line/count";
+export { effortsAgree } from "./set-line/effort";
+export { numberInWords } from "./set-line/number-words";
+export { ASSUMED } from "./clock/assumptions";
+export { repSeconds, setSeconds, type SetSeconds } from "./clock/work-seconds";
+export { plannedSets } from "./clock/planned-sets";
+export { gymClock, stationOf, type CameraMove, type CameraMoves } from "./clock/gym-clock";
+export * from "./loads/one-rep-max";
+export * from "./loads/percent-for-reps";
+export * from "./loads/rpe-percent";
+export { roundLoad } from "./loads/round-load";
+export * from "./loads/units";
+export * from "./loads/plates";
+export * from "./loads/ramp-up";
+export * from "./loads/increase";

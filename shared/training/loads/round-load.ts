@@ -1,0 +1,14 @@
+/** Loads are kept to a thousandth, so that 0.1 + 0.2 is 0.3. */
+export const tidy = (load: number): number => Math.round(load * 1000) / 1000;
+
+/**
+ * The nearest load that can be made in steps; on a tie the lighter one, because lighter is safer.
+ * @param step - kg or lb, above 0, the unit of `load`
+ * @throws {RangeError} when the step is not positive
+ * @source Common practice, no source
+ */
+export function roundLoad(load: number, step: number): number {
+  if (!(step > 0) || !Number.isFinite(step)) throw new RangeError(`A step is a number above 0, not ${step}`);
+  // a hair below the half counts as the half, so that ties stay ties in binary
+  return tidy(Math.ceil(tidy(load / step) - 0.5) * step);
+}

@@ -1,0 +1,88 @@
+import { plainNumber, takeDuration } from "./amounts";
+import type { Draft } from "./draft";
+import type { Reader } from "./reader";
+
+const REST_WORDS = ["rest", "rests", "break", "recovery", "between", "off"];
+
+/** "AMRAP", "max reps", "as many as possible": reps without a number. */
+export function takeAmrap(reader: Reader): "open" | "failure" | null {
+  if (reader.take("amrap", "amraps", "amap") || reader.phrase("as many reps|rounds? as possible|you can|can?") || reader.phrase("as many as possible") || reader.phrase("as many as you can")) return "open";
+  if (reader.phrase("to|till|until technical|muscular|muscle? failure") || reader.take("failure")) return "failure";
+  const max = reader.attempt(() => {
+    if (!reader.take("max", "maximum", "maximal")) return null;
+    if (reader.take("reps", "rep", "repetitions")) return true;
+    return reader.peek().kind === "word" && ["hold", "time", "effort", "weight", "load", "distance", "rm"].includes(reader.peek().text) ? null : true;
+  });
+  return max ? "open" : null;
+}
+
+/** "last set AMRAP", "AMRAP on the last set", "last one to failure": on top of the stated reps. */
+export function lastSet(reader: Reader, draft: Draft): boolean {
+  const from = reader.at;
+  const found = reader.attempt(() => {
+    const last = (): boolean => {
+      reader.take("on", "for", "in");
+      reader.take("the");
+      return reader.take("last", "final") && (reader.take("set", "one", "round") || true);
+    };
+    if (last()) {
+      while (reader.take("is", ":", "=", "as", "an", "for", "goes", "taken", "-", "set")) continue;
+      return takeAmrap(reader) !== null || (reader.take("+") && reader.peek().kind !== "number") || null;
+    }
+    return takeAmrap(reader) !== null && last() ? true : null;
+  });
+  if (!found) return false;
+  if (draft.amrap !== null) reader.refuse("AMRAP is stated twice", from);
+  draft.amrap = "last";
+  return true;
+}
+
+/** "AMRAP 6 min" (one long set), "3 x AMRAP in 30 s", "AMRAP x 3", "6 min AMRAP". */
+export function amrap(reader: Reader, draft: Draft): boolean {
+  const from = reader.at;
+  const timed = reader.attempt(() => {
+    if (draft.hasWork || draft.scheme.sets !== undefined) return null;
+    const length = takeDuration(reader);
+    reader.take("-");
+    reader.take("of", ":");
+    return length && takeAmrap(reader) ? length : null;
+  });
+  const kind = timed ? "open" : takeAmrap(reader);
+  if (!kind) return false;
+  if (draft.amrap !== null) reader.refuse("AMRAP is stated twice", from);
+  draft.amrap = kind;
+  if (timed) draft.work(reader, from, { seconds: timed.seconds });
+  else amrapTime(reader, draft);
+  const sets = reader.attempt(() => (reader.take("x") ? plainNumber(reader) : null));
+  if (sets !== null) {
+    reader.take("sets", "rounds");
+    stateSets(reader, draft, from, sets);
+  }
+  return true;
+}
+
+/** The minutes of an AMRAP; with a set count only "in" or "for" makes it working time, since a lone duration is rest. */
+function amrapTime(reader: Reader, draft: Draft): void {
+  const length = reader.attempt(() => {
+    const inTime = reader.take("in", "for", "within");
+    if (inTime) reader.take("the");
+    const counted = draft.scheme.sets !== undefined;
+    if (!inTime) reader.take(":", "-", "x", "of");
+    if (counted && !inTime) return null;
+    const bare = reader.peek().kind === "number" && reader.sees(() => {
+      reader.at++;
+      return !reader.take("x", "sets", "set", "rounds", "round", "reps", "rep", "rir", "rpe", "%", "-", "to", "kg", "lb");
+    });
+    const found = takeDuration(reader, bare && !counted ? "minute" : null);
+    return found && !REST_WORDS.includes(reader.peek().text) ? found : null;
+  });
+  if (length) draft.work(reader, reader.at - 1, { seconds: length.seconds });
+}
+
+/** States the number of sets, which is whole and at least one. */
+export function stateSets(reader: Reader, draft: Draft, from: number, sets: number): void {
+  if (!Number.isInteger(sets)) reader.refuse(`The number of sets is whole, not ${sets}`, from);
+  if (sets < 1) reader.refuse("There is at least one set", from);
+  if (sets > 100) reader.refuse(`${sets} sets are more than a session holds`, from);
+  draft.state(reader, from, "sets", sets);
+}

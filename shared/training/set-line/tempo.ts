@@ -1,0 +1,196 @@
+import type { Tempo } from "../types";
+import { plainNumber, takeSecondUnit } from "./amounts";
+import type { Draft } from "./draft";
+import type { Reader } from "./reader";
+
+/** The longest phase that is still a phase of a rep and not a slip. Seconds. */
+const LONGEST_PHASE = 60;
+
+const PHASES = ["the lowering", "the pause at the bottom", "the lifting", "the pause at the top"] as const;
+
+/** Figures with the same sign between them, figures parted by spaces, or figures run together. */
+const JOINED = /^(?:\d{1,2}|x)(?:(?:\s*-\s*(?:\d{1,2}|x))+|(?:\s*\/\s*(?:\d{1,2}|x))+|(?:[.](?:\d{1,2}|x))+|(?::(?:\d{1,2}|x))+|(?:,(?:\d{1,2}|x))+)(?![a-z0-9½%])/;
+const SPACED = /^[\dx](?:\s+[\dx](?![\w.,:/%½]))+(?!\s*(?:kg|lb|kilo|pound|s\b|sec|min|m\b|x|%|rir|rpe|drop))/;
+const RUN = /^[\dx]+(?![a-z0-9%½.:])/;
+
+interface Figures {
+  readonly parts: readonly string[];
+  readonly end: number;
+}
+
+function figuresAt(norm: string, start: number): Figures | null {
+  const rest = norm.slice(start);
+  const separate = JOINED.exec(rest) ?? SPACED.exec(rest);
+  if (separate) return { parts: separate[0].match(/\d+|x/g) ?? [], end: start + separate[0].length };
+  const run = RUN.exec(rest);
+  return run ? { parts: [...run[0]], end: start + run[0].length } : null;
+}
+
+/** States the tempo the figures give; `from` is the first token to blame. */
+function stateFigures(reader: Reader, draft: Draft, figures: Figures, from: number): void {
+  reader.moveTo(figures.end);
+  const { parts } = figures;
+  if (parts.length < 3 || parts.length > 4) {
+    reader.refuse(`A tempo has four figures (lowering, pause, lifting, pause), or three without the last pause; this has ${parts.length}`, from);
+  }
+  const wrong = parts.findIndex((part, at) => part === "x" && at !== 2);
+  if (wrong >= 0) reader.refuse(`X (as fast as control allows) stands for the lifting only, the third figure; here it stands for ${PHASES[wrong] ?? ""}`, from);
+  const [lower = 0, bottom = 0, lift = 0, top = 0] = parts.map((part) => (part === "x" ? 0 : Number(part)));
+  if (Math.max(lower, bottom, lift, top) > LONGEST_PHASE) reader.refuse(`A phase of a tempo lasts at most ${LONGEST_PHASE} seconds`, from);
+  if (lower + bottom + lift + top === 0 && parts[2] !== "x") reader.refuse("A tempo of nothing but zeros takes no time at all", from);
+  draft.state(reader, from, "tempo", [lower, bottom, parts[2] === "x" ? "X" : lift, top]);
+}
+
+/** "tempo 3-1-1-0", "3110 tempo", and where nothing else fits "@ 30X1" or four figures after the work. */
+export function tempoFigures(reader: Reader, draft: Draft): boolean {
+  const from = reader.at;
+  const named = reader.take("tempo", "cadence") || (reader.peek().text === "t" && /^t:?\s?\d[\dx]{2}/.test(reader.norm.slice(reader.peek().start)) && reader.take("t"));
+  if (named) {
+    while (reader.take(":", "=", "of", "at", "is", "(")) continue;
+    if (phase(reader, draft)) return true;
+    const figures = figuresAt(reader.norm, reader.peek().start);
+    if (!figures || reader.done) reader.refuse("Tempo figures missing: write four seconds such as 3-1-1-0", from);
+    stateFigures(reader, draft, figures, from);
+    return true;
+  }
+  const first = reader.peek();
+  if (reader.done || (first.kind !== "number" && first.kind !== "clock" && first.text !== "x")) return false;
+  const figures = figuresAt(reader.norm, first.start);
+  if (!figures) return false;
+  const after = wordFollows(reader.norm, figures);
+  if (!after && !unnamed(reader, draft, figures)) return false;
+  stateFigures(reader, draft, figures, from);
+  if (after) reader.take("tempo", "cadence");
+  return true;
+}
+
+/** "3110 tempo": the word closes these figures and opens no others ("10x3 tempo 3110"). */
+function wordFollows(norm: string, { parts, end }: Figures): boolean {
+  const word = /^\s*(?:tempo|cadence)\b[\s:=]*/.exec(norm.slice(end));
+  if (!word || parts.length < 3 || parts.indexOf("x") === 1) return false;
+  return figuresAt(norm, end + word[0].length) === null;
+}
+
+/** Figures without the word: only where they cannot be a ladder, a load or a second scheme. */
+function unnamed(reader: Reader, draft: Draft, { parts, end }: Figures): boolean {
+  const typed = reader.text.slice(reader.peek().start, end);
+  if (/[\s:,.]/.test(typed) || !/^\s*(?:[,;|)\].]|$|(?:rest|with|w\/|and|rpe|rir|@|for)(?![a-z])|\d)/.test(reader.norm.slice(end))) return false;
+  if (/^\d+$/.test(typed)) return typed.length === 4 && draft.complete;
+  const dashed = /[-–—−/]/.test(typed);
+  const short = parts.every((part) => part === "x" || Number(part) < 10);
+  if (dashed) return short && (parts.length === 4 || reader.lead === "@" || reader.lead === "at") && draft.complete && (parts.length === 4 || parts.length === 3);
+  // 20X0 and 30X1 are no scheme: nobody does zero reps, or twenty sets
+  const run = /^(\d)\dX(\d)$/i.exec(typed);
+  return run !== null && draft.complete && (reader.lead === "@" || run[2] === "0" || Number(run[1]) >= 2);
+}
+
+const LOWERING = ["negative", "negatives", "eccentric", "eccentrics", "ecc", "lowering", "lower", "down", "descent", "descend"];
+const LIFTING = ["concentric", "concentrics", "lifting", "lift", "up", "ascent"];
+const PAUSES = ["pause", "pauses", "paused", "stop"];
+
+/** The end of the range a pause is at: 1 the bottom, 3 the top. */
+function place(reader: Reader): 1 | 3 | null {
+  return reader.attempt(() => {
+    reader.take("at", "in", "on");
+    reader.take("the");
+    if (reader.take("bottom", "hole", "chest", "stretch")) return 1;
+    return reader.take("top", "peak", "lockout") ? 3 : null;
+  });
+}
+
+/** "on the way down", "to lower", "lowering phase", "up": 0 or 2. */
+function movement(reader: Reader): 0 | 2 | null {
+  return reader.attempt(() => {
+    const led = reader.phrase("on the way") || reader.phrase("to") || reader.phrase("on the") || reader.phrase("on");
+    const index = reader.take(...LOWERING) ? 0 : reader.take(...LIFTING) ? 2 : null;
+    if (index === null) return null;
+    if (!led) reader.take("phase", "phases", "portion", "reps", "rep");
+    else reader.take("phase", "portion");
+    return index;
+  });
+}
+
+/** A pause or squeeze with where it is; "hold" says too little without a place. */
+function still(reader: Reader): 1 | 3 | null {
+  return reader.attempt(() => {
+    const before = reader.take("bottom") ? 1 : reader.take("top") ? 3 : null;
+    const kind = reader.take(...PAUSES) ? "pause" : reader.take("squeeze", "squeezes") ? "squeeze" : reader.take("hold", "holds", "held") ? "hold" : null;
+    if (kind === null) return null;
+    if (kind === "pause") reader.take("rep", "reps");
+    const where = place(reader) ?? before;
+    return where ?? (kind === "pause" ? 1 : kind === "squeeze" ? 3 : null);
+  });
+}
+
+/** The seconds of a phase; down and up may go without the unit ("3 down, 1 up"). */
+function phaseSeconds(reader: Reader, needUnit: boolean): number | null {
+  return reader.attempt(() => {
+    const value = reader.take("a", "an") ? (plainNumber(reader) ?? 1) : plainNumber(reader);
+    if (value === null) return null;
+    const unit = takeSecondUnit(reader) || reader.attempt(() => {
+      reader.take("-");
+      return reader.take("count", "counts", "beat", "beats") || null;
+    }) === true;
+    if (!unit && needUnit) return null;
+    return value;
+  });
+}
+
+/** A length of a phase first ("four-second negative", "3 s pause at the bottom", "3 down"), or the phase first ("negative of 4 s"). */
+function onePhase(reader: Reader): { index: 0 | 1 | 2 | 3; value: number | "X" } | null {
+  const rest = ["explosive", "explosively", "explode", "fast"];
+  const quick = reader.attempt(() => (reader.take(...rest) && movement(reader) === 2 ? true : null));
+  if (quick) return { index: 2, value: "X" };
+  const lengthFirst = reader.attempt(() => {
+    reader.take("a", "an", "take", "taking");
+    const bare = reader.sees(() => phaseSeconds(reader, true) === null);
+    const value = phaseSeconds(reader, false);
+    if (value === null) return null;
+    if (!bare) reader.take("of", "slow", "controlled");
+    else reader.take("-");
+    const index = movement(reader) ?? (bare ? null : (still(reader) ?? place(reader)));
+    return index === null ? null : { index, value };
+  });
+  if (lengthFirst) return lengthFirst;
+  return reader.attempt(() => {
+    reader.take("a", "an");
+    const from = reader.at;
+    const moving = movement(reader);
+    const index = moving ?? still(reader);
+    if (index === null) {
+      // "hold 2 s at the top"
+      if (!reader.take("hold", "squeeze")) return null;
+      reader.take("for", "of", ":");
+      const held = phaseSeconds(reader, true);
+      const where = held === null ? null : place(reader);
+      return held === null || where === null ? null : { index: where, value: held };
+    }
+    reader.take("for", "of", "over", "in", ":");
+    const value = phaseSeconds(reader, true);
+    const where = value !== null && moving === null ? place(reader) : null;
+    if (value === null) {
+      if (moving !== null || ["for", "of", "over", "in", ":"].includes(reader.tokens[reader.at - 1]?.text ?? "")) {
+        reader.at = from;
+        return null;
+      }
+      return { index, value: 1 };
+    }
+    return { index: where ?? index, value };
+  });
+}
+
+/** One phase of the tempo in words; several may follow each other if they are different phases. */
+export function phase(reader: Reader, draft: Draft): boolean {
+  const from = reader.at;
+  const found = reader.attempt(() => onePhase(reader));
+  if (!found) return false;
+  const { index, value } = found;
+  if (value !== "X" && (value <= 0 || value > LONGEST_PHASE)) reader.refuse(`A phase of a tempo lasts from a moment to ${LONGEST_PHASE} seconds`, from);
+  const known = draft.scheme.tempo ?? [null, null, null, null];
+  if (known[index] !== null) reader.refuse(`${PHASES[index].replace(/^t/, "T")} is stated twice`, from);
+  const next: (number | "X" | null)[] = [...known];
+  next[index] = value;
+  draft.scheme.tempo = next as unknown as Tempo;
+  void (reader.phrase("on|of each|every rep|repetition") || reader.phrase("each|every|per rep|repetition"));
+  return true;
+}
