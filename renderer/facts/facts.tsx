@@ -26,7 +26,7 @@ function readKit(text: string) {
 }
 
 /** Who, where, when and for whom: everything the sheet says in one sentence under the title. */
-export function Facts({ onClose }: { onClose: () => void }) {
+export function Facts({ onClose }: { onClose?: () => void }) {
   const { episode } = useSession();
   const actions = useActions();
   const root = useRef<HTMLElement>(null);
@@ -39,7 +39,7 @@ export function Facts({ onClose }: { onClose: () => void }) {
   useEffect(() => root.current?.querySelector<HTMLElement>("input")?.focus(), []);
 
   return (
-    <section className="facts-form" ref={root} aria-labelledby={heading} onKeyDown={(event) => event.key === "Escape" && onClose()}>
+    <section className="facts-form" ref={root} aria-labelledby={heading} onKeyDown={(event) => event.key === "Escape" && onClose?.()}>
       <h2 id={heading} className="visually-hidden">Facts about this episode</h2>
       <fieldset>
         <legend>Series</legend>
@@ -86,7 +86,7 @@ export function Facts({ onClose }: { onClose: () => void }) {
       </fieldset>
       <PublishFacts />
       <Partners />
-      <button type="button" className="plain-button" onClick={onClose}>Done</button>
+      {onClose && <button type="button" className="plain-button" onClick={onClose}>Done</button>}
     </section>
   );
 }

@@ -9,7 +9,7 @@ export function Findings() {
   const { findings, episode } = useSession();
   const groups = useMemo(() => groupFindings(findings), [findings]);
   return (
-    <section className="findings" aria-label="Findings">
+    <div className="findings">
       {groups.open === 0 && (
         <p className="findings-none">
           {episode.blocks.length === 0
@@ -30,7 +30,7 @@ export function Findings() {
       })}
       <Waived />
       <StopAlert />
-    </section>
+    </div>
   );
 }
 

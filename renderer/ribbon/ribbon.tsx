@@ -81,7 +81,7 @@ export function Ribbon() {
   const tabStop = Math.max(0, indexOf(focused) >= 0 ? indexOf(focused) : selected);
   const drop = drag && moveTo(drag.from, drag.cut) !== null ? drag.cut : null;
   return (
-    <section className="ribbon" aria-label="Running order">
+    <div className="ribbon">
       <div className="ribbon-heads">
         <Head {...heads.floor} />
         <Head {...heads.screen} />
@@ -94,7 +94,7 @@ export function Ribbon() {
           />
         )}
         {rows.length === 0 && <p className="ribbon-empty">No blocks yet. Most episodes begin with an opening and a warm-up.</p>}
-        <ol ref={list}>
+        <ol ref={list} aria-label="Blocks in order">
           {rows.map((row, i) => {
             const band = shape.bands[i];
             const top = band ? (band.left.top + band.right.top) / 2 : 0;
@@ -132,7 +132,7 @@ export function Ribbon() {
       <p id="ribbon-keys" className="visually-hidden">Arrow keys go from block to block, Alt with an arrow key moves the block.</p>
       <p className="visually-hidden" aria-live="polite">{said}</p>
       <AddBlock />
-    </section>
+    </div>
   );
 }
 

@@ -1,0 +1,2 @@
+export { Facts } from "./facts";
+export { factsSentence } from "./facts-sentence";

@@ -1,0 +1,2 @@
+export { Files } from "./files";
+export { FileNotice } from "./file-notice";

@@ -1,0 +1,2 @@
+export { MakePapers } from "./make-papers";
+export { PaperPreview } from "./paper-preview";
