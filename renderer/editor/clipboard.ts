@@ -12,6 +12,9 @@ import { readPrefix } from "./typing";
 /** Longest piece one line takes; longer paste is cut at a sentence's end, nothing is dropped. */
 const LONGEST_PIECE = 1500;
 
+// eslint-disable-next-line no-control-regex
+const UNPRINTABLE = /[\u0000-\u001f\u007f\u2028\u2029]/g;
+
 export type PastedPiece = { type: "block"; kind: BlockKind; title: string; exercise: string | null } | { type: "row"; word: RowWord | null; text: string };
 
 const KIND_BY_NAME = new Map<string, BlockKind>(BLOCK_KINDS.flatMap((kind) => [[kind, kind], [BLOCK_KIND_NAMES[kind].toLowerCase(), kind]]));
@@ -41,7 +44,7 @@ function pieces(text: string): string[] {
  */
 export function readNotes(text: string): PastedPiece[] {
   return text.split(/\r\n|[\n\r\u2028\u2029]/).flatMap((raw): PastedPiece[] => {
-    const bare = raw.replace(/[\u0000-\u001f\u007f]/g, " ").replace(/^\s*(?:[-*•–]|#+|\d{1,2}[.)])\s+/, "").trim(); // eslint-disable-line no-control-regex
+    const bare = raw.replace(UNPRINTABLE, " ").replace(/^\s*(?:[-*•–]|#+|\d{1,2}[.)])\s+/, "").trim();
     if (bare === "") return [];
     const prefix = readPrefix(bare);
     if (prefix) return pieces(prefix.rest).map((piece) => ({ type: "row", word: prefix.word, text: piece }));
@@ -73,20 +76,20 @@ export function $copiedText(): string {
   return tops.map((top) => ($isRow(top) ? `${$rowWord(top)}: ${top.getTextContent()}` : `\n${top.getTextContent()}`)).join("\n").trim();
 }
 
-/** Puts pasted pieces behind the caret's row. One piece without a kind goes into the row's own words. */
+/** Puts pasted pieces behind the caret's row; a single line pasted into a row that has words joins them. */
 export function $paste(text: string): void {
   const selection = $getSelection();
   if (!$isRangeSelection(selection)) return;
   const found = readNotes(text);
-  const first = found[0];
-  if (!first) return;
-  if (found.length === 1 && first.type === "row" && (first.word === null || !/^\s*[a-z' -]+:/i.test(text))) {
-    selection.insertText(first.text);
-    return;
-  }
+  if (found.length === 0) return;
   if (!selection.isCollapsed()) selection.removeText();
   const opener = $topOf(selection.anchor.getNode());
   if (!opener) return;
+  // A phrase pasted among words is only words.
+  if (found.length === 1 && opener.getTextContent() !== "") {
+    selection.insertText(text.replace(UNPRINTABLE, " ").trimEnd());
+    return;
+  }
   let last: LexicalNode = opener;
   for (const piece of found) {
     const head = $headOf(last);

@@ -74,6 +74,6 @@ describe("paste", () => {
       $heads()[0]?.selectEnd();
       $paste(" again");
     });
-    expect(lines(editor)[0]).toBe("# Openingagain");
+    expect(lines(editor)[0]).toBe("# Opening again");
   });
 });
