@@ -75,7 +75,8 @@ async function answer(running: Running, request: IncomingMessage, response: Serv
     return sendText(request, response, 303, "Welcome.", { location: "/", "set-cookie": `${cookie}=${running.session}; Path=/; HttpOnly; SameSite=Strict` });
   }
   if (!sameSecret(cookieValue(request.headers.cookie, cookie), running.session)) {
-    return sendText(request, response, 403, "Open Repwright with the whole address it printed, including the part after the question mark.");
+    const message = "Open Repwright with the whole address it printed, including the part after the question mark.";
+    return path.startsWith(CALL_PATH) ? sendJson(request, response, 403, { error: message }) : sendText(request, response, 403, message);
   }
 
   if (path.startsWith(CALL_PATH)) {

@@ -1,4 +1,4 @@
-import { mkdir } from "node:fs/promises";
+import type { mkdir } from "node:fs/promises";
 import type { Answer, EventPayload, Request } from "../../shared/bridge";
 import { writeEpisode, type Episode } from "../../shared/episode";
 import { sweepLeftovers, writeAtomic, type Disk } from "./atomic-write";
