@@ -26,15 +26,12 @@ const said = (title: string, lines: readonly string[]): PaperNode[] =>
 /** How one part of the plan is done; empty when the coach wrote nothing a viewer reads. */
 function detail(item: PlanItem): PaperNode[] {
   const cues = texts(item, "cue");
-  const right = [
-    ...said("avoid", texts(item, "avoid")),
-    ...said("take care", texts(item, "caution")),
-    ...said("if the place is taken", alternatesOf(item)),
-  ];
-  if (cues.length === 0 && right.length === 0) return [];
+  const care = said("take care", texts(item, "caution"));
+  const right = [...said("avoid", texts(item, "avoid")), ...said("if the place is taken", alternatesOf(item))];
+  if (cues.length === 0 && care.length === 0 && right.length === 0) return [];
   const title = heading(3, `${item.number}. ${item.name}`);
-  if (item.block.kind !== "exercise") return [keepTogether([rule(), title, ...(cues.length > 0 ? [list(cues)] : []), ...right])];
-  const left = said("do", cues);
+  if (item.block.kind !== "exercise") return [keepTogether([rule(), title, ...(cues.length > 0 ? [list(cues)] : []), ...care, ...right])];
+  const left = [...said("do", cues), ...care];
   const body = left.length === 0 ? right : right.length === 0 ? left : [columns([{ width: 1, children: left }, { width: 1, children: right }], 24)];
   return [keepTogether([rule(), title, ...body])];
 }

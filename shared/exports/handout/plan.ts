@@ -72,7 +72,7 @@ function row(item: PlanItem, units: Units): TableRow {
   const fill = block.kind === "exercise" && count > 0;
   const reps = count > MAX_REP_FIELDS
     ? [field({ type: "text", name: `reps-${number}`, tip: of("reps you did, all sets"), width: null, height: 20 })]
-    : [fieldRow(Array.from({ length: count }, (_, i) => field({ type: "text", name: `reps-${number}-${i + 1}`, tip: of(`reps you did in set ${i + 1}`), width: 35, height: 20 })))];
+    : [fieldRow(Array.from({ length: count }, (_, i) => field({ type: "text", name: `reps-${number}-${i + 1}`, tip: of(`reps you did in set ${i + 1}`), width: 29.5, height: 20 })))];
   return {
     cells: [
       [paragraph(String(number), { after: 0 })],
@@ -92,8 +92,8 @@ export function planTable(items: readonly PlanItem[], units: Units): PaperNode {
     rowHead: 1,
     valign: "middle",
     columns: [
-      { width: 20, head: "No." }, { width: 132, head: "Exercise" }, { width: 146, head: "Sets and reps" },
-      { width: 42, head: "Rest" }, { width: 42, head: `Your ${units}` }, { width: 114, head: "Reps you did" },
+      { width: 20, head: "No." }, { width: 116, head: "Exercise" }, { width: 138, head: "Sets and reps" },
+      { width: 36, head: "Rest" }, { width: 42, head: `Your ${units}` }, { width: 141, head: "Reps you did" },
     ],
     rows: items.map((item) => row(item, units)),
   });

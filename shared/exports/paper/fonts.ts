@@ -32,11 +32,19 @@ interface Glyphs {
   readonly tighten: readonly number[];
 }
 
+/** A word as it is set. Laying a word out is what costs time, and plans repeat their words. */
+interface ShapedWord {
+  readonly ems: number;
+  readonly tighten: readonly number[];
+  /** Filled when it is first drawn: only drawn glyphs belong to the subset. */
+  codes: readonly string[] | null;
+}
+
 interface LoadedFace {
   readonly pdf: PDFFont;
   readonly kit: fontkit.Font;
   readonly has: ReadonlySet<number>;
-  readonly widths: Map<string, number>;
+  readonly words: Map<string, ShapedWord>;
 }
 
 /** The face for a weight; there is one italic, whatever the weight. */
@@ -56,7 +64,7 @@ export class FontBook {
     const add = async (name: FaceName) => {
       const kit = openFont(files[name]);
       const pdf = await doc.embedFont(files[name], { subset: true, customName: NAMES[name], features: FEATURES });
-      faces[name] = { pdf, kit, has: new Set(kit.characterSet), widths: new Map() };
+      faces[name] = { pdf, kit, has: new Set(kit.characterSet), words: new Map() };
     };
     for (const name of ["regular", "semibold", "bold"] as const) await add(name);
     if (source.includes('"italic":true')) await add("italic");
@@ -88,25 +96,24 @@ export class FontBook {
     return parts;
   }
 
-  /** Width in points, kerning included. */
+  /** Width in points; kerned within words, not across spaces. */
   measure(text: string, face: Face, size: number): number {
     if (face === "missing") return MISSING_EM * size;
-    const { kit, widths } = this.face(face);
-    let ems = widths.get(text);
-    if (ems === undefined) {
-      const { positions } = kit.layout(text, FEATURES);
-      ems = (positions ?? []).reduce((sum, position) => sum + position.xAdvance, 0) / kit.unitsPerEm;
-      widths.set(text, ems);
-    }
-    return ems * size;
+    const loaded = this.face(face);
+    return wordsAndSpaces(text).reduce((sum, word) => sum + shape(loaded, word).ems, 0) * size;
   }
 
   /** The glyphs of a text, noted for the subset. */
   glyphs(text: string, face: FaceName): Glyphs {
-    const { pdf, kit } = this.face(face);
-    const codes = pdf.encodeText(text).asString().match(/.{4}/g) ?? [];
-    const { glyphs, positions } = kit.layout(text, FEATURES);
-    const tighten = glyphs.map((glyph, i) => ((glyph.advanceWidth - (positions?.[i]?.xAdvance ?? glyph.advanceWidth)) * 1000) / kit.unitsPerEm);
+    const loaded = this.face(face);
+    const codes: string[] = [];
+    const tighten: number[] = [];
+    for (const word of wordsAndSpaces(text)) {
+      const shaped = shape(loaded, word);
+      shaped.codes ??= loaded.pdf.encodeText(word).asString().match(/.{4}/g) ?? [];
+      codes.push(...shaped.codes);
+      tighten.push(...shaped.tighten);
+    }
     return { codes, tighten };
   }
 
@@ -121,6 +128,22 @@ function openFont(bytes: Uint8Array): fontkit.Font {
   const font = fontkit.create(bytes);
   if (!("layout" in font)) throw new Error("FontBook: a font collection was given, expected one TTF font");
   return font;
+}
+
+const wordsAndSpaces = (text: string): string[] => text.split(/( )/).filter((part) => part !== "");
+
+function shape({ kit, words }: LoadedFace, word: string): ShapedWord {
+  const known = words.get(word);
+  if (known) return known;
+  const { glyphs, positions } = kit.layout(word, FEATURES);
+  const steps = glyphs.map((glyph, i) => positions?.[i]?.xAdvance ?? glyph.advanceWidth);
+  const shaped: ShapedWord = {
+    ems: steps.reduce((sum, step) => sum + step, 0) / kit.unitsPerEm,
+    tighten: glyphs.map((glyph, i) => ((glyph.advanceWidth - (steps[i] ?? glyph.advanceWidth)) * 1000) / kit.unitsPerEm),
+    codes: null,
+  };
+  words.set(word, shaped);
+  return shaped;
 }
 
 function covers(face: LoadedFace, text: string): boolean {

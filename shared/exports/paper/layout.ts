@@ -108,9 +108,9 @@ function tableHead(node: Table, columns: readonly { x: number; width: number }[]
 const writers: Writers = {
   heading: (node, width, tag, room) => {
     const size = node.size ?? SIZES.headings[node.level];
-    const before = { 1: 16, 2: 18, 3: 10 }[node.level];
+    const before = { 1: 16, 2: 16, 3: 8 }[node.level];
     const set = { size, weight: node.level === 3 ? "semibold" : "bold", leading: LEADING.heading } as const;
-    return glued(textPieces(node.text, width, set, tag.child(`H${node.level}`), room, { before, after: { 1: 3, 2: 5, 3: 2 }[node.level], glue: true }));
+    return glued(textPieces(node.text, width, set, tag.child(`H${node.level}`), room, { before, after: { 1: 3, 2: 5, 3: 3 }[node.level], glue: true }));
   },
 
   paragraph: (node, width, tag, room) => {
@@ -208,7 +208,7 @@ const writers: Writers = {
     });
   },
 
-  rule: (node, width) => [{ ...blank, before: 4, after: 6, height: 1, paint: (pen, x, y) => pen.artifact(() => pen.rule(node.weight, x, y + 0.5, width)) }],
+  rule: (node, width) => [{ ...blank, before: 4, after: 2, height: 1, paint: (pen, x, y) => pen.artifact(() => pen.rule(node.weight, x, y + 0.5, width)) }],
 
   spacer: (node, _width, _tag, room) => [{ ...blank, height: Math.min(node.height, room.page) }],
 
