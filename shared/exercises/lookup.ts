@@ -1,6 +1,6 @@
 import { EXERCISES } from "./catalogue";
 import type { Exercise, Family } from "./types";
-import { keyOf, phrases, wordsOf } from "./words";
+import { keyOf, phrases, spelledWords, wordsOf } from "./words";
 import type { Word } from "./words";
 
 const byId = new Map(EXERCISES.map((exercise) => [exercise.id, exercise]));
@@ -66,24 +66,30 @@ export function exercisesMentioned(text: string): Exercise[] {
   return [...new Set(mentioned)];
 }
 
-/** How well a name answers what was typed: 0 is the very name, null is no answer. */
-function fit(name: string, typed: readonly string[]): number | null {
-  const words = wordsOf(name).map((word) => word.text);
+/** A name as it can be typed: word by word as spelled, and reduced as for comparing. */
+const spellings = (text: string): readonly [spelled: readonly string[], reduced: readonly string[]] => [spelledWords(text), wordsOf(text).map((word) => word.text)];
+type Spellings = ReturnType<typeof spellings>;
+
+const shelf = EXERCISES.map((exercise) => ({ exercise, name: spellings(exercise.name), others: exercise.otherNames.map(spellings) }));
+
+/** How well one spelling of a name answers: 0 is the very name, 1 its beginning, 2 words of it, Infinity is no answer. */
+function fit(words: readonly string[], typed: readonly string[]): number {
   const whole = words.join("");
   const query = typed.join("");
   if (whole === query) return 0;
   if (whole.startsWith(query)) return 1;
-  return typed.every((part) => words.some((word) => word.startsWith(part))) ? 2 : null;
+  return typed.every((part) => words.some((word) => word.startsWith(part))) ? 2 : Infinity;
 }
 
-/** Names before other names; within each the very name, then a beginning, then words anywhere. */
-function rank(exercise: Exercise, typed: readonly string[]): number | null {
-  const own = fit(exercise.name, typed);
-  const others = exercise.otherNames.map((name) => fit(name, typed)).filter((each) => each !== null);
-  const other = others.length > 0 ? Math.min(...others) : null;
-  if (own === 0 || other === 0) return own === 0 ? 0 : 1;
-  if (own !== null) return own + 1;
-  return other === null ? null : other + 3;
+const bestFit = (name: Spellings, typed: Spellings): number => Math.min(fit(name[0], typed[0]), fit(name[1], typed[1]));
+
+/** The very name, the very other name, then names by fit, then other names by fit. Infinity is no answer. */
+function rank(name: Spellings, others: readonly Spellings[], typed: Spellings): number {
+  const own = bestFit(name, typed);
+  const other = Math.min(...others.map((each) => bestFit(each, typed)));
+  if (own === 0) return 0;
+  if (other === 0) return 1;
+  return own < Infinity ? own + 1 : other + 3;
 }
 
 /**
@@ -91,12 +97,11 @@ function rank(exercise: Exercise, typed: readonly string[]): number | null {
  * Equal answers stand by length of name, then alphabet. An empty query lists the catalogue in its own order.
  */
 export function searchExercises(query: string, limit: number): Exercise[] {
-  const typed = wordsOf(query).map((word) => word.text);
-  if (typed.length === 0) return EXERCISES.slice(0, limit);
-  return EXERCISES.flatMap((exercise) => {
-    const place = rank(exercise, typed);
-    return place === null ? [] : [{ exercise, place }];
-  })
+  const typed = spellings(query);
+  if (typed[0].length === 0) return EXERCISES.slice(0, limit);
+  return shelf
+    .map(({ exercise, name, others }) => ({ exercise, place: rank(name, others, typed) }))
+    .filter((answer) => answer.place < Infinity)
     .sort((a, b) => a.place - b.place || a.exercise.name.length - b.exercise.name.length || (a.exercise.name < b.exercise.name ? -1 : 1))
     .slice(0, limit)
     .map((answer) => answer.exercise);

@@ -9,7 +9,7 @@ const SAME_WORD: Readonly<Record<string, string>> = {
 
 /** Plural to singular, well enough for the names of exercises and of body parts. */
 function singular(word: string): string {
-  if (word.length <= 3 && word !== "abs") return word;
+  if (word.length <= 2) return word;
   if (/(?:ss|us)$/.test(word)) return word;
   if (word === "calves") return "calf";
   if (/[^aeiou]ies$/.test(word)) return `${word.slice(0, -3)}y`;
@@ -23,12 +23,18 @@ export interface Word {
   readonly marked: boolean;
 }
 
+/** Lower case, no accents, no apostrophes, one kind of hyphen. */
+const plainOf = (text: string): string => text.normalize("NFKD").replace(/\p{M}/gu, "").replace(/['’‘`´]/g, "").replace(/[‐‑‒–]/g, "-").toLowerCase();
+
+/** The words as they are spelled, for what is still being typed. */
+export const spelledWords = (text: string): string[] => plainOf(text).match(/[a-z0-9]+/g) ?? [];
+
 /**
  * A text as plain words: lower case, no accents, no apostrophes, hyphens opened, plurals and short forms resolved.
  * "Farmer's carries" and "farmers carry" give the same words. Punctuation is dropped; see `phrases`.
  */
 export function wordsOf(text: string): Word[] {
-  const plain = text.normalize("NFKD").replace(/\p{M}/gu, "").replace(/['’‘`´]/g, "").replace(/[‐‑‒–]/g, "-").toLowerCase();
+  const plain = plainOf(text);
   return [...plain.matchAll(/[a-z0-9]+/g)].flatMap((found) => {
     const one = singular(found[0]);
     const glued = plain[found.index - 1] === "-" && /[a-z0-9]/.test(plain[found.index - 2] ?? "");

@@ -22,7 +22,7 @@ export const cable = familyOf("cable", [
   },
   {
     id: "face-pull", name: "Face pull",
-    otherNames: ["facepull", "cable face pull", "rope face pull", "high rope pull"],
+    otherNames: ["cable face pull", "rope face pull", "high rope pull"],
     equipment: ["cable"], station: "cable tower",
     direct: ["rear shoulder", "upper back"], indirect: ["rotator cuff", "trapezius", "biceps"],
     joints: "multi", loadedJoints: ["shoulder", "elbow", "upper back"],
@@ -79,7 +79,7 @@ export const cable = familyOf("cable", [
   },
   {
     id: "straight-arm-pulldown", name: "Straight-arm pulldown",
-    otherNames: ["straight-arm pull-down", "stiff-arm pulldown", "cable pullover", "straight-arm lat pulldown"],
+    otherNames: ["straight-arm pushdown", "stiff-arm pulldown", "cable pullover", "straight-arm lat pulldown"],
     equipment: ["cable"], station: "cable tower",
     direct: ["lats"], indirect: ["triceps", "rear shoulder", "abdominals"],
     joints: "single", loadedJoints: ["shoulder", "elbow", "upper back"],

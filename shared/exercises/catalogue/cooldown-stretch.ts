@@ -4,7 +4,7 @@ export const cooldownStretch = familyOf("cooldown-stretch", [
   {
     id: "slow-breathing", name: "Slow breathing",
     otherNames: ["breathing", "slow breaths", "belly breathing", "relaxed breathing", "breathing lying down", "90-90 breathing"],
-    equipment: ["mat"], station: "mat area",
+    equipment: ["bodyweight"], station: "mat area",
     direct: [], indirect: [],
     joints: "single", loadedJoints: ["upper back"],
     sides: "both together", position: "lying face up", tempo: null, setupSeconds: 10,
@@ -154,7 +154,7 @@ export const cooldownStretch = familyOf("cooldown-stretch", [
   },
   {
     id: "childs-pose", name: "Child's pose",
-    otherNames: ["child pose", "kneeling rest", "kneeling back stretch", "prayer stretch"],
+    otherNames: ["child position", "kneeling rest", "kneeling back stretch", "prayer stretch"],
     equipment: ["mat"], station: "mat area",
     direct: [], indirect: [], stretches: ["lats", "low back"],
     joints: "multi", loadedJoints: ["hip", "knee", "shoulder", "low back"],

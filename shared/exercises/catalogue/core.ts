@@ -113,7 +113,7 @@ export const core = familyOf("core", [
       fault("Chin clamped to the chest", "leave a fist of space under the chin", "side"),
     ],
     cautions: ["Hip flexors cramping or a back that aches means: choose the dead bug."],
-    substitutes: [swap("mat", "dead-hang")],
+    substitutes: [swap("mat", "hanging-knee-raise")],
   },
   {
     id: "leg-raise", name: "Lying leg raise",

@@ -18,7 +18,7 @@ export const hinge = familyOf("hinge", [
     avoid: [
       fault("Jerking the bar off the floor", "pull until the bar clicks against the plates, then push", "side", "insert"),
       fault("The back rounding as the bar leaves the floor", "end the set, or start from blocks with less weight", "side"),
-      fault("Leaning back at the top", "stop when knees and hips are straight", "side"),
+      fault("Leaning back once the bar is up", "stop when knees and hips are straight", "side"),
     ],
     cautions: ["Back pain during or after a set ends deadlifts for today.", "Set the bar down under control; reset your feet before each rep."],
     substitutes: [swap("barbell", "kettlebell-deadlift")],
@@ -126,7 +126,7 @@ export const hinge = familyOf("hinge", [
   },
   {
     id: "kettlebell-deadlift", name: "Kettlebell deadlift",
-    otherNames: ["KB deadlift", "kettlebell sumo deadlift", "beginner deadlift"],
+    otherNames: ["bell deadlift", "kettlebell sumo deadlift", "beginner deadlift"],
     equipment: ["kettlebell"], station: "free floor",
     direct: ["glutes", "hamstrings"], indirect: ["quadriceps", "low back", "adductors", "forearms"],
     joints: "multi", loadedJoints: ["ankle", "knee", "hip", "low back", "wrist"],

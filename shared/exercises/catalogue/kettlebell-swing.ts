@@ -3,7 +3,7 @@ import { cue, familyOf, fault, swap } from "../write";
 export const kettlebellSwing = familyOf("kettlebell-swing", [
   {
     id: "kettlebell-swing", name: "Kettlebell swing",
-    otherNames: ["two-hand swing", "hip-hinge swing", "two-hand kettlebell swing", "hardstyle swing", "bell swing"],
+    otherNames: ["two-hand swing", "hip-hinge swing", "two-hand kettlebell swing", "bell swing"],
     equipment: ["kettlebell"], station: "free floor",
     direct: ["glutes", "hamstrings"], indirect: ["low back", "abdominals", "lats", "forearms", "quadriceps"],
     joints: "multi", loadedJoints: ["ankle", "knee", "hip", "low back", "shoulder", "wrist"],

@@ -100,8 +100,8 @@ export const legMachine = familyOf("leg-machine", [
     substitutes: [swap("machine", "dumbbell-romanian-deadlift")],
   },
   {
-    id: "calf-raise", name: "Standing calf raise",
-    otherNames: ["calf raise", "heel raise", "calf raise machine", "standing heel raise", "calf raise on a step"],
+    id: "calf-raise", name: "Calf raise",
+    otherNames: ["standing calf raise", "heel raise", "calf raise machine", "standing heel raise", "calf raise on a step"],
     equipment: ["step"], station: "free floor",
     direct: ["calves"], indirect: [],
     joints: "single", loadedJoints: ["ankle"],

@@ -21,7 +21,7 @@ export const mobilityWarmup = familyOf("mobility-warmup", [
   },
   {
     id: "easy-row", name: "Easy rowing",
-    otherNames: ["rower", "rowing machine", "rowing warm-up", "easy row", "rowing ergometer", "row erg", "rowing"],
+    otherNames: ["rower", "rowing machine", "rowing warm-up", "easy row", "rowing ergometer", "rowing"],
     equipment: ["rower"], station: "rower",
     direct: [], indirect: ["quadriceps", "glutes", "upper back", "lats", "biceps"],
     joints: "multi", loadedJoints: ["ankle", "knee", "hip", "low back", "upper back", "shoulder", "elbow"],
@@ -40,7 +40,7 @@ export const mobilityWarmup = familyOf("mobility-warmup", [
   },
   {
     id: "easy-bike", name: "Easy cycling",
-    otherNames: ["bike", "exercise bike", "stationary bike", "easy bike", "spin bike", "cycling"],
+    otherNames: ["bike", "exercise bike", "stationary bike", "easy bike", "bicycle", "cycling"],
     equipment: ["bike"], station: "bike",
     direct: [], indirect: ["quadriceps", "glutes", "calves"],
     joints: "multi", loadedJoints: ["ankle", "knee", "hip"],
@@ -96,7 +96,7 @@ export const mobilityWarmup = familyOf("mobility-warmup", [
   },
   {
     id: "band-pull-apart", name: "Band pull-apart",
-    otherNames: ["pull-apart", "band pullapart", "resistance band pull-apart", "band reverse fly", "elastic pull-apart"],
+    otherNames: ["pull-apart", "band pull", "resistance band pull-apart", "band reverse fly", "elastic pull-apart"],
     equipment: ["band"], station: "free floor",
     direct: ["rear shoulder", "upper back"], indirect: ["rotator cuff", "trapezius"],
     joints: "single", loadedJoints: ["shoulder", "upper back"],
@@ -134,7 +134,7 @@ export const mobilityWarmup = familyOf("mobility-warmup", [
   },
   {
     id: "scapular-push-up", name: "Scapular push-up",
-    otherNames: ["shoulder blade push-up", "scap push-up", "push-up plus"],
+    otherNames: ["shoulder blade push-up", "shoulder blade press-up", "push-up plus"],
     equipment: ["bodyweight"], station: "free floor",
     direct: [], indirect: ["upper back", "chest", "abdominals"],
     joints: "single", loadedJoints: ["shoulder", "upper back", "wrist"],
@@ -338,7 +338,7 @@ export const mobilityWarmup = familyOf("mobility-warmup", [
   },
   {
     id: "inchworm", name: "Inchworm",
-    otherNames: ["walkout", "hand walkout", "inchworm walkout", "inch worm"],
+    otherNames: ["walkout", "hand walkout", "inchworm walkout", "caterpillar walkout"],
     equipment: ["bodyweight"], station: "free floor",
     direct: [], indirect: ["abdominals", "front shoulder", "hamstrings", "triceps"],
     joints: "multi", loadedJoints: ["shoulder", "wrist", "hip", "low back", "ankle"],

@@ -63,7 +63,7 @@ export const verticalPull = familyOf("vertical-pull", [
   },
   {
     id: "lat-pulldown", name: "Lat pulldown",
-    otherNames: ["pulldown", "lat pull-down", "cable pulldown", "pull-down machine", "lats pull-down machine"],
+    otherNames: ["pulldown", "front pulldown", "cable pulldown", "pull-down machine", "lats pull-down machine"],
     equipment: ["pulldown"], station: "pulldown",
     direct: ["lats", "upper back"], indirect: ["biceps", "rear shoulder", "forearms"],
     joints: "multi", loadedJoints: ["shoulder", "elbow", "wrist", "upper back"],
@@ -101,7 +101,7 @@ export const verticalPull = familyOf("vertical-pull", [
   },
   {
     id: "band-pulldown", name: "Band pulldown",
-    otherNames: ["resistance band pulldown", "kneeling band pulldown", "band lat pulldown", "band pull-down"],
+    otherNames: ["resistance band pulldown", "kneeling band pulldown", "band lat pulldown", "elastic band pulldown"],
     equipment: ["band"], station: "pull-up bar",
     direct: ["lats"], indirect: ["biceps", "upper back"],
     joints: "multi", loadedJoints: ["shoulder", "elbow", "upper back"],
