@@ -1,13 +1,15 @@
 import { handoutPdf } from "./handout";
+import { shotListDocx, shotListPdf } from "./shot-list";
 import type { DocumentId, Exporter } from "./types";
+import { voiceoverDocx, voiceoverPdf } from "./voiceover";
 
 /** Documents: pure functions from an episode to the bytes of a file. */
 export * from "./types";
 export { fileNameFor } from "./file-name";
-export { handoutPdf };
+export { handoutPdf, shotListDocx, shotListPdf, voiceoverDocx, voiceoverPdf };
 
 /** Every document there is, in the order a coach needs them. */
-export const EXPORTERS: readonly Exporter[] = [handoutPdf];
+export const EXPORTERS: readonly Exporter[] = [shotListPdf, shotListDocx, voiceoverPdf, voiceoverDocx, handoutPdf];
 
 /** @throws {Error} when no exporter has the id */
 export function exporterFor(id: DocumentId): Exporter {

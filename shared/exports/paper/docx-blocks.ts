@@ -11,6 +11,7 @@ export type DocxBlock = Paragraph | Table;
 /** Names of list definitions and styles the document declares. */
 export const LISTS = { bullet: "bullets", number: "numbers" } as const;
 export const TICK_STYLE = "Tick";
+export const SMALL_TICK_STYLE = "SmallTick";
 
 /** How a node is set: the room it has, and what it must stay on one page with. */
 export interface Setting {
@@ -31,6 +32,9 @@ export interface Setting {
 /** ☐ and ☒ as a box to press in Word and to tick by pen on paper (w14:checkbox). */
 const tick = (tip: string): CheckBox =>
   new CheckBox({ alias: tip, checked: false, checkedState: { value: "2612", font: TICK_FACE }, uncheckedState: { value: "2610", font: TICK_FACE } });
+
+const tickParagraph = (tip: string, small: boolean, keepNext: boolean): Paragraph =>
+  new Paragraph({ style: small ? SMALL_TICK_STYLE : TICK_STYLE, children: [tick(tip)], keepNext });
 
 const line = (weight: number, color: string = BLACK): IBorderOptions => ({ style: "single", size: eighths(weight), color, space: 0 });
 const NONE: IBorderOptions = { style: "none", size: 0, color: "auto" };
@@ -66,6 +70,8 @@ interface Cell {
 interface Row {
   readonly cells: readonly Cell[];
   readonly head?: boolean;
+  /** Cells stand in the middle of the row. */
+  readonly middle?: boolean;
   readonly minHeight?: number;
 }
 
@@ -86,6 +92,7 @@ function grid(widths: readonly number[], rows: readonly Row[], setting: Setting,
         const cell = row.cells[column];
         return new TableCell({
           width: { size: twips(width), type: WidthType.DXA },
+          ...(row.middle ? { verticalAlign: "center" as const } : {}),
           margins: { marginUnitType: WidthType.DXA, top: twips(cell?.pad?.top ?? 0), right: twips(cell?.pad?.right ?? 0), bottom: twips(cell?.pad?.bottom ?? 0), left: twips(cell?.pad?.left ?? 0) },
           ...(cell?.borders ? { borders: cell.borders } : {}),
           ...(cell?.shade ? { shading: { fill: cell.shade } } : {}),
@@ -130,6 +137,7 @@ function tableOf(node: Extract<PaperNode, { kind: "table" }>, setting: Setting):
     })),
   };
   const rows = node.rows.map((row): Row => ({
+    middle: node.valign === "middle",
     cells: widths.map((width, at) => ({
       blocks: cellBlocks(row.cells[at] ?? [], inCell(setting, width - 8, { size, align: node.columns[at]?.align ?? "left" })),
       borders: { bottom: line(0.5, PALE) },
@@ -151,29 +159,40 @@ function text(words: Text, setting: Setting, after = 4, grey = false): Paragraph
   });
 }
 
-/** A blank to write on is a row of no-break spaces with a line under them. */
+/** Points a no-break space takes at the size blanks are set in, and a letter at the size of the words between them. */
+const BLANK_SPACE = { size: 13, width: 3.4 } as const;
+const LOG_LETTER = 5.6;
+
+const spaces = (blank: number): number => Math.max(3, Math.round(blank / BLANK_SPACE.width));
+const logWidth = (parts: readonly LogPart[]): number =>
+  8 + parts.reduce((sum, part) => sum + (typeof part === "string" ? part.length * LOG_LETTER : spaces(part.blank) * BLANK_SPACE.width) + 3, 0);
+
+/** A blank to write on is a row of no-break spaces with a line under them; the whole never wraps. */
 function logRuns(parts: readonly LogPart[]): TextRun[] {
   return parts.flatMap((part, at) => {
-    const gap = at === 0 ? "" : " ";
+    const gap = at === 0 ? "" : "\u00a0";
     if (typeof part === "string") return [new TextRun({ text: gap + part, size: halfPoints(SIZES.small), color: GREY })];
-    // About a quarter of the type size per space.
-    return [new TextRun({ text: gap, size: halfPoints(SIZES.small) }), new TextRun({ text: "\u00a0".repeat(Math.max(3, Math.round(part.blank / 3.2))), size: halfPoints(13), underline: { type: "single" } })];
+    return [
+      new TextRun({ text: gap, size: halfPoints(SIZES.small) }),
+      new TextRun({ text: "\u00a0".repeat(spaces(part.blank)), size: halfPoints(BLANK_SPACE.size), underline: { type: "single" } }),
+    ];
   });
 }
 
 /** Tick rows in a row make one table, a heavy rule above each. */
 function tickTable(rows: readonly TickRow[], setting: Setting): Table {
-  const logged = rows.some((row) => row.log.length > 0);
-  const [box, name, log] = [32, 78, logged ? 118 : 0] as const;
+  const log = Math.max(0, ...rows.flatMap((row) => row.log.map(logWidth)));
+  const logged = log > 0;
+  const [box, name] = [32, 76] as const;
   const words = setting.width - box - name - log;
-  const pad = { top: 8, bottom: 8 };
+  const pad = { top: 7, bottom: 7 };
   const over: ITableCellBorders = { top: line(1.5) };
   return grid(
     logged ? [box, name, words, log] : [box, name, words],
     rows.map((row): Row => {
       const inner = inCell(setting, words - 10);
       const cells: Cell[] = [
-        { blocks: [new Paragraph({ style: TICK_STYLE, children: [tick(row.field?.tip ?? row.label)] })], borders: over, pad: { ...pad, top: 4 } },
+        { blocks: [tickParagraph(row.field?.tip ?? row.label, false, false)], borders: over, pad: { ...pad, top: 4 } },
         { blocks: [text([{ text: row.label, weight: "bold", size: 15 }], inner, 0), ...(row.under === "" ? [] : [text([{ text: row.under, size: 10 }], inner, 0)])], borders: over, pad: { ...pad, right: 8 } },
         { blocks: [...(row.title === "" ? [] : [text([{ text: row.title, weight: "semibold", size: 13 }], { ...inner, keep: true }, 0)]), ...cellBlocks(row.text, inner)], borders: over, pad: { ...pad, right: 10 } },
         { blocks: row.log.map((parts) => new Paragraph({ children: logRuns(parts), alignment: "right", spacing: { before: 0, after: twips(3) } })), borders: over, pad },
@@ -187,7 +206,7 @@ function tickTable(rows: readonly TickRow[], setting: Setting): Table {
 
 /** A place to write: a bordered cell, or a tick box. */
 function fieldBlock(field: Field, setting: Setting): DocxBlock {
-  if (field.type === "tick") return new Paragraph({ style: TICK_STYLE, children: [tick(field.tip)], keepNext: setting.keep });
+  if (field.type === "tick") return tickParagraph(field.tip, field.height < 18, setting.keep);
   const edge = line(0.75, GREY);
   const width = Math.min(setting.width, field.width ?? setting.width);
   return grid([width], [{ cells: [{ blocks: [], borders: { top: edge, bottom: edge, left: edge, right: edge } }], minHeight: field.height }], setting);
@@ -212,7 +231,7 @@ function fieldRows(fields: readonly Field[], setting: Setting): DocxBlock[] {
     row.flatMap((field) => [field.width ?? 60, gap]),
     [{
       cells: row.flatMap((field): Cell[] => [
-        field.type === "tick" ? { blocks: [new Paragraph({ style: TICK_STYLE, children: [tick(field.tip)] })] } : { blocks: [], borders: { top: edge, bottom: edge, left: edge, right: edge } },
+        field.type === "tick" ? { blocks: [tickParagraph(field.tip, field.height < 18, false)] } : { blocks: [], borders: { top: edge, bottom: edge, left: edge, right: edge } },
         { blocks: [] },
       ]),
       minHeight: Math.max(...row.map((field) => field.height)),
@@ -287,6 +306,9 @@ function blocksOf(node: Exclude<PaperNode, TickRow>, setting: Setting): DocxBloc
 const prints = (node: PaperNode): boolean =>
   node.kind === "columns" ? node.columns.length > 0 : node.kind === "keyValues" ? node.pairs.length > 0 : node.kind === "paragraph" ? plain(node.text) !== "" || (node.after ?? 0) > 0 : true;
 
+/** Paragraphs bring their own space; these need some before what follows. */
+const SPACED: ReadonlySet<PaperNode["kind"]> = new Set(["table", "box", "columns", "tickRow"]);
+
 /** Nodes in order, as paragraphs and tables. Tick rows that follow each other share a table; two tables never touch. */
 export function nodesToBlocks(nodes: readonly PaperNode[], setting: Setting): DocxBlock[] {
   const shown = nodes.filter(prints);
@@ -302,6 +324,7 @@ export function nodesToBlocks(nodes: readonly PaperNode[], setting: Setting): Do
     for (const block of made) {
       if (block instanceof Table && out[out.length - 1] instanceof Table) out.push(sliver(mine, 4));
       out.push(block);
+      if (SPACED.has(node.kind) && at < shown.length - 1) out.push(sliver(mine, 7));
     }
   }
   return out;

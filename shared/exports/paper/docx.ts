@@ -1,6 +1,6 @@
 import { AlignmentType, Document, Footer, Header, LevelFormat, Packer, PageNumber, Paragraph, SectionType, Table, TableCell, TableLayoutType, TableRow, TextRun, WidthType, type IBorderOptions, type ISectionOptions } from "docx";
 import type { PaperSize, Rendered } from "../types";
-import { LISTS, TICK_STYLE, nodesToBlocks, type Setting } from "./docx-blocks";
+import { LISTS, SMALL_TICK_STYLE, TICK_STYLE, nodesToBlocks, type Setting } from "./docx-blocks";
 import { settle } from "./docx-pack";
 import { BLACK, FACE, MARGINS, SHEETS, eighths, halfPoints, twips } from "./docx-units";
 import { SIZES, type Paper, type RunningHead, type Section } from "./tree";
@@ -83,6 +83,12 @@ const headingStyle = (level: 1 | 2 | 3, before: number, after: number) => ({
   paragraph: { outlineLevel: level - 1, spacing: { before: twips(before), after: twips(after) }, keepNext: true },
 });
 
+const tickStyle = (id: string, name: string, size: number) => ({
+  id, name, basedOn: "Normal",
+  run: { size: halfPoints(size), bold: true },
+  paragraph: { spacing: { before: 0, after: 0, line: twips(size + 2), lineRule: "exact" as const } },
+});
+
 /**
  * The tree as a Word document (Office Open XML, ECMA-376): real headings, lists and tables, head and foot of each section,
  * vector drawings, tick boxes that can be pressed. Same tree, same bytes.
@@ -101,12 +107,12 @@ export async function renderDocx(paper: Paper, options: DocxOptions): Promise<Re
     subject: paper.subject,
     styles: {
       default: {
-        document: { run: { font: FACE, size: halfPoints(SIZES.body), color: BLACK, language: { value: paper.language } }, paragraph: { spacing: { line: 259, lineRule: "auto" } } },
+        document: { run: { font: FACE, size: halfPoints(SIZES.body), color: BLACK, language: { value: paper.language } }, paragraph: { spacing: { line: 247, lineRule: "auto" } } },
         heading1: headingStyle(1, 0, 2),
         heading2: headingStyle(2, 10, 4),
         heading3: headingStyle(3, 8, 2),
       },
-      paragraphStyles: [{ id: TICK_STYLE, name: "Tick box", basedOn: "Normal", run: { size: halfPoints(24), bold: true }, paragraph: { spacing: { before: 0, after: 0, line: twips(26), lineRule: "exact" } } }],
+      paragraphStyles: [tickStyle(TICK_STYLE, "Tick box", 24), tickStyle(SMALL_TICK_STYLE, "Small tick box", 15)],
     },
     numbering: {
       config: [

@@ -1,6 +1,6 @@
 import { episodeClocks } from "../../clocks";
 import { blockName, episodeName, linesOf, seriesName, type Block, type Episode } from "../../episode";
-import { DEFAULT_PACE, isUsablePace, speak, spokenForm, type BlockScreenClock, type Pace, type ScreenClock } from "../../speech";
+import { DEFAULT_PACE, speak, spokenForm, type BlockScreenClock, type Pace, type ScreenClock } from "../../speech";
 import {
   box, columns, heading, keepTogether, keyValues, label, paragraph, spacer, table,
   type Paper, type PaperNode, type Run, type TableRow,
@@ -139,25 +139,24 @@ function blockNodes(block: Block, number: number, clock: BlockScreenClock, start
 /**
  * The voiceover script of an episode: each say line large, with its breaths, its seconds and where it begins; totals, pace and
  * legend first. Notes, cues and cautions stay out.
- * @param pace - the speaker's own; an unusable one counts as the default
+ * @param pace - the speaker's own, or the default
  */
 export function voiceoverPaper(episode: Episode, pace: Pace = DEFAULT_PACE): Paper {
-  const usable = isUsablePace(pace) ? pace : DEFAULT_PACE;
-  const clock = episodeClocks(episode, usable).screen;
+  const clock = episodeClocks(episode, pace).screen;
   const series = seriesName(episode);
   const left = [series, episodeName(episode)].filter(Boolean).join(": ");
   let starts = 0;
   const blocks = episode.blocks.flatMap((block, index) => {
     const mine = clock.blocks[index];
     if (!mine) return [];
-    const nodes = blockNodes(block, index + 1, mine, starts, usable);
+    const nodes = blockNodes(block, index + 1, mine, starts, pace);
     starts += mine.seconds;
     return [...nodes, spacer(10)];
   });
   const front: PaperNode[] = [
     heading(1, episodeName(episode)),
     paragraph(`Voiceover script${series === "" ? "" : `, ${series}`}`, { size: 13, grey: true, after: 10 }),
-    ...totals(episode, clock, usable),
+    ...totals(episode, clock, pace),
   ];
   return {
     title: `${episodeName(episode)}: voiceover`,

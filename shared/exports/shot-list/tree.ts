@@ -1,0 +1,34 @@
+import { episodeClocks } from "../../clocks";
+import { episodeName, seriesName, type Episode, type Units } from "../../episode";
+import type { Paper } from "../paper";
+import { overviewSection } from "./overview";
+import { stationSection, type Station } from "./station";
+
+/** The blocks as stations, each with its share of the session's floor time. */
+export function stationsOf(episode: Episode): Station[] {
+  const { gym } = episodeClocks(episode);
+  let from = 0;
+  return episode.blocks.map((block, at) => {
+    const to = from + (gym.blocks[at]?.seconds ?? 0);
+    const station = { block, number: at + 1, of: episode.blocks.length, from, to };
+    from = to;
+    return station;
+  });
+}
+
+/**
+ * The shot list of an episode: an overview, then one station a page, to be ticked off on the gym floor.
+ * @param units - the unit loads are shown in
+ */
+export function shotListPaper(episode: Episode, units: Units = episode.session.units): Paper {
+  const stations = stationsOf(episode);
+  const series = seriesName(episode);
+  return {
+    title: `${episodeName(episode)}: shot list`,
+    author: episode.series.coach.trim(),
+    subject: `Shot list${series === "" ? "" : ` of ${series}`}`,
+    language: "en-GB",
+    foot: "Ask before filming. Others in frame: stop, or ask them. Sharp pain: stop the set.",
+    sections: [overviewSection(episode, stations), ...stations.map((station) => stationSection(episode, station, units))],
+  };
+}
