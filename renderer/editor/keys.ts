@@ -10,6 +10,7 @@ import {
 } from "./block/block-commands";
 import { $blockHead, $isBlockNode, type BlockNode } from "./block/block-node";
 import { newId } from "./new-id";
+import { $isSetLineNode } from "./set-line/set-line-node";
 import { $createRow, $findById, $headOf, $isRow, $rowsOf, $rowWord, $setRowWord, $setText, $topOf, type Row, type RowWord } from "./rows";
 import { wordAfter } from "./typing";
 
@@ -32,7 +33,7 @@ function $offsetInRow(selection: RangeSelection, top: LexicalNode): number {
 /** What a coach types first under a head of each kind. */
 function $firstWord(head: BlockNode): RowWord {
   const { kind } = $blockHead(head);
-  if (kind === "exercise") return $rowsOf(head).length === 0 ? "sets" : "cue";
+  if (kind === "exercise") return $rowsOf(head).some($isSetLineNode) ? "cue" : "sets";
   return kind === "warm-up" || kind === "cool-down" ? "cue" : "say";
 }
 

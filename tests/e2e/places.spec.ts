@@ -1,0 +1,98 @@
+import AxeBuilder from "@axe-core/playwright";
+import { caretIn, expect, openDemo, sheetLines, test } from "./app";
+
+const PLACES = ["Write", "Train", "Shoot", "Speak", "Publish"] as const;
+
+for (const colorScheme of ["light", "dark"] as const) {
+  test(`no place has a serious accessibility fault in ${colorScheme}`, async ({ sheet: page }) => {
+    await page.emulateMedia({ colorScheme });
+    await openDemo(page);
+    for (const place of PLACES) {
+      await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: new RegExp(`^${place}`) }).click();
+      await page.waitForTimeout(400);
+      const { violations } = await new AxeBuilder({ page }).analyze();
+      const serious = violations.filter((violation) => violation.impact === "serious" || violation.impact === "critical");
+      expect(serious.map((violation) => `${place}: ${violation.id} ${violation.nodes.map((node) => node.target.join(" ")).slice(0, 3).join("; ")}`)).toEqual([]);
+    }
+  });
+}
+
+test("the running order is walked and reordered from the keyboard", async ({ sheet: page }) => {
+  await openDemo(page);
+  const titles = async (): Promise<string[]> => (await sheetLines(page)).filter((line) => line.startsWith("#")).slice(0, 4);
+  const order = page.getByRole("complementary", { name: "Running order" });
+  await order.getByRole("button", { name: /Chest-supported row/ }).first().focus();
+  await page.keyboard.press("Alt+ArrowDown");
+  await expect.poll(titles).toEqual(["# Opening", "# Warm-up", "# Half-kneeling landmine press", "# Chest-supported row"]);
+  await page.keyboard.press("Alt+ArrowUp");
+  await expect.poll(titles).toEqual(["# Opening", "# Warm-up", "# Chest-supported row", "# Half-kneeling landmine press"]);
+});
+
+test("a finding jumps to its words, its remedy mends it, and undo brings it back", async ({ sheet: page }) => {
+  await openDemo(page);
+  const findings = page.getByRole("complementary", { name: "Findings" });
+  const closing = findings.getByText(/The closing/).first();
+  await expect(closing).toBeVisible();
+  await findings.getByRole("button", { name: /closing shot/i }).first().click();
+  await expect.poll(() => sheetLines(page).then((lines) => lines.at(-1))).toMatch(/^shot: /);
+  await expect(closing).toBeHidden();
+  await page.locator(".surface").focus();
+  await page.keyboard.press("Control+z");
+  await expect(closing).toBeVisible();
+});
+
+test("a finding set aside keeps its reason in the file's words and can be brought back", async ({ sheet: page }) => {
+  await openDemo(page);
+  const findings = page.getByRole("complementary", { name: "Findings" });
+  const closing = findings.getByText(/The closing/).first();
+  const item = findings.locator("li, article").filter({ has: closing }).last();
+  await item.getByRole("button", { name: "Set aside" }).click();
+  await findings.getByRole("textbox").fill("Filmed last week already.");
+  await findings.getByRole("button", { name: /^Set aside/ }).last().click();
+  await expect(findings.getByText(/set aside/i).first()).toBeVisible();
+  await findings.getByText(/set aside/i).first().click();
+  await findings.getByRole("button", { name: "Bring back" }).first().click();
+  await expect(findings.getByRole("button", { name: /closing shot/i }).first()).toBeVisible();
+});
+
+test("Speak: a longer clip takes the overrun away, in the sheet's undo as well", async ({ sheet: page }) => {
+  await openDemo(page);
+  await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: /^Speak/ }).click();
+  const place = page.getByRole("main");
+  await expect(place.getByText(/over/).first()).toBeVisible();
+  const clip = place.getByLabel(/clip.*goblet squat|goblet squat.*clip/i).first();
+  await clip.fill("1:20");
+  await clip.press("Enter");
+  await expect(place.getByText(/cut about \d+ words/i)).toHaveCount(0);
+  await page.keyboard.press("Control+z");
+  await expect(place.getByText(/cut about \d+ words/i).first()).toBeVisible();
+});
+
+test("Train, Shoot and Publish show what they are for", async ({ sheet: page }) => {
+  await openDemo(page);
+  const nav = page.getByRole("navigation", { name: "Places" });
+  const main = page.getByRole("main");
+  await nav.getByRole("button", { name: /^Train/ }).click();
+  await expect(main.getByText(/of 75 min/).first()).toBeVisible();
+  await expect(main.getByText(/Chest-supported row/).first()).toBeVisible();
+  await nav.getByRole("button", { name: /^Shoot/ }).click();
+  await expect(main.getByText(/\d(\.\d)? m/).first()).toBeVisible();
+  await expect(main.locator("canvas").first()).toBeVisible({ timeout: 30_000 });
+  await nav.getByRole("button", { name: /^Publish/ }).click();
+  await expect(main.getByText("0:00").first()).toBeVisible();
+  await expect(main.getByText(/Fernhill Oats/).first()).toBeVisible();
+  await expect(main.locator("canvas").first()).toBeVisible({ timeout: 30_000 });
+});
+
+test("text typed in the sheet shows on the clock of the running order", async ({ sheet: page }) => {
+  await openDemo(page);
+  const order = page.getByRole("complementary", { name: "Running order" });
+  await expect(order.getByText(/of 75 min/).first()).toBeVisible();
+  const before = await order.innerText();
+  await caretIn(page, "2 x 12 each side @ 10 kg");
+  await page.keyboard.press("Home");
+  await page.waitForTimeout(80);
+  await page.keyboard.press("Delete");
+  await page.keyboard.type("6");
+  await expect.poll(() => order.innerText()).not.toBe(before);
+});
