@@ -5,6 +5,7 @@ import { voiceoverDocx, voiceoverPdf } from "./voiceover";
 
 /** Documents: pure functions from an episode to the bytes of a file. */
 export * from "./types";
+export * from "./publish";
 export { fileNameFor } from "./file-name";
 export { handoutPdf, shotListDocx, shotListPdf, voiceoverDocx, voiceoverPdf };
 

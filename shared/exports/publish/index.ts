@@ -1,0 +1,2 @@
+/** What goes out with the video besides the handout. */
+export * from "./chapters";
