@@ -1,5 +1,5 @@
 import { blockName, type Block, type BlockKind, type Episode, type Units } from "../../episode";
-import { parseSetLine, type Scheme } from "../../training";
+import { parseSetLine, setCount, type Scheme } from "../../training";
 import { SIZES, field, fieldRow, paragraph, table, type PaperNode, type TableRow } from "../paper";
 import { doseInWords, loadInWords, mannerInWords, timeInWords } from "./words";
 
@@ -37,8 +37,8 @@ export function planOf(episode: Episode): PlanItem[] {
 }
 
 /** Sets the viewer fills in. */
-function setCount(doses: readonly Dose[]): number {
-  return doses.reduce((sum, { scheme }) => sum + (scheme?.sets ?? scheme?.reps?.length ?? scheme?.emomMinutes ?? 1), 0);
+function countSets(doses: readonly Dose[]): number {
+  return doses.reduce((sum, { scheme }) => sum + (scheme ? setCount(scheme) : 1), 0);
 }
 
 const small = (text: string): PaperNode => paragraph(text, { size: SIZES.small + 0.5, grey: true, after: 1 });
@@ -67,7 +67,7 @@ function row(item: PlanItem, units: Units): TableRow {
   const planned = block.kind !== "exercise" && minutes ? `, ${minutes} ${minutes === 1 ? "minute" : "minutes"}` : "";
   const group = working.find((dose) => dose.scheme?.group)?.scheme?.group;
   const rests = [...new Set(working.flatMap(({ scheme }) => (scheme?.restSeconds === undefined ? [] : [timeInWords(scheme.restSeconds)])))];
-  const count = setCount(working);
+  const count = countSets(working);
   const of = (what: string) => `${number}. ${name}: ${what}`;
   const fill = block.kind === "exercise" && count > 0;
   const reps = count > MAX_REP_FIELDS

@@ -39,8 +39,9 @@ export function doseInWords(scheme: Scheme): string {
   const { sets, reps, amrap, emomMinutes, dropSets, seconds } = scheme;
   const work = workInWords(scheme);
   const drop = dropSets ? `, then ${many(dropSets, "lighter set")} without a rest` : "";
+  const last = amrap ? ", in the last one as many good reps as you can" : "";
   if (emomMinutes !== undefined) return `each minute for ${many(emomMinutes, "minute")}: ${work || "the reps shown"}${side(scheme)}${drop}`;
-  if (reps !== undefined) return `${many(sets ?? reps.length, "set")}: ${reps.join(", ")} reps${side(scheme)}${drop}`;
+  if (reps !== undefined) return `${many(sets ?? reps.length, "set")}: ${reps.join(", ")} reps${side(scheme)}${last}${drop}`;
   const counted = sets === undefined ? "" : many(sets, "set");
   if (amrap && scheme.repsMin === undefined) {
     const open = `as many good reps as you can${seconds === undefined ? "" : ` in ${timeInWords(seconds)}`}${side(scheme)}`;
@@ -48,7 +49,7 @@ export function doseInWords(scheme: Scheme): string {
   }
   const plainReps = scheme.seconds === undefined && scheme.meters === undefined ? work.replace(/ reps?$/, "") : work;
   const all = counted ? `${counted}${work ? ` of ${plainReps}` : ""}` : work;
-  return `${all}${side(scheme)}${amrap ? ", in the last one as many good reps as you can" : ""}${drop}`;
+  return `${all}${side(scheme)}${last}${drop}`;
 }
 
 /** A load in the unit asked for; "about" shows that it was converted. */
@@ -72,7 +73,9 @@ export function loadInWords(load: Scheme["load"], units: Units): string {
     case "bodyweight": return "bodyweight";
     case "bodyweight+kg":
     case "bodyweight+lb":
-      return value === null ? "bodyweight plus a weight" : `bodyweight plus ${weight(value, unit === "bodyweight+kg" ? "kg" : "lb", units)}${hand}`;
+      if (value === null) return "bodyweight plus a weight";
+      // Less than bodyweight: a band or a machine helps.
+      return `bodyweight ${value < 0 ? "less" : "plus"} ${weight(Math.abs(value), unit === "bodyweight+kg" ? "kg" : "lb", units)}${hand}`;
     case "band": return "a band";
     case "%1RM": return "";
   }
