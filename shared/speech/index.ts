@@ -1,6 +1,7 @@
 /** Words and time: what written text sounds like, how long it takes to say, where the breath goes, how easy it reads. */
 export type { BlockScreenClock, Pace, Readability, ReadingCounts, ScreenClock, Segment, Spoken } from "./types";
-export { DEFAULT_PACE, isUsablePace } from "./pace";
+export { DEFAULT_PACE } from "./pace";
+export { ownPace } from "./own-pace";
 export { spokenForm } from "./spoken-form";
 export { decimalWords, numberWords, ordinalWords } from "./numbers";
 export { syllablesOf } from "./syllables";

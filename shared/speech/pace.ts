@@ -7,11 +7,3 @@ import type { Pace } from "./types";
  * comma and breath: common practice, no source.
  */
 export const DEFAULT_PACE: Pace = { syllablesPerSecond: 3.6, commaSeconds: 0.3, sentenceSeconds: 0.6, breathSeconds: 0.4 };
-
-/**
- * Whether a pace can be reckoned with: a positive rate and pauses that are not negative, all finite.
- */
-export function isUsablePace(pace: Pace): boolean {
-  const pauses = [pace.commaSeconds, pace.sentenceSeconds, pace.breathSeconds];
-  return Number.isFinite(pace.syllablesPerSecond) && pace.syllablesPerSecond > 0 && pauses.every((pause) => Number.isFinite(pause) && pause >= 0);
-}

@@ -61,17 +61,18 @@ function spellLetters(text: string): string {
 /** Only letters, spaces and the marks that shape a voice are left; brackets and dashes become commas. */
 function tidy(text: string): string {
   return text
+    .replace(/(?<![\p{L}\p{M}])\p{M}+/gu, "")
     .replace(/\.{2,}/g, "…")
     .replace(/\s[-–—]+\s|[–—]|[()[\]{}]/g, " , ")
-    .replace(/(?<!\s)\/(?!\s)/g, " or ")
+    .replace(/(?<=[^\s/])\/(?=[^\s/])/g, " or ")
     .replace(/[^\p{L}\p{M}\p{N}\s.,;:!?…'/-]/gu, " ")
     .replace(/(?<!\p{L})-+|-+(?!\p{L})/gu, " ")
     .replace(/(?<!\S)\/(?=\S)|(?<=\S)\/(?!\S)/g, " ")
     .replace(/(?<![\p{L}\p{M}])'+|'+(?![\p{L}\p{M}])/gu, (mark, at: number, whole: string) => (/\p{L}/u.test(whole[at - 1] ?? "") ? mark.slice(0, 1) : " "))
     .replace(/\s+/g, " ")
-    .replace(/\s+(?=[.,;:!?…])/g, "")
-    .replace(/[,;:]+(?=[.!?…])/g, "")
-    .replace(/([.!?…;:,])[,;:]+/g, "$1")
+    .replace(/(?<=(?:^| )\/)(?: ?[.,;:!?…/])+/g, "")
+    .replace(/ (?=[.,;:!?…])/g, "")
+    .replace(/[.,;:!?…]{2,}/g, (marks) => /[.!?…]/.exec(marks)?.[0] ?? marks.charAt(0))
     .replace(/^[\s.,;:!?…/]+/, "")
     .replace(/[\s,;:/]+$/, "");
 }

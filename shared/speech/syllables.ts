@@ -1,10 +1,19 @@
 import { syllable } from "syllable";
+import { ENDINGS } from "./endings";
 import { TRADE_WORDS } from "./trade-words";
 
-function known(word: string): number | null {
+function listed(word: string): number | null {
   if (Object.hasOwn(TRADE_WORDS, word)) return TRADE_WORDS[word] ?? null;
-  const singular = /(?:[sxz]|[cs]h)es$/.test(word) ? null : word.replace(/'?s$/, "");
-  return singular !== null && singular !== word && Object.hasOwn(TRADE_WORDS, singular) ? (TRADE_WORDS[singular] ?? null) : null;
+  const singular = word.replace(/'?s$/, "");
+  return singular !== word && !/(?:[sxz]|[cs]h)e$/.test(singular) && Object.hasOwn(TRADE_WORDS, singular) ? (TRADE_WORDS[singular] ?? null) : null;
+}
+
+/** One word in lower case: the list first, then the endings, then the general counter. */
+function count(word: string): number {
+  const known = listed(word);
+  if (known !== null) return known;
+  const rule = ENDINGS.find(({ ending }) => ending.test(word));
+  return rule ? count(word.slice(0, -rule.cut)) + rule.adds : Math.max(1, syllable(word));
 }
 
 /**
@@ -12,9 +21,6 @@ function known(word: string): number | null {
  * @returns at least 1 for anything with a letter, 0 for anything without
  */
 export function syllablesOf(word: string): number {
-  const parts = word.toLowerCase().replace(/’/g, "'").split(/[^\p{L}\p{M}']+/u).filter((part) => /\p{L}/u.test(part));
-  return parts.reduce((sum, part) => {
-    const bare = part.replace(/^'+|'+$/g, "");
-    return sum + (known(bare) ?? Math.max(1, syllable(bare)));
-  }, 0);
+  const parts = word.toLowerCase().replace(/’/g, "'").split(/[^\p{L}\p{M}']+/u).map((part) => part.replace(/^'+|'+$/g, ""));
+  return parts.filter((part) => /\p{L}/u.test(part)).reduce((sum, part) => sum + count(part), 0);
 }

@@ -1,0 +1,21 @@
+import { DEFAULT_PACE } from "./pace";
+import { speak } from "./speak";
+import type { Pace } from "./types";
+
+/** Slower or faster than this is no speech but a wrong measurement; syllables a second. Common practice, no source. */
+const SLOWEST = 1.5;
+const FASTEST = 9;
+
+/**
+ * A speaker's own pace from something they read aloud: the pauses of `base`, and the rate that fills the rest of the time.
+ * @param text - what was read; the longer the better
+ * @param seconds - from the first sound to the last
+ * @returns null when nothing was read, or the time cannot be right for the text
+ */
+export function ownPace(text: string, seconds: number, base: Pace = DEFAULT_PACE): Pace | null {
+  const { seconds: expected, syllables } = speak(text, base);
+  const silence = expected - syllables / base.syllablesPerSecond;
+  const syllablesPerSecond = syllables / (seconds - silence);
+  if (!(syllablesPerSecond >= SLOWEST && syllablesPerSecond <= FASTEST)) return null;
+  return { ...base, syllablesPerSecond };
+}

@@ -1,0 +1,110 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { spokenForm } from "../../../shared/speech";
+
+/** Pieces a coach strings together: shorthand, signs, words. */
+const pieces = fc.constantFrom(
+  "3x8-10", "@ 42.5 kg", "tempo 3-1-1-0,", "RIR 2", "RPE 8-9", "90 s", "1:30", "6:45.", "45°", "80% 1RM", "1½", "½", "e.g.", "L/R", "8/8", "10/side",
+  "/", "-", "–", "—", "(", ")", "and", "Hold", "the bell,", "then.", "1st", "22nd", "T12", "-5", "~10", "w/", "w/o", "20-kg", "30-second", "×", "x", "x10",
+  "KB", "DO NOT", "don't", "’", "…", "...", "%", "°", "#3", "$5", "2027", "0:30", "a.m.", "6 a.m.", "etc.", "vs.", "🏋", "naïve", "ß", "&", "+", "=", "<", ">8", "10+",
+);
+const sentences = fc.array(pieces, { maxLength: 12 }).map((words) => words.join(" "));
+
+describe("the spoken form", () => {
+  it.each([
+    ["3x8-10 @ 42.5 kg, tempo 3-1-1-0", "three sets of eight to ten at forty-two point five kilos, tempo three one one zero"],
+    ["3 x 8-10 @ 22 kg each hand, tempo 3-1-1-0, rest 90 s, RIR 2", "three sets of eight to ten at twenty-two kilos each hand, tempo three one one zero, rest ninety seconds, two reps in reserve"],
+    ["1 x 8 each side @ 7.5 kg", "one set of eight each side at seven point five kilos"],
+    ["4x30s", "four sets of thirty seconds"],
+    ["3 × 40 m", "three sets of forty metres"],
+    ["5x5x100 kg", "five sets of five at one hundred kilos"],
+    ["3 sets x 10 reps", "three sets of ten reps"],
+    ["AMRAP in 6 min", "AMRAP in six minutes"],
+    ["tempo 31X0", "tempo three one X zero"],
+    ["12-10-8", "twelve ten eight"],
+    ["2x bodyweight", "two times bodyweight"],
+    ["80% 1RM", "eighty percent of one rep max"],
+    ["5RM at RPE 8-9", "five rep max at R P E eight to nine"],
+    ["RIR 1-2", "one to two reps in reserve"],
+    ["1 RIR", "one rep in reserve"],
+    ["10/side, then 8/8", "ten per side, then eight and eight"],
+    ["24 kg/hand", "twenty-four kilos per hand"],
+    ["10 L, 10 R", "ten left, ten right"],
+    ["L/R", "left and right"],
+  ])("reads set shorthand: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["rest 60–90 s", "rest sixty to ninety seconds"],
+    ["20kg-25kg", "twenty kilos to twenty-five kilos"],
+    ["1 kg, 2 kg, 0.5 kg", "one kilo, two kilos, zero point five kilos"],
+    ["a 20 kg bell, a 20-kg bell", "a twenty kilo bell, a twenty kilo bell"],
+    ["a 30-second hold", "a thirty-second hold"],
+    ["45° bench", "forty-five degrees bench"],
+    ["1½ kg", "one and a half kilos"],
+    ["2 1/2 minutes", "two and a half minutes"],
+    ["½ rep", "half rep"],
+    ["3/4 of the way", "three quarters of the way"],
+    ["1,500 m", "one thousand five hundred metres"],
+    ["15 lb", "fifteen pounds"],
+    ["10 cm, 1 min, 5 sec", "ten centimetres, one minute, five seconds"],
+    ["in kg", "in kilos"],
+    ["-5 kg", "minus five kilos"],
+    ["~10 min", "about ten minutes"],
+    ["10+ reps", "ten plus reps"],
+    ["120/80", "one hundred twenty over eighty"],
+    ["T12 and L5", "T twelve and L five"],
+    ["1st, 2nd, 3rd and 21st", "first, second, third and twenty-first"],
+    ["No. 3, #4", "number three, number four"],
+  ])("reads numbers and units: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["6:45", "six forty-five"],
+    ["06:05", "six oh five"],
+    ["12:00", "twelve o'clock"],
+    ["1:30", "one thirty"],
+    ["0:30", "thirty seconds"],
+    ["rest 1:30 min", "rest one minute thirty"],
+    ["1:30-2:00", "one thirty to two o'clock"],
+    ["at 6 a.m. Then at 7 p.m.", "at six A M. Then at seven P M."],
+  ])("reads times: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["e.g. a box. Then go.", "for example a box. Then go."],
+    ["Don’t rush – breathe", "Don't rush, breathe"],
+    ["a bench (set low) — then go", "a bench, set low, then go"],
+    ["for it. / Ad: oats", "for it. / Ad: oats"],
+    ["hands/feet", "hands or feet"],
+    ["w/o weight", "without weight"],
+    ["DO NOT lock your knees", "DO NOT lock your knees"],
+    ["KBs and a DB", "kettlebells and a dumbbell"],
+    ["", ""],
+    ["🏋️ ***", ""],
+  ])("reads signs and short forms, and keeps what shapes the voice: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it("leaves no figure unread", () => {
+    fc.assert(fc.property(fc.oneof(sentences, fc.string()), (text) => {
+      expect(spokenForm(text)).not.toMatch(/\d/);
+    }), { numRuns: 1500 });
+  });
+
+  it("does not change text that is already in words", () => {
+    fc.assert(fc.property(sentences, (text) => {
+      const said = spokenForm(text);
+      expect(spokenForm(said)).toBe(said);
+    }), { numRuns: 3000 });
+  });
+
+  it("never throws", () => {
+    fc.assert(fc.property(fc.string({ unit: "binary" }), (text) => {
+      expect(typeof spokenForm(text)).toBe("string");
+    }), { numRuns: 1000 });
+  });
+});
