@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 import { once } from "node:events";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";

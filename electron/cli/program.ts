@@ -1,15 +1,8 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from "commander";
 import { VERSION } from "../version";
-import { check } from "./check";
-import { cuesCommand } from "./cues";
-import { demo } from "./demo";
-import { exportPapers, type ExportFlags } from "./export";
-import { answerLines } from "./json-lines";
-import { sayCommand } from "./say";
-import { serveCommand } from "./serve-command";
-import { setsCommand } from "./sets";
+import type { ExportFlags } from "./export";
+import type { LineCommand } from "./json-lines";
 import { CommandFailed, type ExitCode, type Terminal } from "./terminal";
-import { time } from "./time";
 
 function portNumber(text: string): number {
   const port = Number(text);
@@ -17,9 +10,10 @@ function portNumber(text: string): number {
   return port;
 }
 
-/** The commands; `done` receives the exit code of the one that ran. */
+/** The commands; `done` receives the exit code of the one that ran. Each loads its part when it runs, so that a short one starts at once. */
 function programFor(terminal: Terminal, done: (code: ExitCode) => void): Command {
   const program = new Command("repwright");
+  const lines = async <T extends { readonly id: string | number | null }>(command: LineCommand<T>): Promise<ExitCode> => (await import("./json-lines")).answerLines(terminal, command);
   program
     .description("Plan, film, narrate and publish a workout episode that strangers can follow safely.")
     .version(VERSION)
@@ -29,32 +23,32 @@ function programFor(terminal: Terminal, done: (code: ExitCode) => void): Command
 
   program.command("check").argument("<episode>", "an .episode.json file").option("--json", "findings as a JSON array")
     .description("run every check; exit code 1 when a stop stands, 2 when the file cannot be read")
-    .action(async (path: string, options: { json?: boolean }) => done(await check(terminal, path, options)));
+    .action(async (path: string, options: { json?: boolean }) => done(await (await import("./check")).check(terminal, path, options)));
 
   program.command("export").argument("<episode>", "an .episode.json file").requiredOption("--to <folder>", "where the documents go; made when missing")
     .option("--only <names>", "documents by name, with commas: shot-list, voiceover, handout, or one file such as handout.pdf")
     .addOption(new Option("--paper <size>", "paper size").choices(["a4", "letter"]).default("a4"))
     .addOption(new Option("--units <unit>", "show loads in this unit (default: the session's)").choices(["kg", "lb"]))
     .description("write the shot list, the voiceover script and the handout")
-    .action(async (path: string, flags: ExportFlags) => done(await exportPapers(terminal, path, flags)));
+    .action(async (path: string, flags: ExportFlags) => done(await (await import("./export")).exportPapers(terminal, path, flags)));
 
   program.command("time").argument("<episode>", "an .episode.json file").option("--json", "seconds as JSON")
     .description("the gym clock and the screen clock, per block")
-    .action(async (path: string, options: { json?: boolean }) => done(await time(terminal, path, options)));
+    .action(async (path: string, options: { json?: boolean }) => done(await (await import("./time")).time(terminal, path, options)));
 
   program.command("cues").description('read coaching text: {"id","text","family","slot","audience","exercise"} a line in, {"id","labels"} a line out')
-    .action(async () => done(await answerLines(terminal, cuesCommand)));
+    .action(async () => done(await lines((await import("./cues")).cuesCommand)));
   program.command("sets").description('read set lines: {"id","text"} a line in, {"id","parse"} a line out')
-    .action(async () => done(await answerLines(terminal, setsCommand)));
+    .action(async () => done(await lines((await import("./sets")).setsCommand)));
   program.command("say").description('time spoken words: {"id","text"} a line in, {"id","seconds","words","syllables"} a line out')
-    .action(async () => done(await answerLines(terminal, sayCommand)));
+    .action(async () => done(await lines((await import("./say")).sayCommand)));
 
   program.command("demo").option("--to <file>", "write it here instead of printing it").description("the demo episode")
-    .action(async (options: { to?: string }) => done(await demo(terminal, options)));
+    .action(async (options: { to?: string }) => done(await (await import("./demo")).demo(terminal, options)));
 
   program.command("serve").option("--port <number>", "default: a free one", portNumber).option("--library <folder>", "folder of episodes")
     .description("the screens for a browser on this computer; prints the address to open")
-    .action(async (options: { port?: number; library?: string }) => done(await serveCommand(terminal, options)));
+    .action(async (options: { port?: number; library?: string }) => done(await (await import("./serve-command")).serveCommand(terminal, options)));
   return program;
 }
 

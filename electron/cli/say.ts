@@ -4,12 +4,12 @@ import { recordId, type LineCommand } from "./json-lines";
 
 const record = z.object({ id: recordId, text: z.string() });
 
-/** Texts into spoken seconds at the default pace. */
+/** Texts into spoken seconds, to the millisecond, at the default pace. */
 export const sayCommand: LineCommand<z.output<typeof record>> = {
   record,
   fields: ["seconds", "words", "syllables"],
   answer: ({ text }) => {
     const { seconds, words, syllables } = speak(text, DEFAULT_PACE);
-    return { seconds, words, syllables };
+    return { seconds: Math.round(seconds * 1000) / 1000, words, syllables };
   },
 };

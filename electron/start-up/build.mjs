@@ -28,25 +28,27 @@ function copyFonts() {
   }
 }
 
-/**
- * Node parts, one file each. CommonJS packages inside a module bundle may call `require`, which modules
- * do not have: the banner makes one.
- */
+/** CommonJS packages inside a module bundle may call `require`, which modules do not have. */
+const MODULE_BANNER = { js: 'import { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);' };
+
+/** Everything that runs on Node, bundled: the desktop app as CommonJS, which its sandboxed preload must be, the rest as modules. */
 async function bundleNode() {
   const esbuild = await import("esbuild");
-  const common = { bundle: true, platform: "node", target: "node20.19", external: ["electron"], logLevel: "silent", absWorkingDir: ROOT, legalComments: "none", define: { "process.env.NODE_ENV": '"production"' } };
-  const banner = { js: 'import { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);' };
+  const common = { bundle: true, platform: "node", target: "node20.19", external: ["electron"], logLevel: "silent", absWorkingDir: ROOT, legalComments: "none", minifySyntax: true, minifyWhitespace: true, define: { "process.env.NODE_ENV": '"production"' } };
   await Promise.all([
     esbuild.build({ ...common, format: "cjs", entryPoints: ["electron/main.ts"], outfile: "dist/electron/main.cjs" }),
     esbuild.build({ ...common, format: "cjs", entryPoints: ["electron/preload.ts"], outfile: "dist/electron/preload.cjs" }),
-    esbuild.build({ ...common, format: "esm", banner: { js: `#!/usr/bin/env node\n${banner.js}` }, entryPoints: ["electron/cli.ts"], outfile: "dist/electron/cli.mjs" }),
-    esbuild.build({ ...common, format: "esm", banner, entryPoints: ["electron/serve.ts"], outfile: "dist/electron/serve.mjs" }),
+    // Split, so that a command loads only what it needs.
+    esbuild.build({
+      ...common, format: "esm", splitting: true, banner: MODULE_BANNER, entryPoints: { cli: "electron/cli.ts", serve: "electron/serve.ts" },
+      outdir: "dist/electron", outExtension: { ".js": ".mjs" }, chunkNames: "parts/[name]-[hash]",
+    }),
   ]);
 }
 
 async function bundleScreens() {
   const vite = await import("vite");
-  await vite.build({ root: join(ROOT, "renderer"), configFile: join(ROOT, "vite.config.ts"), logLevel: "error" });
+  await vite.build({ root: join(ROOT, "renderer"), configFile: join(ROOT, "vite.config.ts"), logLevel: "silent" });
 }
 
 /** Builds dist/ when a source changed since it was built. */
@@ -64,6 +66,9 @@ export async function build() {
   writeStamp("built", sources);
   return "screens, desktop, command line and host built";
 }
+
+// What the tools print is read in logs as well as in terminals.
+if (!process.stdout.isTTY) process.env.NO_COLOR ??= "1";
 
 // `npm run build`
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
