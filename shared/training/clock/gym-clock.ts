@@ -4,7 +4,7 @@ import type { BlockGymClock, ClockPart, GymClock, PlannedSet } from "../types";
 import { ASSUMED } from "./assumptions";
 import { readBlock } from "./planned-sets";
 
-/** A walk to the next camera mark in the rest after a set; `afterSet` counts the planned sets from 0. */
+/** A walk to the next camera mark in the rest after a working set; `afterSet` is that set's number, from 1. */
 export interface CameraMove {
   readonly afterSet: number;
   readonly seconds: number;
@@ -21,9 +21,10 @@ export function stationOf(block: Block): string {
 
 /** Seconds that moves take beyond the rest they happen in. */
 function movesBeyondRest(moves: readonly CameraMove[], sets: readonly PlannedSet[]): number {
+  const working = sets.filter((set) => set.role === "working");
   const needed = new Map<number, number>();
   for (const { afterSet, seconds } of moves) needed.set(afterSet, (needed.get(afterSet) ?? 0) + seconds);
-  return Math.round(sum([...needed].map(([afterSet, seconds]) => Math.max(0, seconds - (sets[afterSet]?.restSeconds ?? 0)))));
+  return Math.round(sum([...needed].map(([afterSet, seconds]) => Math.max(0, seconds - (working[afterSet - 1]?.restSeconds ?? 0)))));
 }
 
 /** Planned minutes stand for the whole block. */

@@ -80,11 +80,10 @@ function minuteInWords(reader: Reader): Duration | null {
   return { seconds: reader.phrase("and a half") ? 90 : 60, unit: "minute" };
 }
 
-/** Whole seconds; a working or resting time of 19.8 s is a slip. */
-function whole(reader: Reader, seconds: number, from: number): number {
+/** Whole seconds; a working or resting time of 19.8 s is a slip, or no time at all (the 22.5s). */
+function whole(seconds: number, unit: Duration["unit"]): Duration | null {
   const rounded = Math.round(seconds);
-  if (Math.abs(rounded - seconds) > 1e-6) reader.refuse(`"${reader.since(from)}" is no whole number of seconds`, from);
-  return rounded;
+  return Math.abs(rounded - seconds) > 1e-6 ? null : { seconds: rounded, unit };
 }
 
 /**
@@ -99,15 +98,15 @@ export function takeDuration(reader: Reader, bare: "second" | "minute" | null = 
     if (words) return words;
     const value = plainNumber(reader);
     if (value === null) return null;
-    if (takeSecondUnit(reader)) return { seconds: whole(reader, value, from), unit: "second" };
+    if (takeSecondUnit(reader)) return whole(value, "second");
     const short = reader.peek().text === "m";
     if (short ? takeUnit(reader, ["m"]) : takeUnit(reader, MINUTE_WORDS)) {
       const extra = secondsAfterMinutes(reader, from);
       if (extra > 0 && !Number.isInteger(value)) reader.refuse(`"${reader.since(from)}" has a fraction of a minute and seconds as well`, from);
-      return { seconds: whole(reader, value * 60 + extra, from), unit: short && extra === 0 ? "m" : "minute" };
+      return whole(value * 60 + extra, short && extra === 0 ? "m" : "minute");
     }
     if (bare === null) return null;
-    return { seconds: whole(reader, bare === "second" ? value : value * 60, from), unit: "none" };
+    return whole(bare === "second" ? value : value * 60, "none");
   });
 }
 
@@ -119,7 +118,10 @@ export function takeDistance(reader: Reader, loneM: boolean): number | null {
     if (value === null) return null;
     if (takeUnit(reader, OTHER_DISTANCES)) reader.refuse("Distances are read in metres: write the metres", from);
     if (takeUnit(reader, ["km", "kilometre", "kilometres", "kilometer", "kilometers"])) return value * 1000;
-    return takeMetreUnit(reader) || (loneM && takeUnit(reader, ["m"])) ? value : null;
+    if (takeMetreUnit(reader)) return value;
+    // in 1m30 the m is minutes
+    const metres = loneM && takeUnit(reader, ["m"]) && !(reader.peek().kind === "number" && !reader.peek().spaced);
+    return metres ? value : null;
   });
 }
 
@@ -139,6 +141,12 @@ export function refuseNegative(reader: Reader): void {
     reader.at += 2;
     reader.refuse(`A negative number makes no sense here: "-${next.text}"`, reader.at - 2);
   }
+}
+
+/** Takes a dash that parts or joins, but not a minus sign. */
+export function takeDash(reader: Reader): boolean {
+  const minus = reader.peek().spaced && !reader.peek(1).spaced;
+  return !minus && reader.take("-");
 }
 
 /** How many times: a number, "a", "one", "a couple of". */

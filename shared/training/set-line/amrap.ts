@@ -1,4 +1,4 @@
-import { plainNumber, takeDuration } from "./amounts";
+import { plainNumber, takeDash, takeDuration } from "./amounts";
 import type { Draft } from "./draft";
 import type { Reader } from "./reader";
 
@@ -51,7 +51,7 @@ export function amrap(reader: Reader, draft: Draft): boolean {
   if (!kind) return false;
   if (draft.amrap !== null) reader.refuse("AMRAP is stated twice", from);
   draft.amrap = kind;
-  if (timed) draft.work(reader, from, { seconds: timed.seconds });
+  if (timed) stateTime(reader, draft, from, timed.seconds);
   else amrapTime(reader, draft);
   const sets = reader.attempt(() => (reader.take("x") ? plainNumber(reader) : null));
   if (sets !== null) {
@@ -65,18 +65,25 @@ export function amrap(reader: Reader, draft: Draft): boolean {
 function amrapTime(reader: Reader, draft: Draft): void {
   const length = reader.attempt(() => {
     const inTime = reader.take("in", "for", "within");
-    if (inTime) reader.take("the");
     const counted = draft.scheme.sets !== undefined;
-    if (!inTime) reader.take(":", "-", "x", "of");
     if (counted && !inTime) return null;
+    if (inTime) reader.take("the");
+    // "AMRAP x 3" is three sets, "AMRAP x 6 min" one of six minutes
+    const times = !inTime && reader.take("x");
+    if (!inTime && !times && !takeDash(reader)) reader.take(":", "of");
     const bare = reader.peek().kind === "number" && reader.sees(() => {
       reader.at++;
       return !reader.take("x", "sets", "set", "rounds", "round", "reps", "rep", "rir", "rpe", "%", "-", "to", "kg", "lb");
     });
-    const found = takeDuration(reader, bare && !counted ? "minute" : null);
+    const found = takeDuration(reader, bare && !counted && !times ? "minute" : null);
     return found && !REST_WORDS.includes(reader.peek().text) ? found : null;
   });
-  if (length) draft.work(reader, reader.at - 1, { seconds: length.seconds });
+  if (length) stateTime(reader, draft, reader.at - 1, length.seconds);
+}
+
+function stateTime(reader: Reader, draft: Draft, from: number, seconds: number): void {
+  if (seconds <= 0) reader.refuse("A working time is more than zero", from);
+  draft.work(reader, from, { seconds });
 }
 
 /** States the number of sets, which is whole and at least one. */

@@ -1,4 +1,4 @@
-import { takeDuration } from "./amounts";
+import { takeDash, takeDuration } from "./amounts";
 import type { Draft } from "./draft";
 import type { Reader } from "./reader";
 
@@ -48,10 +48,11 @@ export function emom(reader: Reader, draft: Draft): boolean {
   }
   if (!keyword(reader)) return false;
   const length = reader.attempt(() => {
-    reader.take(":", "x", "for", "-", "of", "(", ",");
+    if (!takeDash(reader)) reader.take(":", "x", "for", "of", "(", ",");
     const reps = reader.peek().kind === "number" && reader.sees(() => {
       reader.at++;
-      return reader.take("reps", "rep", "repetitions", "x", "-", "to", "+", "kg", "lb", "%", "each", "per", "/") && !["x"].includes(reader.tokens[reader.at - 1]?.text ?? "");
+      // a dash set apart parts the minutes from the reps: EMOM 10 - 3 reps
+      return (!reader.peek().spaced && reader.take("-")) || reader.take("reps", "rep", "repetitions", "to", "+", "kg", "lb", "%", "each", "per", "/");
     });
     const found = reps ? null : takeDuration(reader, "minute");
     return found && found.unit !== "second" ? found : null;

@@ -32,7 +32,7 @@ export function drops(reader: Reader, draft: Draft): boolean {
     if (reader.phrase("drop twice")) return { count: 2 };
     if (reader.phrase("drop once")) return { count: 1 };
     reader.phrase("last|final set|one? is?");
-    const named = reader.take("double") ? 2 : reader.take("triple") ? 3 : null;
+    const named = reader.phrase("a? double") ? 2 : reader.phrase("a? triple") ? 3 : null;
     const stated = named ?? takeCount(reader);
     if (!reader.take(...DROP)) return null;
     const plural = reader.tokens[reader.at - 1]?.text.endsWith("s") ?? false;

@@ -198,6 +198,9 @@ export function load(reader: Reader, draft: Draft): boolean {
   }
   const found = takeLoad(reader);
   if (found) {
+    if ((reader.lead === "+" || reader.lead === "plus") && found.unit !== "band" && found.unit !== "bodyweight") {
+      reader.refuse(`"${reader.since(from)}" is added to what? Write BW + for a weight added to bodyweight`, from);
+    }
     draft.state(reader, from, "load", found);
     return true;
   }

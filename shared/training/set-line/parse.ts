@@ -27,15 +27,16 @@ const BREAKS = [",", ";", "|", "(", ")", "[", "]", ".", ":"];
 /** A label in front: "A1:", "A2)", "B1.", "[C2]", a bare "D1". Letters alone need their sign. */
 const GROUP = /^\s*(?:[[(]([a-wyz])(\d{1,2})?[\])]|([a-wyz])([1-9]\d?)?\s*[:.)](?!\w\.)|([a-wyz])([1-9]\d?)(?=\s|$))(?:\s*[-:.,])?/;
 
-function takeGroup(reader: Reader, draft: Draft): void {
-  const found = GROUP.exec(reader.norm);
-  if (!found) return;
+/** Takes the label off the front, leaving spaces, so that "A1.4x6" holds no 1.4. */
+function takeGroup(norm: string, draft: Draft): string {
+  const found = GROUP.exec(norm);
+  if (!found) return norm;
   const letter = found[1] ?? found[3] ?? found[5] ?? "";
   const figure = found[2] ?? found[4] ?? found[6] ?? "";
   // "t: 3010" and "r: 60" are tempo and rest
-  if (figure === "" && (letter === "t" || letter === "r")) return;
-  reader.moveTo(found[0].length);
+  if (figure === "" && (letter === "t" || letter === "r")) return norm;
   draft.scheme.group = `${letter.toUpperCase()}${figure}`;
+  return " ".repeat(found[0].length) + norm.slice(found[0].length);
 }
 
 /** Skips what joins and parts; remembers a joiner, because it promises something. */
@@ -46,7 +47,8 @@ function skipJoiners(reader: Reader): number | null {
     refuseNegative(reader);
     const token = reader.peek();
     const withSlash = token.text === "w" && reader.peek(1).text === "/";
-    const apart = (token.text === "/" || token.text === "-") && (token.spaced || reader.peek(1).spaced || token.text === "-");
+    // "/side" and "/leg" belong together, " / " parts
+    const apart = token.text === "-" || (token.text === "/" && token.spaced && reader.peek(1).spaced);
     if (JOINERS.includes(token.text) || withSlash) {
       if (reader.sees(() => statementAt(reader))) break;
       promised = reader.at;
@@ -62,7 +64,7 @@ function skipJoiners(reader: Reader): number | null {
 
 /** "at the bottom", "for 3 sets", "on the last set": statements that begin with a joining word. */
 function statementAt(reader: Reader): boolean {
-  return reader.phrase("for|and|then|with a? drop") || reader.phrase("at the? bottom|top");
+  return reader.phrase("at the? bottom|top");
 }
 
 /** Everything that only shows once the line is read: what is missing and what contradicts. */
@@ -101,10 +103,10 @@ function finish(reader: Reader, draft: Draft): Scheme {
 }
 
 function readLine(text: string): Scheme {
-  const reader = new Reader(text, normalise(text), tokenise(text));
-  if (text.length > LONGEST) reader.refuse(`A set line has at most ${LONGEST} characters`);
+  if (text.length > LONGEST) throw new Refusal(`A set line has at most ${LONGEST} characters`, LONGEST, text.length - LONGEST);
   const draft = new Draft();
-  takeGroup(reader, draft);
+  const norm = takeGroup(normalise(text), draft);
+  const reader = new Reader(text, norm, tokenise(norm));
   for (;;) {
     const promised = skipJoiners(reader);
     if (reader.done) {

@@ -1,4 +1,4 @@
-import { takeDuration } from "./amounts";
+import { takeDash, takeDuration } from "./amounts";
 import type { Draft } from "./draft";
 import type { Reader } from "./reader";
 
@@ -43,7 +43,7 @@ function wordFirst(reader: Reader, draft: Draft): boolean {
   if (!(short && reader.take("r")) && !reader.take(...REST_WORDS)) return false;
   reader.phrase("period|periods|time|interval");
   betweenSets(reader);
-  while (reader.take(":", "=", "of", "for", "is", "about") || (reader.peek().text === "-" && (reader.peek(1).spaced || !reader.peek().spaced) && reader.take("-"))) continue;
+  while (reader.take(":", "=", "of", "for", "is", "about") || takeDash(reader)) continue;
   if (reader.peek().text === "-") {
     reader.at += 2;
     reader.refuse("A rest cannot be negative", from);

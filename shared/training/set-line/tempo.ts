@@ -30,6 +30,7 @@ function figuresAt(norm: string, start: number): Figures | null {
 function stateFigures(reader: Reader, draft: Draft, figures: Figures, from: number): void {
   reader.moveTo(figures.end);
   const { parts } = figures;
+  if (/^[-/]/.test(reader.norm.slice(figures.end))) reader.refuse("A figure of the tempo is missing after the last dash", from);
   if (parts.length < 3 || parts.length > 4) {
     reader.refuse(`A tempo has four figures (lowering, pause, lifting, pause), or three without the last pause; this has ${parts.length}`, from);
   }

@@ -52,9 +52,11 @@ function wordLength(run: string, afterNumber: boolean, beforeFigure: boolean): n
   return run.length;
 }
 
-/** Cuts a line into numbers, clocks, words and signs; number words become numbers. Never fails. */
-export function tokenise(text: string): Token[] {
-  const norm = normalise(text);
+/**
+ * Cuts a line into numbers, clocks, words and signs; number words become numbers. Never fails.
+ * @param norm - what `normalise` made of the line
+ */
+export function tokenise(norm: string): Token[] {
   const tokens: Token[] = [];
   let at = 0;
   let spaced = true;

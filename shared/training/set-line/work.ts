@@ -213,9 +213,12 @@ function timesScheme(reader: Reader, draft: Draft): boolean {
   const low = reader.peek(-1).text;
   const sets = reader.attempt(() => {
     const value = plainNumber(reader);
+    if (value === null) return null;
+    if (reader.take("x", "times")) return value;
     reader.take("-");
-    const by = value !== null && (reader.take("x", "by", "times") && (reader.take("-") || true));
-    return by ? value : null;
+    if (!reader.take("by")) return null;
+    reader.take("-");
+    return value;
   });
   if (sets === null) return false;
   if ((low === "-" || low === "to") && reader.tokens[from - 2]?.kind === "number") reader.refuse("A range of sets cannot be planned: write one number", from);
@@ -253,7 +256,7 @@ function namedScheme(reader: Reader, draft: Draft): boolean {
   if (draft.scheme.emomMinutes !== undefined) reader.refuse("An EMOM has reps a minute and no sets", from);
   if (draft.scheme.reps !== undefined && draft.scheme.sets === sets) return true;
   stateSets(reader, draft, from, sets);
-  const linked = reader.take("of", "x", "by") || reader.phrase("at|with?");
+  const linked = reader.take("of", "x", "by");
   if (draft.hasWork) {
     if (linked) reader.refuse("The work is stated twice: write one scheme a line", from);
     return true;
@@ -372,6 +375,8 @@ function trailingSets(reader: Reader, draft: Draft): boolean {
 
 /** Sets, reps, times and distances. */
 export function work(reader: Reader, draft: Draft): boolean {
+  // "60 kg x 3 x 5": the load stands first and the x only joins
+  if (reader.peek().text === "x" && draft.scheme.load && !draft.hasWork) reader.at++;
   return ladder(reader, draft) || timesScheme(reader, draft) || namedScheme(reader, draft) || repsAlone(reader, draft) || trailingSets(reader, draft);
 }
 
