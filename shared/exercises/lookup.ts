@@ -24,8 +24,13 @@ export const exercisesOfFamily = (family: Family): Exercise[] => EXERCISES.filte
  */
 export const findExercise = (text: string): Exercise | null => byKey.get(keyOf(text)) ?? null;
 
-/** "step up", "push up": also an order to do something, so the bare words inside a sentence name no exercise. */
-const readsAsOrder = (words: readonly Word[]): boolean => words.length <= 2 && /^(?:up|down|out)$/.test(words.at(-1)?.text ?? "");
+/** Names that are also everyday words of a script: "on a bench", "step up the pace", "curl the toes". */
+const EVERYDAY = /^(?:bench|breathing|bridge|crunch|curl|dip|goblet|lunge|pointer|squat|\w+ (?:up|down|out))$/;
+const COUNT = /^(?:\d+|five|six|eight|ten|twelve|fifteen|twenty|thirty|easy|slow|some|few)$/;
+
+/** Whether the words of `span` are meant as a name: said alone, counted, in the plural, or spelled with a hyphen. */
+const isMeant = (span: readonly Word[], before: Word | undefined, alone: boolean): boolean =>
+  !EVERYDAY.test(span.map((word) => word.text).join(" ")) || alone || COUNT.test(before?.text ?? "") || span.some((word) => word.marked);
 
 interface Mention {
   readonly exercise: Exercise;
@@ -40,11 +45,7 @@ function mentionsIn(words: readonly Word[]): Mention[] {
     for (let to = from + 1; to <= Math.min(words.length, from + longestName); to += 1) {
       const span = words.slice(from, to);
       const exercise = byKey.get(span.map((word) => word.text).join(""));
-      if (!exercise) continue;
-      const whole = span.length === words.length;
-      const counted = /^(?:\d+|x|ten|five|six|eight|twelve|fifteen|twenty|easy|slow|some)$/.test(words[from - 1]?.text ?? "");
-      if (readsAsOrder(span) && !whole && !counted && !span.some((word) => word.marked)) continue;
-      found.push({ exercise, from, to });
+      if (exercise && isMeant(span, words[from - 1], span.length === words.length)) found.push({ exercise, from, to });
     }
   }
   return found;

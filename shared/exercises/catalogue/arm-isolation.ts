@@ -107,7 +107,7 @@ export const armIsolation = familyOf("arm-isolation", [
     needsSpotter: true,
     cues: [
       cue("Upper arms lean back a little and stay there", "side"),
-      cue("Bend only the elbows, bar passes above the hair", "side"),
+      cue("Bend only the elbows, bar passes over the head", "side"),
       cue("Thumbs around the bar, wrists firm", "insert", "front"),
     ],
     avoid: [

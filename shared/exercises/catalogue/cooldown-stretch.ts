@@ -21,7 +21,7 @@ export const cooldownStretch = familyOf("cooldown-stretch", [
   },
   {
     id: "chest-stretch", name: "Doorway chest stretch",
-    otherNames: ["chest stretch", "pec stretch", "wall chest stretch", "doorframe stretch", "easy stretch for chest"],
+    otherNames: ["chest stretch", "pec stretch", "wall chest stretch", "doorframe stretch"],
     equipment: ["wall"], station: "free wall",
     direct: [], indirect: [], stretches: ["chest", "front shoulder"],
     joints: "single", loadedJoints: ["shoulder"],
@@ -135,7 +135,7 @@ export const cooldownStretch = familyOf("cooldown-stretch", [
   },
   {
     id: "adductor-stretch", name: "Seated inner-thigh stretch",
-    otherNames: ["butterfly stretch", "groin stretch", "adductor stretch", "inner thigh stretch", "easy stretch for hips"],
+    otherNames: ["butterfly stretch", "groin stretch", "adductor stretch", "inner thigh stretch"],
     equipment: ["mat"], station: "mat area",
     direct: [], indirect: [], stretches: ["adductors"],
     joints: "single", loadedJoints: ["hip"],

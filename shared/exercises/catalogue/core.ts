@@ -55,7 +55,7 @@ export const core = familyOf("core", [
       fault("The low back lifting as the leg goes out", "reach less far, or move only the leg", "side"),
       fault("Racing through the reps", "take three seconds out and two back", "side", "high"),
     ],
-    cautions: ["Later in pregnancy choose the anti-rotation press standing up."],
+    cautions: ["Later in pregnancy, ask your midwife or doctor before lying on your back."],
     substitutes: [swap("mat", "anti-rotation-press")],
   },
   {
@@ -169,7 +169,7 @@ export const core = familyOf("core", [
       fault("The middle sagging at full reach", "roll towards a wall that stops you sooner", "side"),
       fault("Pushing the hips back first", "return as one piece", "side"),
     ],
-    cautions: ["Not a first-month exercise: own a firm plank before you try it."],
+    cautions: ["Not a first-month exercise: a firm plank comes before it."],
     substitutes: [swap("ab wheel", "plank"), swap("mat", "anti-rotation-press")],
   },
   {

@@ -61,7 +61,7 @@ export const hinge = familyOf("hinge", [
       fault("Knees caving as the bar breaks the floor", "narrow the stance a little and push the knees out", "front"),
       fault("Starting with the hips far behind the bar", "bring hips closer and chest up", "side"),
     ],
-    cautions: ["Groin or hip pinching: narrow the stance or pull conventionally.", "Toes out of the way of the plates."],
+    cautions: ["Groin or hip pinching: narrow the stance or choose the ordinary deadlift.", "Toes out of the way of the plates."],
     substitutes: [swap("barbell", "kettlebell-deadlift")],
   },
   {

@@ -35,7 +35,7 @@ export const lungeStep = familyOf("lunge-step", [
       cue("Front knee over the toes, hips level", "front"),
     ],
     avoid: [
-      fault("Standing too close to the bench", "hop the front foot forward a shoe's length", "side"),
+      fault("Standing too close to the bench", "step the front foot forward a shoe's length", "side"),
       fault("Pushing off the back foot", "let it rest like a kickstand", "side"),
     ],
     cautions: ["Put the bells down before you climb out of it.", "Poor balance today: hold a rack with one hand."],

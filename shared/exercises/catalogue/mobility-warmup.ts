@@ -89,7 +89,7 @@ export const mobilityWarmup = familyOf("mobility-warmup", [
     ],
     avoid: [
       fault("Low back arching to reach higher", "stand closer and stop lower", "side"),
-      fault("Elbows drifting off the wall", "slide only through the range you own", "rear", "side"),
+      fault("Elbows drifting off the wall", "slide only as far as you can control", "rear", "side"),
     ],
     cautions: ["Shoulders that pinch overhead: stop at eye level."],
     substitutes: [swap("wall", "arm-circles")],
@@ -346,7 +346,7 @@ export const mobilityWarmup = familyOf("mobility-warmup", [
     cues: [
       cue("Bend the knees to get the hands down", "side"),
       cue("Walk the hands out to a firm plank", "side"),
-      cue("Walk them back and roll up unhurried", "side"),
+      cue("Walk them back, then stand up slowly", "side"),
     ],
     avoid: [
       fault("Walking past a plank until the hips drop", "stop with the hands under the shoulders", "side"),

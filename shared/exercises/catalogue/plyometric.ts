@@ -147,7 +147,7 @@ export const plyometric = familyOf("plyometric", [
     power: true,
     cues: [
       cue("Reach tall, ribs over hips", "side"),
-      cue("Throw it down beside the toes, hips going back", "side", "three-quarter"),
+      cue("Throw it down in front of the toes, hips back", "side", "three-quarter"),
       cue("Pick it up with bent knees and a flat back", "side"),
     ],
     avoid: [

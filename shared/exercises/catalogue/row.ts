@@ -133,7 +133,7 @@ export const row = familyOf("row", [
     ],
     avoid: [
       fault("Letting the band pull the shoulders forward", "control the return for two seconds", "side"),
-      fault("Leaning away to stretch the band further", "step closer and pull with the back", "side"),
+      fault("Leaning away to stretch the band further", "step closer and lead with the elbows", "side"),
     ],
     cautions: ["Look the band over for cracks, and test the anchor before each set."],
     substitutes: [swap("band", "single-arm-dumbbell-row")],

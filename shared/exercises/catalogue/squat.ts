@@ -16,7 +16,7 @@ export const squat = familyOf("squat", [
       cue("Keep the bar over the middle of the foot", "side", "rear"),
     ],
     avoid: [
-      fault("Letting the knees fall in on the way up", "push the knees out in line with the feet, or take weight off", "front"),
+      fault("Letting the knees fall in on the way up", "push the knees out over the feet, or take weight off", "front"),
       fault("Dropping fast into the bottom", "take two to three seconds down and stay in control", "side", "three-quarter"),
       fault("The hips shooting up before the chest", "push the upper back into the bar as you stand", "side"),
     ],
@@ -67,7 +67,7 @@ export const squat = familyOf("squat", [
   },
   {
     id: "bodyweight-squat", name: "Bodyweight squat",
-    otherNames: ["air squat", "easy squat", "slow squat", "free squat", "unloaded squat", "prisoner squat"],
+    otherNames: ["air squat", "easy squat", "slow squat", "free squat", "unloaded squat", "squat without weight"],
     equipment: ["bodyweight"], station: "free floor",
     direct: ["quadriceps", "glutes"], indirect: ["adductors", "calves"],
     joints: "multi", loadedJoints: ["ankle", "knee", "hip"],

@@ -26,7 +26,7 @@ export const verticalPull = familyOf("vertical-pull", [
     id: "chin-up", name: "Chin-up",
     otherNames: ["underhand pull-up", "supinated pull-up", "palms-facing-you pull-up", "reverse-grip pull-up"],
     equipment: ["pull-up bar"], station: "pull-up bar",
-    direct: ["lats", "biceps"], indirect: ["upper back", "forearms", "abdominals"],
+    direct: ["lats"], indirect: ["biceps", "upper back", "forearms", "abdominals"],
     joints: "multi", loadedJoints: ["shoulder", "elbow", "wrist", "upper back"],
     sides: "both together", position: "hanging", tempo: "3-0-1-0", setupSeconds: 15,
     rampUp: true,
