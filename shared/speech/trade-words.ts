@@ -19,7 +19,7 @@ export const TRADE_WORDS: Readonly<Record<string, number>> = {
   coordinate: 4, association: 5, heroic: 3, european: 4, element: 3, algorithm: 4, mechanism: 4, reactive: 3, coexist: 3, naive: 2,
   tired: 2, tire: 1, tiredness: 3, entire: 3, entirely: 4, fired: 1, sided: 2, whoever: 3, wobbly: 3,
   // the i that is only a y
-  million: 2, billion: 2, trillion: 2, brilliant: 2, familiar: 3, unfamiliar: 4, cushion: 2, union: 2, behavior: 3, behaviour: 3, automatically: 5,
+  million: 2, billion: 2, trillion: 2, brilliant: 2, familiar: 3, unfamiliar: 4, cushion: 2, union: 2, australian: 3, italian: 3, brazilian: 3, reptilian: 3, civilian: 3, consequence: 3, behavior: 3, behaviour: 3, automatically: 5,
   basically: 3, specifically: 4, dynamically: 4,
   // exceptions to the endings
   wicked: 2, naked: 2, rugged: 2, ragged: 2, jagged: 2, crooked: 2, ache: 1, aches: 1, headaches: 2, backaches: 2,
