@@ -1,6 +1,7 @@
 import { faceOf, type FaceName, type FontBook, type StyledText, type TextStyle } from "./fonts";
 import type { Form } from "./form";
 import { paintShape } from "./shapes";
+import type { Outline } from "./outline";
 import { blank, sideBySide, stack, type Cell, type Piece } from "./pieces";
 import { name, words, type Tag } from "./tagger";
 import { wrap, type TextLine } from "./text";
@@ -10,6 +11,7 @@ import { SIZES, paragraph, plain, runsOf, type Field, type LogPart, type PaperNo
 export interface Room {
   readonly fonts: FontBook;
   readonly form: Form;
+  readonly outline: Outline;
   /** Height of a page's content; nothing unsplittable may be taller. Points. */
   readonly page: number;
 }
@@ -110,7 +112,15 @@ const writers: Writers = {
     const size = node.size ?? SIZES.headings[node.level];
     const before = { 1: 16, 2: 16, 3: 8 }[node.level];
     const set = { size, weight: node.level === 3 ? "semibold" : "bold", leading: LEADING.heading } as const;
-    return glued(textPieces(node.text, width, set, tag.child(`H${node.level}`), room, { before, after: { 1: 3, 2: 5, 3: 3 }[node.level], glue: true }));
+    if (node.text.trim() === "") return [];
+    const pieces = textPieces(node.text, width, set, tag.child(`H${node.level}`), room, { before, after: { 1: 3, 2: 5, 3: 3 }[node.level], glue: true });
+    return glued(pieces).map((piece, i): Piece => i > 0 ? piece : {
+      ...piece,
+      paint: (pen, x, y) => {
+        room.outline.add({ level: node.level, title: node.text, page: pen.page, top: Math.round(pen.height - y + 6) });
+        piece.paint(pen, x, y);
+      },
+    });
   },
 
   paragraph: (node, width, tag, room) => {

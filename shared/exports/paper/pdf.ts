@@ -3,6 +3,7 @@ import type { ExportOptions, PaperSize, Rendered } from "../types";
 import { FontBook } from "./fonts";
 import { Form } from "./form";
 import { layout, lines } from "./layout";
+import { Outline } from "./outline";
 import { Pen } from "./pen";
 import { paginate, stack, type Piece } from "./pieces";
 import { Tagger, name } from "./tagger";
@@ -43,6 +44,7 @@ export async function renderPdf(paper: Paper, options: Pick<ExportOptions, "pape
   const fonts = await FontBook.load(doc, options.fonts, paper);
   const tagger = new Tagger(doc);
   const form = new Form(doc, tagger);
+  const outline = new Outline(doc);
 
   const foot = lines(paper.foot, width - PAGE_NUMBER_WIDTH, { size: SIZES.foot, grey: true }, fonts).slice(0, FOOT_LINES);
   const footTop = size.height - MARGIN.bottom - Math.max(1, foot.length) * SIZES.foot * FOOT_LEADING;
@@ -52,7 +54,7 @@ export async function renderPdf(paper: Paper, options: Pick<ExportOptions, "pape
   const sheets: Sheet[] = [];
   for (const section of paper.sections) {
     const top = topOf(section.head);
-    const pieces = layout(section.children, width, tagger.document, { fonts, form, page: bottom - top });
+    const pieces = layout(section.children, width, tagger.document, { fonts, form, outline, page: bottom - top });
     const open = section.startsPage ? undefined : sheets.at(-1);
     const pages = paginate(pieces, bottom - top, open ? Math.min(bottom - open.end, bottom - top - 0.001) : bottom - top);
     pages.forEach((page, i) => {
@@ -87,6 +89,7 @@ export async function renderPdf(paper: Paper, options: Pick<ExportOptions, "pape
 
   tagger.finish();
   form.finish();
+  outline.finish();
   describe(doc, paper, options.date);
   const bytes = await doc.save({ updateFieldAppearances: false, addDefaultPage: false });
   return { bytes, notes: missingNote(fonts.missing) };

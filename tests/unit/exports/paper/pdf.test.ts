@@ -146,6 +146,17 @@ describe("drawing a paper as PDF", () => {
     expect(texts[1]).toMatch(/third head .*three/);
   });
 
+  it("lists its headings beside the pages, nested as they are, each leading to its page", async () => {
+    const nodes = [heading(1, "Plan"), heading(2, "Warm-up"), heading(3, "Circles"), paragraph("x"), heading(2, "Row"), { kind: "pageBreak" } as const, heading(1, "Notes"), paragraph("x")];
+    const pdf = await open((await renderPdf(paperOf(nodes), A4)).bytes);
+    const outline = await pdf.getOutline();
+    type Item = { title: string; items: Item[] };
+    const shape = (items: readonly Item[]): unknown[] => items.map((item) => [item.title, shape(item.items)]);
+    expect(shape(outline as Item[])).toEqual([["Plan", [["Warm-up", [["Circles", []]]], ["Row", []]]], ["Notes", []]]);
+    const dest = outline.at(-1)?.dest;
+    expect(Array.isArray(dest) ? await pdf.getPageIndex(dest[0]) : null).toBe(1);
+  });
+
   it("wraps a list below its own words, not below the bullet", async () => {
     const { bytes } = await renderPdf(paperOf([list([long])]), A4);
     const items = await placed(bytes, 1);
