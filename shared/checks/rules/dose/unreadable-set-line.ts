@@ -1,0 +1,24 @@
+import { blockName } from "../../../episode";
+import { PRACTICE, setLinesOf } from "../../blocks";
+import { defineBlockRule } from "../../define-rule";
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+export const unreadableSetLine = defineBlockRule({
+  meta: {
+    id: "unreadable-set-line", version: 1, subject: "dose", level: "fix", moment: "before filming",
+    summary: "Every set line can be read.",
+    why: "A set line that cannot be read counts no time and prints wrongly for the viewer.",
+    source: PRACTICE,
+    messages: { unreadable: "{name}: \"{text}\" cannot be read: {error}. Write it like \"3 x 8-10 @ 40 kg, rest 90 s\"." },
+  },
+  check({ block }, _options, report) {
+    for (const { set, parse } of setLinesOf(block)) {
+      if (parse.ok) continue;
+      report({
+        block, line: set, range: { start: parse.at, end: parse.at + Math.max(1, parse.length) }, message: "unreadable",
+        data: { name: blockName(block), text: set.text, error: lower(parse.error.replace(/[.\s]+$/, "")) },
+      });
+    }
+  },
+});
