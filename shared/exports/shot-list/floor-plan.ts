@@ -16,9 +16,9 @@ export interface FloorPlan {
   readonly position: Position | null;
 }
 
-/** Room of the drawing, points. */
-const WIDTH = 232;
-const HEIGHT = 188;
+/** Room of the drawing, points: beside the marks, or across the page. */
+export const PLAN_SIZES = { beside: { width: 232, height: 188 }, across: { width: 500, height: 270 } } as const;
+type PlanSize = keyof typeof PLAN_SIZES;
 /** Between the frame and the middle of the outermost mark: its distance is written above or below it. */
 const EDGE = { x: 24, y: 34 } as const;
 const RADIUS = 11;
@@ -31,7 +31,7 @@ const FAN = 20;
  * Degrees the camera stands from the way the subject faces (or its head points), counted towards its right-hand side of the page's left.
  * High and low shots are taken from the front quarter on the far side, where no other mark stands.
  */
-const BEARINGS: Readonly<Record<Exclude<Angle, "insert">, number>> = { front: 0, "three-quarter": 45, side: 90, rear: 180, high: -45, low: -60 };
+const BEARINGS: Readonly<Record<Exclude<Angle, "insert">, number>> = { front: 0, "three-quarter": 45, side: 90, rear: 180, high: -35, low: -75 };
 
 type Point = readonly [number, number];
 
@@ -86,9 +86,11 @@ export function planInWords(plan: FloorPlan): string {
 /**
  * The block from above, to scale: the subject in the middle, marks as lettered circles at their angle and distance,
  * dashed lines for what they see.
+ * @param size - beside the table of marks, or across the page when there are many
  * @returns null when no mark has a place on the floor
  */
-export function floorPlan(plan: FloorPlan): Drawing | null {
+export function floorPlan(plan: FloorPlan, size: PlanSize = "beside"): Drawing | null {
+  const { width, height } = PLAN_SIZES[size];
   const placed = place(plan.marks);
   if (placed.length === 0) return null;
   const [halfWidth, halfLength] = subjectSize(plan.position);
@@ -99,16 +101,16 @@ export function floorPlan(plan: FloorPlan): Drawing | null {
   // The words beside the subject need room too, unless marks at the right give it.
   const beside = Math.max(EDGE.x, ...sideWords(plan).map((words) => words.length * 4.7 + 12));
   const rightEdge = right > halfWidth ? EDGE.x : beside;
-  const scale = Math.min(MAX_SCALE, (WIDTH - EDGE.x - rightEdge) / (right - left), (HEIGHT - 2 * EDGE.y) / (bottom - top));
-  const origin: Point = [(WIDTH + EDGE.x - rightEdge) / 2 - ((left + right) / 2) * scale, HEIGHT / 2 - ((top + bottom) / 2) * scale];
+  const scale = Math.min(MAX_SCALE, (width - EDGE.x - rightEdge) / (right - left), (height - 2 * EDGE.y) / (bottom - top));
+  const origin: Point = [(width + EDGE.x - rightEdge) / 2 - ((left + right) / 2) * scale, height / 2 - ((top + bottom) / 2) * scale];
   const onPage = ([x, y]: Point): Point => [round(origin[0] + x * scale), round(origin[1] + y * scale)];
 
   return drawing({
-    width: WIDTH,
-    height: HEIGHT,
+    width,
+    height,
     frame: true,
     alt: planInWords(plan),
-    shapes: [...placed.flatMap((mark) => sightLines(mark, plan.position, onPage, scale)), ...subject(plan, onPage), ...placed.flatMap((mark, index) => lettered(mark, index, onPage)), ...scaleBar(scale)],
+    shapes: [...placed.flatMap((mark) => sightLines(mark, plan.position, onPage, scale)), ...subject(plan, onPage), ...placed.flatMap((mark, index) => lettered(mark, index, onPage)), ...scaleBar(scale, height)],
   });
 }
 
@@ -164,8 +166,8 @@ function lettered(mark: Placed, index: number, onPage: (point: Point) => Point):
 }
 
 /** One metre at the foot, so that the room can be judged. */
-function scaleBar(scale: number): Shape[] {
-  const y = HEIGHT - 8;
+function scaleBar(scale: number, height: number): Shape[] {
+  const y = height - 8;
   return [
     { shape: "line", from: [8, y], to: [round(8 + scale), y], width: 1 },
     { shape: "line", from: [8, y - 3], to: [8, y + 3], width: 1 },

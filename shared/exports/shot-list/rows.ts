@@ -35,10 +35,10 @@ function view(shot: Shooting): string {
 /** A row's words for the shots filmed on it. */
 function shown(shots: readonly LineShot[], letters: ReadonlyMap<string, string>): Pick<FilmRow, "title" | "see"> {
   const titles = shots.map(({ line, shot }) => [letters.get(line.id) ?? "", view(shot)].filter(Boolean).join(", "));
-  const see = shots.map(({ shot }, at) => {
-    const facts = [shots.length > 1 ? `${letters.get(shots[at]?.line.id ?? "") ?? ""}: ` : "", shot.need === "nice" ? "nice to have, " : "", shot.seconds === null ? "" : seconds(shot.seconds)].join("");
-    const lead = facts.replace(/, $/, "");
-    return shot.subject === "" ? capital(lead === "" ? "to be seen as the mark shows it" : lead) : lead === "" ? capital(shot.subject) : `${capital(lead)}${lead.endsWith(": ") ? "" : ": "}${shot.subject}`;
+  const see = shots.map(({ line, shot }) => {
+    const facts = [shots.length > 1 ? letters.get(line.id) ?? "" : "", shot.need === "nice" ? "nice to have" : "", shot.seconds === null ? "" : seconds(shot.seconds)].filter(Boolean).join(", ");
+    const subject = shot.subject || (facts === "" ? "as the mark shows it" : "");
+    return capital([facts, subject].filter(Boolean).join(": "));
   });
   return { title: [...new Set(titles)].join("  +  "), see };
 }

@@ -14,6 +14,9 @@ import { setsOf, type BlockSets } from "./sets";
 /** Points, for arm's length: title, set line and what to do; the numbers of a mark are twice the words around them. */
 export const SIZE = { title: 30, sets: 14.5, text: 11.5, number: 20, around: 10 } as const;
 
+/** Marks that fit beside the floor plan; more stand below it, where their table may break. */
+const BESIDE = 4;
+
 /** A block with its place in the session. */
 export interface Station {
   readonly block: Block;
@@ -54,12 +57,14 @@ function marksTable(marks: readonly Mark[]): PaperNode {
 /** The floor plan beside the marks; marks alone when none has a place on the floor. */
 function whereToStand(episode: Episode, block: Block, marks: readonly Mark[]): PaperNode[] {
   if (marks.length === 0) return [];
+  const many = marks.length > BESIDE;
   const plan = floorPlan({
     marks: marks.map(({ letter, angle, size, stand }) => ({ letter, angle: size === "insert" ? "insert" : angle ?? "side", distance: stand.distance })),
     station: stationOf(block),
     position: block.exercise === null ? null : exerciseById(block.exercise)?.position ?? null,
-  });
+  }, many ? "across" : "beside");
   const words = [marksTable(marks), paragraph(holdInWords(episode, block, marks), { size: SIZE.around })];
+  if (plan && many) return [plan, spacer(4), ...words];
   return plan ? [columns([{ width: plan.width, children: [plan] }, { width: 511 - 18 - plan.width, children: words }])] : words;
 }
 

@@ -1,6 +1,6 @@
 import { episodeClocks } from "../../clocks";
 import { blockName, episodeName, linesOf, seriesName, type Block, type Episode } from "../../episode";
-import { DEFAULT_PACE, speak, spokenForm, type BlockScreenClock, type Pace, type ScreenClock } from "../../speech";
+import { DEFAULT_PACE, speak, type BlockScreenClock, type Pace, type ScreenClock } from "../../speech";
 import {
   box, columns, heading, keepTogether, keyValues, label, paragraph, spacer, table,
   type Paper, type PaperNode, type Run, type TableRow,
@@ -87,7 +87,10 @@ function beside(block: Block): PaperNode[] {
     paragraph([{ text: `${name}: `, weight: "semibold" }, ...runs], { size: SIZE.small, keepWithNext: true, after: 2 });
   return [
     named("On screen", [{ text: shots.length > 0 ? shots.join(" | ") : "no shot planned", grey: true }]),
-    ...sets.map((line) => named("Set line", [{ text: line.text.trim() }, { text: ` said: ${spokenForm(line.text)}`, grey: true }])),
+    ...sets.map((line) => {
+      const said = saidDifferently(line.text).join(" ");
+      return named("Set line", [{ text: line.text.trim() }, ...(said === "" ? [] : [{ text: ` said: ${said}`, grey: true }])]);
+    }),
   ];
 }
 
@@ -131,7 +134,7 @@ function blockNodes(block: Block, number: number, clock: BlockScreenClock, start
     columns: [{ width: 52, head: "at" }, { width: 412, head: "say" }, { width: 48, head: "takes", align: "right" }],
     rows, rowHead: null, padding: 6,
   });
-  const lead = [title, paragraph(summary, { size: 12, keepWithNext: true, after: 3 }), ...beside(block), spacer(2)];
+  const lead = [title, paragraph(summary, { size: 12, keepWithNext: true, after: 3 }), ...beside(block)];
   // One line: all of it on one page. Several: the table may break between them.
   return rows.length === 1 ? [keepTogether([...lead, script])] : [...lead, script];
 }
