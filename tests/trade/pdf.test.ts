@@ -1,6 +1,9 @@
 import { PDFArray, PDFDict, PDFDocument, PDFName, PDFNumber, PDFRawStream, PDFRef, decodePDFRawStream, type PDFObject } from "pdf-lib";
 import { beforeAll, describe, expect, it } from "vitest";
+import { countingIds, demoEpisode, emptyEpisode } from "../../shared/episode";
+import { handoutPdf } from "../../shared/exports/handout";
 import { renderPdf } from "../../shared/exports/paper";
+import { DEFAULT_PACE } from "../../shared/speech";
 import { A4, LETTER, everyNode, open, paperOf } from "../unit/exports/paper/kit";
 
 /*
@@ -197,6 +200,21 @@ describe("ISO 14289-1:2014", () => {
   it("reads in the order a person reads: title, plan, marks, sets, boxes, notes", async () => {
     const roles = (await trees()).flatMap(rolesIn).filter((role) => ["H1", "Figure", "Table", "L", "H2", "H3", "Form"].includes(role));
     expect(roles.slice(0, 8)).toEqual(["H1", "Figure", "Table", "Form", "H2", "L", "L", "H3"]);
+  });
+});
+
+describe("the viewer's handout against ISO 14289-1:2014", () => {
+  it.each([["the demo", demoEpisode], ["an empty episode", emptyEpisode(countingIds("e-"))]])("7.4.2, 7.18.1: %s has headings in order and a name for every field", async (_name, episode) => {
+    const pdf = await open((await handoutPdf.render(episode, { ...A4, units: "kg", pace: DEFAULT_PACE })).bytes);
+    const levels: number[] = [];
+    for (let p = 1; p <= pdf.numPages; p++) {
+      const page = await pdf.getPage(p);
+      levels.push(...rolesIn((await page.getStructTree()) as TreeNode).filter((role) => /^H\d$/.test(role)).map((role) => Number(role[1])));
+      for (const widget of (await page.getAnnotations()) as Widget[]) expect(widget.alternativeText.trim().length).toBeGreaterThan(3);
+    }
+    expect(levels[0]).toBe(1);
+    expect(levels.filter((level) => level === 1)).toHaveLength(1);
+    levels.forEach((level, i) => expect(level - (levels[i - 1] ?? 1)).toBeLessThanOrEqual(1));
   });
 });
 
