@@ -5,6 +5,7 @@ const MINUTE_WORDS = ["min", "mins", "minute", "minutes", "'"];
 const METRE_WORDS = ["metre", "metres", "meter", "meters", "mtr", "mtrs"];
 const KILO_WORDS = ["kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramme", "kilogrammes"];
 const POUND_WORDS = ["lb", "lbs", "pound", "pounds", "#"];
+const ABBREVIATIONS = ["sec", "secs", "min", "mins", "kg", "kgs", "lb", "lbs"];
 /** Distances that are not metres are not turned into metres behind the coach's back. */
 const OTHER_DISTANCES = ["yd", "yds", "yard", "yards", "ft", "feet", "foot", "mile", "miles"];
 
@@ -18,7 +19,10 @@ export interface Duration {
 function takeUnit(reader: Reader, words: readonly string[]): boolean {
   return reader.attempt(() => {
     if (reader.peek().text === "-" && !reader.peek().spaced && !reader.peek(1).spaced) reader.at++;
-    return reader.take(...words) || null;
+    if (!reader.take(...words)) return null;
+    // "3 min. rest": the full stop of an abbreviation
+    if (ABBREVIATIONS.includes(reader.peek(-1).text) && !reader.peek().spaced) reader.take(".");
+    return true;
   }) === true;
 }
 
@@ -35,7 +39,8 @@ export function takeWeightUnit(reader: Reader): "kg" | "lb" | null {
 export function plainNumber(reader: Reader): number | null {
   const token = reader.peek();
   if (token.kind !== "number") return null;
-  if (/^0\d/.test(token.text)) reader.refuse(`"${token.text}" is no usual number`);
+  // 007, and 1.000 that may be a thousand
+  if (/^0\d|\.\d{3}/.test(token.text)) reader.refuse(`"${token.text}" is no usual number`);
   reader.at++;
   return token.value;
 }

@@ -16,6 +16,11 @@ export function takeAmrap(reader: Reader): "open" | "failure" | null {
   return max ? "open" : null;
 }
 
+/** "5+" again for the last set, where five reps are stated. */
+function atLeast(reader: Reader, draft: Draft): boolean {
+  return reader.attempt(() => plainNumber(reader) === draft.scheme.repsMin && draft.scheme.repsMin !== undefined && reader.take("+") ? true : null) === true;
+}
+
 /** "last set AMRAP", "AMRAP on the last set", "last one to failure": on top of the stated reps. */
 export function lastSet(reader: Reader, draft: Draft): boolean {
   const from = reader.at;
@@ -26,10 +31,10 @@ export function lastSet(reader: Reader, draft: Draft): boolean {
       return reader.take("last", "final") && (reader.take("set", "one", "round") || true);
     };
     if (last()) {
-      while (reader.take("is", ":", "=", "as", "an", "for", "goes", "taken", "-", "set")) continue;
-      return takeAmrap(reader) !== null || (reader.take("+") && reader.peek().kind !== "number") || null;
+      while (reader.take("is", ":", "=", "an", "for", "goes", "taken", "-", "set") || reader.phrase("as an")) continue;
+      return takeAmrap(reader) !== null || atLeast(reader, draft) || null;
     }
-    return takeAmrap(reader) !== null && last() ? true : null;
+    return (takeAmrap(reader) !== null || atLeast(reader, draft)) && last() ? true : null;
   });
   if (!found) return false;
   if (draft.amrap !== null) reader.refuse("AMRAP is stated twice", from);
@@ -52,7 +57,7 @@ export function amrap(reader: Reader, draft: Draft): boolean {
   if (draft.amrap !== null) reader.refuse("AMRAP is stated twice", from);
   draft.amrap = kind;
   if (timed) stateTime(reader, draft, from, timed.seconds);
-  else amrapTime(reader, draft);
+  else amrapTime(reader, draft, kind);
   const sets = reader.attempt(() => (reader.take("x") ? plainNumber(reader) : null));
   if (sets !== null) {
     reader.take("sets", "rounds");
@@ -62,11 +67,16 @@ export function amrap(reader: Reader, draft: Draft): boolean {
 }
 
 /** The minutes of an AMRAP; with a set count only "in" or "for" makes it working time, since a lone duration is rest. */
-function amrapTime(reader: Reader, draft: Draft): void {
+export function amrapTime(reader: Reader, draft: Draft, kind: "open" | "failure"): void {
   const length = reader.attempt(() => {
     const inTime = reader.take("in", "for", "within");
     const counted = draft.scheme.sets !== undefined;
-    if (counted && !inTime) return null;
+    if (counted && !inTime) {
+      const from = reader.at;
+      const next = kind === "open" ? takeDuration(reader) : null;
+      if (next && !REST_WORDS.includes(reader.peek().text)) reader.refuse(`"${reader.since(from)}" may be the time of each set or the rest: write "in" or "rest" before it`, from);
+      return null;
+    }
     if (inTime) reader.take("the");
     // "AMRAP x 3" is three sets, "AMRAP x 6 min" one of six minutes
     const times = !inTime && reader.take("x");

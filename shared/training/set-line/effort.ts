@@ -27,8 +27,12 @@ function stateRir(reader: Reader, draft: Draft, from: number, value: number): tr
 /** "RPE 8", "RPE8", "RIR: 2". */
 function scaleFirst(reader: Reader, draft: Draft): boolean {
   const from = reader.at;
+  reader.take("a", "an");
   const scale = reader.take("rpe") ? "RPE" : reader.take("rir") ? "RIR" : null;
-  if (!scale) return false;
+  if (!scale) {
+    reader.at = from;
+    return false;
+  }
   while (reader.take(":", "=", "of", "at", "@", "is")) continue;
   if (reader.peek().text === "-" && (!reader.peek().spaced || reader.peek(1).spaced) && scale === "RPE") reader.at++;
   if (reader.peek().text === "-") {
@@ -37,6 +41,7 @@ function scaleFirst(reader: Reader, draft: Draft): boolean {
   }
   const value = plainNumber(reader);
   if (value === null) return reader.refuse(`Number missing after "${scale}"`, from);
+  if (scale === "RPE" && reader.peek(1).value === 10) void (reader.phrase("/ 10") || reader.phrase("of ten|10"));
   refuseRange(reader, from, scale === "RPE" ? "RPEs" : "reps in reserve");
   return scale === "RPE" ? stateRpe(reader, draft, from, value) : stateRir(reader, draft, from, value);
 }
@@ -44,6 +49,7 @@ function scaleFirst(reader: Reader, draft: Draft): boolean {
 /** The reps left, in words, after their number: "in reserve", "left in the tank", "short of failure". */
 function reserve(reader: Reader): boolean {
   return reader.attempt(() => {
+    reader.take("-");
     reader.take("more", "good", "clean");
     reader.take("rep", "reps", "repetition", "repetitions");
     reader.take("left", "still", "kept");
@@ -56,13 +62,13 @@ function reserve(reader: Reader): boolean {
 function numberFirst(reader: Reader, draft: Draft): boolean {
   return reader.attempt(() => {
     const from = reader.at;
-    const verb = reader.take("leaving", "leave", "leaves", "keeping", "keep", "saving", "save", "stop", "stopping", "holding", "have", "having", "about");
+    const verb = reader.take("leaving", "leave", "leaves", "keeping", "keep", "saving", "save", "stop", "stopping", "holding", "have", "having");
     if (reader.take("nothing", "none")) {
       reader.take("left");
       return reader.phrase("in the tank") || reader.phrase("in reserve") ? stateRir(reader, draft, from, 0) : null;
     }
     const low = reader.at;
-    const value = takeCount(reader);
+    const value = reader.take("no") ? 0 : takeCount(reader);
     if (value === null) return null;
     const between = reader.peek().text;
     const ranged = (between === "-" || between === "to" || between === "or") && reader.peek(1).kind === "number";

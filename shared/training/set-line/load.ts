@@ -74,6 +74,7 @@ function percent(reader: Reader): Load | null {
 /** "BW", "bodyweight + 10 kg", "BW-10kg". */
 function bodyweight(reader: Reader): Load | null {
   const from = reader.at;
+  const assisted = reader.take("assisted");
   reader.take("own", "your");
   if (!(reader.take("bw", "bodyweight") || reader.phrase("body -? weight"))) {
     reader.at = from;
@@ -88,12 +89,15 @@ function bodyweight(reader: Reader): Load | null {
     const value = plainNumber(reader) ?? 0;
     const unit = takeWeightUnit(reader);
     if (!unit) reader.refuse("Say kg or lb after the weight added to bodyweight", from);
+    if (assisted && !minus) reader.refuse("Assisted takes weight off: write BW - 10 kg", from);
+    if (minus) reader.take("assisted", "assistance", "assist");
     return { value: minus ? -weight(reader, from, value) : weight(reader, from, value), unit: `bodyweight+${unit}` };
   }
   if (plus) {
     reader.at++;
     reader.refuse(`Weight missing after "${reader.since(from)}"`, from);
   }
+  if (assisted) reader.refuse("How much help? Write BW - 10 kg", from);
   return { value: null, unit: "bodyweight" };
 }
 

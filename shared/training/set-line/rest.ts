@@ -43,7 +43,7 @@ function wordFirst(reader: Reader, draft: Draft): boolean {
   if (!(short && reader.take("r")) && !reader.take(...REST_WORDS)) return false;
   reader.phrase("period|periods|time|interval");
   betweenSets(reader);
-  while (reader.take(":", "=", "of", "for", "is", "about") || takeDash(reader)) continue;
+  while (reader.take(":", "=", "of", "for", "is") || takeDash(reader)) continue;
   if (reader.peek().text === "-") {
     reader.at += 2;
     reader.refuse("A rest cannot be negative", from);

@@ -144,6 +144,7 @@ function onePhase(reader: Reader): { index: 0 | 1 | 2 | 3; value: number | "X" }
   if (quick) return { index: 2, value: "X" };
   const lengthFirst = reader.attempt(() => {
     reader.take("a", "an", "take", "taking");
+    reader.take("slow", "controlled");
     const bare = reader.sees(() => phaseSeconds(reader, true) === null);
     const value = phaseSeconds(reader, false);
     if (value === null) return null;

@@ -1,105 +1,11 @@
-import { plainNumber, seesUnit, takeDistance, takeDuration, takeSecondUnit, takeWeightUnit } from "./amounts";
-import { stateSets, takeAmrap } from "./amrap";
+import { plainNumber, takeDistance, takeDuration, takeWeightUnit } from "./amounts";
+import { amrapTime, stateSets, takeAmrap } from "./amrap";
 import type { Draft } from "./draft";
 import { stateMinutes } from "./emom";
+import { commaLadder, takeLadder } from "./ladder";
 import { takeLoad } from "./load";
 import type { Reader } from "./reader";
-
-const REP_WORDS = ["reps", "rep", "repetitions", "repetition"];
-const SET_WORDS = ["sets", "set", "rounds", "round"];
-/** A mistyped "3 x 1000" is caught here rather than planned. */
-const MOST_REPS = 1000;
-
-function reps(reader: Reader, from: number, value: number): number {
-  if (!Number.isInteger(value)) reader.refuse(`The number of reps is whole, not ${value}`, from);
-  if (value < 1) reader.refuse("There is at least one rep", from);
-  if (value > MOST_REPS) reader.refuse(`${value} reps are more than a set holds`, from);
-  return value;
-}
-
-interface Range {
-  readonly min: number;
-  readonly max: number;
-}
-
-/** "8", "8-10", "8 to 10"; a number with a unit is not reps. A dash set apart before a unit parts two statements. */
-function takeRange(reader: Reader): Range | null {
-  return reader.attempt(() => {
-    const from = reader.at;
-    const low = plainNumber(reader);
-    if (low === null) return null;
-    if (seesUnit(reader)) return null;
-    const dash = reader.peek();
-    const high = reader.attempt(() => {
-      if (!reader.take("-", "to")) return null;
-      const value = plainNumber(reader);
-      return value !== null && !(seesUnit(reader) && dash.text === "-" && dash.spaced) && !reader.take("rir", "rpe") ? value : null;
-    });
-    if (high === null) return { min: reps(reader, from, low), max: low };
-    if (seesUnit(reader)) {
-      takeSecondUnit(reader);
-      reader.refuse("A range of times, distances or loads cannot be planned: write one", from);
-    }
-    if (high < low) reader.refuse(`The rep range runs backwards: ${low} to ${high}`, from);
-    return { min: reps(reader, from, low), max: reps(reader, from, high) };
-  });
-}
-
-/** Does the next token after a joiner carry on a ladder? Side words after a slash and numbers with units do not. */
-function rungFollows(reader: Reader, joiner: string): boolean {
-  const [sign, next] = [reader.peek(), reader.peek(1)];
-  if (sign.text !== joiner) return false;
-  if (next.kind === "number" || next.kind === "clock") {
-    const united = reader.sees(() => {
-      reader.at += 2;
-      return seesUnit(reader) || reader.take(...SET_WORDS, "rir", "rpe");
-    });
-    return !united;
-  }
-  return false;
-}
-
-/** "10/8/6", "21-15-9": three rungs or more with the same sign between them. */
-function takeLadder(reader: Reader, named: boolean): number[] | null {
-  return reader.attempt(() => {
-    const from = reader.at;
-    const first = plainNumber(reader);
-    if (first === null) return null;
-    const joiner = reader.peek().text;
-    const spaces = named && reader.peek().kind === "number";
-    if (joiner !== "/" && joiner !== "-" && !(named && joiner === ",") && !spaces) return null;
-    const rungs = [first];
-    while (!reader.done && (spaces ? reader.peek().kind === "number" && !reader.sees(() => plainNumber(reader) !== null && seesUnit(reader)) : rungFollows(reader, joiner))) {
-      if (!spaces) reader.at++;
-      if (reader.peek().kind !== "number") reader.refuse("A rung of the ladder is not a number");
-      rungs.push(plainNumber(reader) ?? 0);
-    }
-    const slashOn = joiner === "/" && reader.peek().text === "/" && !reader.sees(() => reader.take("/") && (reader.peek().kind === "word" && reader.peek().text !== "x" && reader.peek().text !== "amrap" || seesUnitNumber(reader)));
-    if (slashOn) {
-      reader.at++;
-      reader.refuse(`Rung ${rungs.length + 1} of the ladder is not a number`);
-    }
-    if (rungs.length < 3) {
-      if (joiner === "/" && rungs.length === 2 && !named) reader.refuse("A ladder has three rungs or more; a range is written 8-10", from);
-      if (rungs.length < 2 || joiner !== "/") return null;
-    }
-    if (joiner !== "," && reader.peek().text === (joiner === "/" ? "-" : "/") && reader.peek(1).kind === "number" && !reader.peek().spaced) {
-      reader.refuse("A ladder has one kind of sign between its rungs");
-    }
-    if (joiner === "-" && reader.peek().text === "-" && !reader.peek().spaced) {
-      reader.at++;
-      reader.refuse(`Rung ${rungs.length + 1} of the ladder is not a number`);
-    }
-    return rungs.map((rung) => reps(reader, from, rung));
-  });
-}
-
-function seesUnitNumber(reader: Reader): boolean {
-  return reader.peek().kind === "number" && reader.sees(() => {
-    reader.at++;
-    return seesUnit(reader);
-  });
-}
+import { plus, REP_WORDS, SET_WORDS, takeRange } from "./reps";
 
 function stateLadder(reader: Reader, draft: Draft, from: number, rungs: readonly number[]): void {
   draft.work(reader, from, { reps: rungs });
@@ -109,30 +15,15 @@ function stateLadder(reader: Reader, draft: Draft, from: number, rungs: readonly
   plus(reader, draft);
 }
 
-/** "5+": at least five. A plus set apart in front of something else only joins. */
-function plus(reader: Reader, draft: Draft): void {
-  const sign = reader.peek();
-  const next = reader.peek(1);
-  const marks = reader.sees(() => reader.take("+") && (reader.done || (next.kind === "sign" && next.text !== "+") || next.text === "reps" || next.text === "rep" || (!sign.spaced && next.spaced && !["drop", "a", "double", "triple"].includes(next.text) && !dropFollows(reader))));
-  const words = !marks && (reader.phrase("or more") || (reader.peek().text === "plus" && (reader.peek(1).kind === "sign") && reader.take("plus")));
-  if (!marks && !words) return;
-  if (marks) reader.at++;
-  if (draft.amrap !== null) reader.refuse("AMRAP is stated twice", reader.at - 1);
-  draft.amrap = "last";
-}
-
-const dropFollows = (reader: Reader): boolean => reader.peek().kind === "number" && /^drop/.test(reader.peek(1).text);
-
 /** What a set consists of: reps, a range, a ladder, a time, a distance, AMRAP. */
 function takeWork(reader: Reader, draft: Draft): boolean {
   const from = reader.at;
-  reader.phrase("hold|holds of|for?");
+  if (reader.take("hold", "holds")) reader.take("of", "for");
   const kind = takeAmrap(reader);
   if (kind) {
     if (draft.amrap !== null) reader.refuse("AMRAP is stated twice", from);
     draft.amrap = kind;
-    const within = reader.attempt(() => (reader.take("in", "for", "within") ? takeDuration(reader) : null));
-    if (within) draft.work(reader, from, { seconds: within.seconds });
+    amrapTime(reader, draft, kind);
     return true;
   }
   const rungs = takeLadder(reader, false) ?? commaLadder(reader, draft);
@@ -152,9 +43,8 @@ function takeWork(reader: Reader, draft: Draft): boolean {
     if (length.seconds <= 0) reader.refuse("A working time is more than zero", from);
     draft.work(reader, from, { seconds: length.seconds });
     reader.take("-");
-    reader.phrase("isometric|iso|static?") ;
-    void (reader.take("hold", "holds", "on", "work", "each hold"));
-    void (reader.peek().text === "/" && ["off", "rest"].includes(reader.peek(1).text) && reader.at++);
+    reader.take("isometric", "iso", "static");
+    reader.take("hold", "holds", "on", "work");
     if (!reader.take("amrap")) return true;
     draft.amrap = "open";
     return true;
@@ -168,26 +58,6 @@ function takeWork(reader: Reader, draft: Draft): boolean {
   plus(reader, draft);
   reader.take(...REP_WORDS);
   return true;
-}
-
-/** "4 sets of 12, 10, 8, 6": as many bare numbers as sets. */
-function commaLadder(reader: Reader, draft: Draft): number[] | null {
-  const { sets } = draft.scheme;
-  if (sets === undefined || sets < 3) return null;
-  return reader.attempt(() => {
-    const from = reader.at;
-    const rungs: number[] = [];
-    while (rungs.length < sets) {
-      if (rungs.length > 0) {
-        const joined = reader.take(",");
-        if (!reader.take("and") && !joined) return null;
-      }
-      const rung = plainNumber(reader);
-      if (rung === null || seesUnit(reader) || (rungs.length > 0 && ["x", "-", "rir", "rpe", "to"].includes(reader.peek().text))) return null;
-      rungs.push(rung);
-    }
-    return rungs.map((rung) => reps(reader, from, rung));
-  });
 }
 
 /** The third factor of 4 x 10 x 25 kg is the load. */
@@ -210,7 +80,6 @@ const missing = (reader: Reader, from: number): never => reader.refuse(`Rep coun
 /** "3 x 8", "three by eight". */
 function timesScheme(reader: Reader, draft: Draft): boolean {
   const from = reader.at;
-  const low = reader.peek(-1).text;
   const sets = reader.attempt(() => {
     const value = plainNumber(reader);
     if (value === null) return null;
@@ -221,7 +90,6 @@ function timesScheme(reader: Reader, draft: Draft): boolean {
     return value;
   });
   if (sets === null) return false;
-  if ((low === "-" || low === "to") && reader.tokens[from - 2]?.kind === "number") reader.refuse("A range of sets cannot be planned: write one number", from);
   if (draft.hasWork && draft.scheme.sets !== undefined) reader.refuse("Several schemes in one line: write one a line", from);
   if (draft.scheme.emomMinutes !== undefined) reader.refuse("An EMOM has reps a minute and no sets", from);
   stateSets(reader, draft, from, sets);
@@ -320,7 +188,7 @@ function repsAlone(reader: Reader, draft: Draft): boolean {
 }
 
 /** A time or distance without a scheme: work when none is stated yet, rest after complete work. */
-function amountAlone(reader: Reader, draft: Draft): boolean {
+export function amount(reader: Reader, draft: Draft): boolean {
   const from = reader.at;
   const holding = reader.take("hold", "holds");
   if (!draft.hasWork) {
@@ -373,12 +241,19 @@ function trailingSets(reader: Reader, draft: Draft): boolean {
   }) === true;
 }
 
+/** Refuses "3-4 x 8" and "3 to 4 sets" with their own sentence. */
+function refuseSetRange(reader: Reader): void {
+  const range = reader.sees(() =>
+    plainNumber(reader) !== null && reader.take("-", "to", "or") && plainNumber(reader) !== null && reader.take("x", "by", ...SET_WORDS));
+  if (!range) return;
+  reader.at += 3;
+  reader.refuse("A range of sets cannot be planned: write one number", reader.at - 3);
+}
+
 /** Sets, reps, times and distances. */
 export function work(reader: Reader, draft: Draft): boolean {
+  if (!draft.hasWork && draft.scheme.sets === undefined) refuseSetRange(reader);
   // "60 kg x 3 x 5": the load stands first and the x only joins
   if (reader.peek().text === "x" && draft.scheme.load && !draft.hasWork) reader.at++;
   return ladder(reader, draft) || timesScheme(reader, draft) || namedScheme(reader, draft) || repsAlone(reader, draft) || trailingSets(reader, draft);
 }
-
-/** The last resort for a number with a unit of time or distance. */
-export const amount = amountAlone;
