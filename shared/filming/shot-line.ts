@@ -118,21 +118,27 @@ function shotOf({ facts, insert }: Reading, subject: string): Shot {
   };
 }
 
-/** Where the facts end: the first colon that is not inside a time such as 1:30; -1 when there is none. */
-const factsEnd = (text: string): number => /:(?!(?<=\d:)[0-5]\d(?!\d))/.exec(text)?.index ?? -1;
+/** The first colon that is not inside a time such as 1:30; without one, a dash between spaces. */
+const END = /:(?!(?<=\d:)[0-5]\d(?!\d))/;
+const DASH_END = /\s[-–—]\s/;
+
+/** The text before and after the end of the facts; null when nothing ends them. */
+function splitFacts(text: string): { facts: string; after: string } | null {
+  const end = END.exec(text) ?? DASH_END.exec(text);
+  return end ? { facts: text.slice(0, end.index), after: text.slice(end.index + end[0].length).trim() } : null;
+}
 
 /**
- * Reads a shot line: facts between commas in any order, a colon, then what is to be seen.
+ * Reads a shot line: facts between commas in any order, a colon (or a dash between spaces), then what is to be seen.
  *
  * "Side, full, set 2, 12 s, nice: the whole arm path". Words before the colon that are no fact belong to the subject; a line without
  * any fact is all subject; a line of nothing but facts needs no colon. Of two answers to one question the first counts. Never throws.
  */
 export function parseShotLine(text: string): Shot {
-  const end = factsEnd(text);
-  const { reading, left, count } = readFacts(end < 0 ? text : text.slice(0, end));
-  const after = end < 0 ? "" : text.slice(end + 1).trim();
-  if (count === 0 || (end < 0 && left.length > 0)) return shotOf(NONE, text.trim());
-  return shotOf(reading, [left.join(", "), after].filter(Boolean).join(": "));
+  const split = splitFacts(text);
+  const { reading, left, count } = readFacts(split?.facts ?? text);
+  if (count === 0 || (!split && left.length > 0)) return shotOf(NONE, text.trim());
+  return shotOf(reading, [left.join(", "), split?.after ?? ""].filter(Boolean).join(": "));
 }
 
 const joined = (numbers: readonly (number | string)[]): string =>
@@ -167,7 +173,7 @@ export function printShotLine(shot: Shot): string {
   const facts = factTexts(shot);
   const line = capital(facts.join(", ")) + (facts.length > 0 && shot.subject ? `: ${shot.subject}` : shot.subject);
   // A subject that happens to begin like facts needs a fact before it to stay a subject.
-  const asFacts = facts.length === 0 && readFacts(line.slice(0, factsEnd(line) < 0 ? undefined : factsEnd(line))).count > 0;
+  const asFacts = facts.length === 0 && readFacts(splitFacts(line)?.facts ?? line).count > 0;
   return asFacts ? `Must: ${shot.subject}` : line;
 }
 

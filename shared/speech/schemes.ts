@@ -20,13 +20,22 @@ export const SCHEME_SAYINGS: readonly Saying[] = [
   { written: /\btempo:?\s*([\dX](?:\s?[-–/]\s?[\dX]){2,3})(?![\w-])/gi, said: (m) => `tempo ${tempoWords(part(m, 1).replace(/[^\dX]/gi, ""))}` },
   { written: /\btempo:?\s*([\dX]{3,4})\b/gi, said: (m) => `tempo ${tempoWords(part(m, 1))}` },
   { written: /(?<![\w.-])(\d-\d-[\dX]-\d)(?![\w-])/gi, said: (m) => tempoWords(part(m, 1).replace(/-/g, "")) },
-  // a ladder: 12-10-8
-  { written: /(?<![\w.-])(\d{1,3}(?:-\d{1,3}){2,})(?![\w-])/g, said: (m) => part(m, 1).split("-").map((reps) => numberWords(Number(reps))).join(" ") },
+  // a ladder: 12-10-8, 15/12/10/8
+  { written: /(?<![\w./-])(\d{1,3}(?:([-/])\d{1,3})(?:\2\d{1,3})+)(?![\w/-])/g, said: (m) => part(m, 1).split(/[-/]/).map((reps) => numberWords(Number(reps))).join(" ") },
   // 3 sets x 10 reps
   { written: /\b(sets?)\s*[x×]\s*(?=\d)/gi, said: (m) => `${part(m, 1)} of ` },
-  // 5x5x100 kg, then 3x8-10, 3 × 40 m, 3 x AMRAP
-  { written: /\b(\d{1,2})\s?[x×]\s?(\d{1,3})\s?[x×]\s?(?=\d)/gi, said: (m) => `${part(m, 1)} ${setsWord(part(m, 1))} of ${part(m, 2)} at ` },
-  { written: /\b(\d{1,2})\s?[x×]\s?(?=\d|AMRAP|max\b|failure\b)/gi, said: (m) => `${part(m, 1)} ${setsWord(part(m, 1))} of ` },
+  // 5x5x100 kg
+  { written: /(?<![\w.])(\d{1,2})\s?[x×]\s?(\d{1,3})\s?[x×]\s?(?=\d)/gi, said: (m) => `${part(m, 1)} ${setsWord(part(m, 1))} of ${part(m, 2)} at ` },
+  // 2x32 kg: a bell in each hand
+  { written: /(?<![\d.])(\d)\s?[x×]\s?(?=\d+(?:[.,]\d+)?\s?(?:kg|lb))/gi, said: (m) => `${part(m, 1)} times ` },
+  // bodyweight-10 kg
+  { written: /\b(bodyweight)\s?-\s?(?=\d)/gi, said: (m) => `${part(m, 1)} minus ` },
+  // over-75s
+  { written: /(?<=[A-Za-z]-)(\d{1,3})s\b/g, said: (m) => numberWords(Number(part(m, 1))).replace(/y$/, "ie").replace(/x$/, "xe") + "s" },
+  // 27,5 kg: a decimal comma
+  { written: /(?<![\d,])(\d{1,3}),(\d{1,2})(?=\s?(?:kg|lb|m|s|cm|km)\b)/g, said: (m) => `${part(m, 1)}.${part(m, 2)}` },
+  // 3x8-10, 3 × 40 m, 3 x AMRAP
+  { written: /(?<![\w.])(\d{1,2})\s?[x×]\s?(?=\d|AMRAP|max\b|failure\b)/gi, said: (m) => `${part(m, 1)} ${setsWord(part(m, 1))} of ` },
   // 2x bodyweight, 10x
   { written: /\b(\d+(?:\.\d+)?)\s?[x×](?!\w)/gi, said: (m) => `${part(m, 1)} times` },
   { written: /(?<!\w)[x×]\s?(?=\d)/gi, said: () => "times " },

@@ -9,6 +9,7 @@ export const NUMBER_SIGNS: readonly Saying[] = [
   { written: /<\s?(?=\d)/g, said: () => "less than " },
   { written: />\s?(?=\d)/g, said: () => "more than " },
   { written: /(?<![\w)%°.-])[-−](?=\d)/g, said: () => "minus " },
+  { written: /(\d)#(?!\d)/g, said: (m) => `${m[1] ?? ""} lb` },
   { written: /(\d)\s?\+(?!\d)/g, said: (m) => `${m[1] ?? ""} plus ` },
 ];
 

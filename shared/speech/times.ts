@@ -14,6 +14,14 @@ const half = (letter: string): string => `${letter.toUpperCase()} M`;
 
 /** Times of day and counts of minutes and seconds. A unit after the colon form says nothing new and is dropped. */
 export const TIME_SAYINGS: readonly Saying[] = [
+  // rest 2m, 2m rest, 1m15, 1'30, rest 3:00, 2', 90"; a box of 20" is inches
+  { written: /\b(rest:?\s)(\d+(?:\.\d+)?)\s?m\b/gi, said: (m) => `${m[1] ?? ""}${m[2] ?? ""} min` },
+  { written: /\b(\d+(?:\.\d+)?)\s?m(?=\s(?:rest|break)\b)/gi, said: (m) => `${m[1] ?? ""} min` },
+  { written: /\b(\d{1,2})\s?(?:m|'|min\s?)([0-5]\d)\s?(?:s\b|"|'')?(?![\w.])/gi, said: (m) => `${Number(m[1])} min ${Number(m[2])}` },
+  { written: /\b((?:rest|hold|break|plank|carry|every):?\s)(\d{1,2}):([0-5]\d)\b(?!\s?[-–])(?:\s?min(?:s|utes)?\b)?/gi, said: (m) => `${m[1] ?? ""}${Number(m[2])} min${Number(m[3]) > 0 ? ` ${Number(m[3])}` : ""}` },
+  { written: /(\d)'(?=[\s,;.)]|$)/g, said: (m) => `${m[1] ?? ""} min` },
+  { written: /(\d)\s?(?:"|″|'')(?=\s(?:box|step|plate|block))/g, said: (m) => `${m[1] ?? ""} inch` },
+  { written: /(\d)\s?(?:"|″|'')(?=[\s,;.)]|$)/g, said: (m) => `${m[1] ?? ""} s` },
   { written: /(\d:[0-5]\d)\s?[-–]\s?(?=\d{1,2}:[0-5]\d)/g, said: (m) => `${m[1] ?? ""} to ` },
   { written: /\b(\d{1,2}):([0-5]\d):([0-5]\d)\b/g, said: (m) => [numberWords(Number(m[1])), minutesWords(Number(m[2])) || "oh oh", minutesWords(Number(m[3])) || "oh oh"].join(" ") },
   { written: /\b(\d{1,3}):([0-5]\d)\s?(?:mins?|minutes)\b/gi, said: (m) => `${Number(m[1])} min${Number(m[2]) > 0 ? ` ${Number(m[2])}` : ""}` },

@@ -7,7 +7,7 @@ const nothing: Shot = { angle: null, size: null, sets: null, on: null, need: "mu
 
 /** Subjects a coach could write, with the traps of the grammar among them. */
 const subjects = fc.oneof(
-  fc.constantFrom("", "the whole arm path", "side", "Front: knees", "set 2: depth", "12 s", "1:30", ": x", "knees, side: path", "must", "nice: hands", "full", "insert", "2", "a:b", "any angle, full"),
+  fc.constantFrom("", "the whole arm path", "side", "Front: knees", "set 2: depth", "12 s", "1:30", ": x", "knees, side: path", "must", "nice: hands", "full", "insert", "2", "a:b", "any angle, full", "side - knees", "knees - side: x"),
   fc.string({ unit: fc.constantFrom("a", "s", " ", ",", ":", "2", "-", "side", "set", "full"), maxLength: 12 }).map((text) => text.trim()),
   fc.string({ maxLength: 30 }).map((text) => text.trim()),
 );
@@ -37,6 +37,7 @@ describe("a shot line", () => {
     ["2nd set, side view: knees", { angle: "side", sets: [2], subject: "knees" }],
     ["side close-up 12 s", { angle: "side", size: "close-up", seconds: 12 }],
     ["front, 1:30: the whole circle", { angle: "front", seconds: 90, subject: "the whole circle" }],
+    ["Side, set 2 - depth", { angle: "side", sets: [2], subject: "depth" }],
     ["front, 1 min: the whole circle", { angle: "front", seconds: 60, subject: "the whole circle" }],
   ])("reads %j", (text, shot) => {
     expect(parseShotLine(text)).toEqual({ ...nothing, ...shot });

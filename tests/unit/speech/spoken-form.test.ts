@@ -31,6 +31,15 @@ describe("the spoken form", () => {
     ["24 kg/hand", "twenty-four kilos per hand"],
     ["10 L, 10 R", "ten left, ten right"],
     ["L/R", "left and right"],
+    ["15/12/10/8 @ 25kg", "fifteen twelve ten eight at twenty-five kilos"],
+    ["5 x 20 m @ 2x32kg", "five sets of twenty metres at two times thirty-two kilos"],
+    ["3x8 @ BW-10kg, 2m rest", "three sets of eight at bodyweight minus ten kilos, two minute rest"],
+    ["3x10, rest 1m15", "three sets of ten, rest one minute fifteen"],
+    ["8/6/4, rest 3:00", "eight six four, rest three minutes"],
+    ["4x6, 120\" rest", "four sets of six, one hundred twenty second rest"],
+    ["3x10 rest 2'", "three sets of ten rest two minutes"],
+    ["3x5 @ 185#", "three sets of five at one hundred eighty-five pounds"],
+    ["3x10 @ 27,5kg", "three sets of ten at twenty-seven point five kilos"],
   ])("reads set shorthand: %s", (written, said) => {
     expect(spokenForm(written)).toBe(said);
   });
@@ -57,6 +66,8 @@ describe("the spoken form", () => {
     ["T12 and L5", "T twelve and L five"],
     ["1st, 2nd, 3rd and 21st", "first, second, third and twenty-first"],
     ["No. 3, #4", "number three, number four"],
+    ["the over-75s", "the over-seventy-fives"],
+    ["a 20\" box", "a twenty inch box"],
   ])("reads numbers and units: %s", (written, said) => {
     expect(spokenForm(written)).toBe(said);
   });
