@@ -2,12 +2,13 @@ import { PDFDocument } from "pdf-lib";
 import type { ExportOptions, PaperSize, Rendered } from "../types";
 import { FontBook } from "./fonts";
 import { Form } from "./form";
-import { layout, lines } from "./layout";
+import { layout } from "./layout";
 import { Outline } from "./outline";
 import { Pen } from "./pen";
 import { paginate, stack, type Piece } from "./pieces";
 import { Tagger, name } from "./tagger";
 import { SIZES, type Paper, type RunningHead } from "./tree";
+import { lines } from "./typeset";
 
 const MM = 72 / 25.4;
 /** Points. @source ISO 216 (A4, 210 x 297 mm); US Letter, 8.5 x 11 in */
