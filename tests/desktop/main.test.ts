@@ -3,12 +3,12 @@ import { join } from "node:path";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { demoEpisode } from "../../shared/episode";
 import { temporaryFolder } from "./temporary-folder";
+import type * as StandIn from "./electron-stand-in";
 
 vi.mock("electron", () => import("./electron-stand-in"));
 
-type StandIn = typeof import("./electron-stand-in");
 /** The same stand-in that the modules under test get. */
-const electron = (await import("electron")) as unknown as StandIn;
+const electron = (await import("electron")) as unknown as typeof StandIn;
 
 /** Each test loads the modules anew, into a runtime that has seen nothing yet. */
 beforeEach(() => {
@@ -20,7 +20,7 @@ const library = join(temporaryFolder(), "library");
 const OUR_PAGE = "app://repwright/index.html";
 
 /** Starts the app as the runtime would, and returns its window. */
-async function boot(options: Record<string, string> = {}): Promise<InstanceType<StandIn["BrowserWindow"]>> {
+async function boot(options: Record<string, string> = {}): Promise<StandIn.BrowserWindow> {
   electron.switches.set("library", library);
   for (const [name, value] of Object.entries(options)) electron.switches.set(name, value);
   await import("../../electron/main");

@@ -1,11 +1,11 @@
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { bridge, type Api } from "../../shared/bridge";
+import type * as StandIn from "./electron-stand-in";
 
 vi.mock("electron", () => import("./electron-stand-in"));
 
-type StandIn = typeof import("./electron-stand-in");
 /** The same stand-in that the modules under test get. */
-const electron = (await import("electron")) as unknown as StandIn;
+const electron = (await import("electron")) as unknown as typeof StandIn;
 
 /** Each test loads the modules anew, into a runtime that has seen nothing yet. */
 beforeEach(() => {
