@@ -11,7 +11,7 @@ import { PublishFacts } from "./publish-facts";
 import "./facts.css";
 
 const LEVEL_NAMES: Readonly<Record<Episode["audience"]["level"], string>> = { beginner: "Beginners", intermediate: "Intermediate", advanced: "Advanced", mixed: "Every level" };
-const ASPECT_NAMES: Readonly<Record<Episode["video"]["aspect"], string>> = { "16:9": "16:9, lying", "9:16": "9:16, upright", both: "Both, cut from one" };
+const ASPECT_NAMES: Readonly<Record<Episode["video"]["aspect"], string>> = { "16:9": "16:9, sideways", "9:16": "9:16, upright", both: "Both, cut from one" };
 const MAX_KIT = 60;
 const readEpisodeNumber = orNothing(readWhole(1, 10_000, "the number"));
 const readDayOrNone = orNothing(readDay);
@@ -44,7 +44,7 @@ export function Facts({ onClose }: { onClose?: () => void }) {
       <fieldset>
         <legend>Series</legend>
         <div className="facts-grid">
-          <DraftField className="wide" label="Series" value={series.name} read={readName(200)} onCommit={(name) => setSeries({ name })} />
+          <DraftField className="wide" label="Name" value={series.name} read={readName(200)} onCommit={(name) => setSeries({ name })} />
           <DraftField label="Episode number" inputMode="numeric" value={series.number === null ? "" : String(series.number)} read={readEpisodeNumber} onCommit={(number) => setSeries({ number })} />
           <DraftField label="Coach" value={series.coach} read={readName(200)} onCommit={(coach) => setSeries({ coach })} />
         </div>

@@ -1,5 +1,6 @@
 import { useState } from "react";
-import { DOCUMENT_IDS, type DocumentId, type PaperSize } from "../../shared/exports";
+import { documentId } from "../../shared/bridge";
+import type { DocumentId, PaperSize } from "../../shared/exports";
 import type { Units } from "../../shared/episode";
 import { Dialog } from "../dialog/dialog";
 import { Tick } from "../fields/choice";
@@ -44,7 +45,7 @@ export function MakePapers({ open, onClose }: { open: boolean; onClose: () => vo
               <div key={one.title} className="papers-row" role="group" aria-label={one.title}>
                 <p>{one.title} <span className="second">{one.forWhom}</span></p>
                 {one.formats.map(({ id, label }) => (
-                  <Tick key={id} label={label} checked={chosen.includes(id)} onChange={(on) => setChosen(DOCUMENT_IDS.filter((each) => (each === id ? on : chosen.includes(each))))} />
+                  <Tick key={id} label={label} checked={chosen.includes(id)} onChange={(on) => setChosen(documentId.options.filter((each) => (each === id ? on : chosen.includes(each))))} />
                 ))}
               </div>
             ))}

@@ -1,0 +1,134 @@
+import { describe, expect, it } from "vitest";
+import { countingIds, demoEpisode, emptyBlock, newLine, type Block, type CarryOver, type SetRole } from "../../../shared/episode";
+import { EXERCISES } from "../../../shared/exercises";
+import { cameraMoves, marksOf } from "../../../shared/filming";
+import { DEFAULT_PACE, screenClock } from "../../../shared/speech";
+import { parseSetLine } from "../../../shared/training";
+import { dayAndTime } from "../../../renderer/places/day";
+import { disclosurePlaces } from "../../../renderer/places/disclosure";
+import { actualsInWords, againstLastTime, rampOf } from "../../../renderer/places/loads";
+import { muscleSets } from "../../../renderer/places/muscle-sets";
+import { coverageRows, isUnfilmed, markWords } from "../../../renderer/places/shoot-rows";
+import { fitSentence, speakRows } from "../../../renderer/places/speak-rows";
+
+const id = countingIds("p");
+const exercise = (which: string, sets: readonly (readonly [SetRole, string])[], shots: readonly string[] = []): Block =>
+  emptyBlock(id, "exercise", { exercise: which, sets: sets.map(([role, text]) => ({ id: id(), role, text })), lines: shots.map((text) => newLine(id, "shot", text)) });
+const row = exercise("chest-supported-row", [["ramp-up", "1 x 8 @ 12 kg each hand"], ["working", "3 x 8-10 @ 22 kg each hand, rest 90 s"]], [
+  "Side, full, set 2, 20 s: the whole arm path", "Rear, medium, set 3, 15 s: shoulder blades", "Insert, 6 s, nice: grip", "Front, full, set 9: too late",
+]);
+
+describe("coverageRows", () => {
+  const marks = marksOf(row);
+  const rows = coverageRows(row, marks, new Map(cameraMoves(row).map((move) => [move.afterSet, move.seconds])));
+
+  it("lists ramp-up sets, working sets, then what names no set or one that is not planned", () => {
+    expect(rows.map((one) => one.name)).toEqual(["Ramp-up 1", "Set 1", "Set 2", "Set 3", "Any set", "No such set"]);
+  });
+
+  it("puts each shot under its mark and on its set", () => {
+    const filled = rows.map((one) => one.shots.map((shots) => shots.map((shot) => shot.subject).join()).join("|"));
+    expect(filled).toEqual(["|||", "|||", "the whole arm path|||", "|shoulder blades||", "||grip|", "|||too late"]);
+  });
+
+  it("says before which set the camera moves", () => {
+    expect(rows.map((one) => one.moveBefore !== null)).toEqual([false, false, false, true, false, false]);
+  });
+
+  it("has one row for a block without sets", () => {
+    const talk = emptyBlock(id, "opening", { lines: [newLine(id, "shot", "Front, medium: hello")] });
+    expect(coverageRows(talk, marksOf(talk), new Map()).map((one) => one.name)).toEqual(["Whole block"]);
+  });
+
+  it("knows blocks of which nothing would be filmed", () => {
+    expect(demoEpisode.blocks.filter(isUnfilmed).map((block) => block.title)).toEqual(["Closing"]);
+  });
+
+  it("names a mark of which little is known", () => {
+    expect(markWords({ angle: null, size: null })).toBe("any angle");
+  });
+});
+
+describe("muscleSets", () => {
+  // Pelland et al., 2024, the fractional count: triceps with 4 sets of pressing and 3 of their own count 3 + 4 x 0.5.
+  const press = EXERCISES.find((one) => one.indirect.includes("triceps"));
+  const extension = EXERCISES.find((one) => one.direct.includes("triceps"));
+
+  it("counts direct sets in full and indirect ones by half", () => {
+    const blocks = [exercise(press?.id ?? "", [["working", "4 x 8"]]), exercise(extension?.id ?? "", [["working", "3 x 12"], ["ramp-up", "2 x 8"]])];
+    expect(muscleSets({ blocks }).find((one) => one.muscle === "triceps")).toEqual({ muscle: "triceps", direct: 3, indirect: 4, counted: 5 });
+  });
+
+  it("counts nothing for an exercise it does not know", () => {
+    expect(muscleSets({ blocks: [exercise("no-such-exercise", [["working", "3 x 5"]])] })).toEqual([]);
+  });
+});
+
+describe("loads", () => {
+  const last = (sets: string, actuals: CarryOver["actuals"] = []): CarryOver => ({ exercise: "chest-supported-row", sets, actuals, note: "" });
+
+  it("compares today with last time", () => {
+    expect(againstLastTime(row, last("3 x 8-10 @ 20 kg each hand"))).toBe("22 kg each hand today, 20 last time: 2 kg more, 10 %.");
+    expect(againstLastTime(row, last("3 x 8-10 @ 22 kg each hand"))).toBe("22 kg each hand again.");
+    expect(againstLastTime(row, last("3 x 8-10 @ 24 kg each hand"))).toBe("22 kg each hand today, 24 last time: 2 kg less, 8 %.");
+  });
+
+  it("names the common recommendation when the step is larger", () => {
+    expect(againstLastTime(row, last("3 x 8-10 @ 16 kg each hand"))).toMatch(/38 %\. Common recommendation is 2 to 10 %/);
+  });
+
+  it.each(["3 x 8-10 @ 44 lb each hand", "3 x 8-10 @ 20 kg", "3 x 10 @ bodyweight", "not a set line"])("does not compare with %s", (sets) => {
+    expect(againstLastTime(row, last(sets))).toBeNull();
+  });
+
+  it("says what was really lifted, loads apart where they changed", () => {
+    const actuals = [{ set: 1, load: 20, reps: 10, rir: 2 }, { set: 2, load: 20, reps: 9, rir: 1 }, { set: 3, load: 18, reps: null, rir: null }];
+    expect(actualsInWords(last("", actuals), "kg")).toBe("20 kg x 10, 9 and 18 kg x ?");
+  });
+
+  it("gives a ramp as set lines that can be read", () => {
+    const ramp = rampOf(row);
+    expect(ramp?.words).toMatch(/then 22 kg each hand\. In steps of 2 kg\.$/);
+    for (const line of ramp?.lines ?? []) expect(parseSetLine(line).ok).toBe(true);
+    expect(ramp?.lines.length).toBeGreaterThan(0);
+  });
+
+  it("gives no ramp without a load in kg or lb", () => {
+    expect(rampOf(exercise("chest-supported-row", [["working", "3 x 8 @ RPE 7"]]))).toBeNull();
+  });
+});
+
+describe("speaking", () => {
+  const talk = (clipSeconds: number | null, ...words: string[]): Block => emptyBlock(id, "talk", { clipSeconds, lines: words.map((text) => newLine(id, "say", text)) });
+  const fit = (block: Block): string => fitSentence(screenClock({ ...demoEpisode, blocks: [block] }, () => 0).blocks[0] ?? expect.fail());
+
+  it("counts words to cut when they run over the clip", () => {
+    expect(fit(talk(2, "Same weight for every set, and look at the floor in front of you."))).toMatch(/^\d[\d.]* s of words over a 0:02 clip: [\d.]+ s over, cut about \d+ words\.$/);
+  });
+
+  it("says how much is free, or that nothing is set", () => {
+    expect(fit(talk(60, "Hello."))).toMatch(/ over a 1:00 clip, \d+ s free\.$/);
+    expect(fit(talk(null, "Hello."))).toMatch(/no clip length yet: the words set it/);
+    expect(fit(talk(null))).toBe("No words and no clip length yet.");
+    expect(fit(talk(20))).toBe("No words over a 0:20 clip.");
+  });
+
+  it("lets the lines follow one another", () => {
+    const [first, second] = speakRows(talk(null, "One two three.", "Four five six."), DEFAULT_PACE);
+    expect(first?.from).toBe(1);
+    expect(second?.from).toBeCloseTo(1 + (first?.seconds ?? 0) + DEFAULT_PACE.sentenceSeconds);
+  });
+});
+
+describe("publishing", () => {
+  it("finds where a partner is named, whatever the case and marks", () => {
+    const blocks = [emptyBlock(id, "opening", { title: "Opening", lines: [newLine(id, "say", "Ad: FERNHILL-OATS sent me oats."), newLine(id, "note", "Fernhill Oats")] })];
+    expect(disclosurePlaces({ blocks }, { name: "Fernhill-Oats" }).map((place) => place.name)).toEqual(["Opening"]);
+    expect(disclosurePlaces(demoEpisode, { name: "Fernhill Oats" }).map((place) => place.name)).toEqual(["Opening"]);
+    expect(disclosurePlaces(demoEpisode, { name: "" })).toEqual([]);
+  });
+
+  it("writes day and time out", () => {
+    expect(dayAndTime("2027-03-07", "09:05")).toBe("Sunday 7 March, 9:05");
+  });
+});
