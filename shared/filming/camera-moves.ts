@@ -18,7 +18,7 @@ export interface CameraMove {
  * that set's first shot. `afterSet` is the 1-based WORKING set number after which the move happens (ramp-up sets are not counted).
  * Shots that name no set, or are filmed on ramp-up sets or demonstrations, ask for no move.
  */
-export const cameraMoves = memoOn((block: Block): CameraMove[] => {
+export const cameraMoves = memoOn((block: Block): readonly CameraMove[] => {
   const marksBySet = new Map<number, string[]>();
   for (const { shot } of shotsOf(block)) {
     if (shot.on === "ramp-up" || shot.on === "demonstration") continue;
