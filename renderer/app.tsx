@@ -4,6 +4,7 @@ import { episodeName, seriesName } from "../shared/episode";
 import { FileNotice, Files } from "./files";
 import { Findings } from "./findings/findings";
 import { MakePapers } from "./papers";
+import { PlaceGuard } from "./place-guard";
 import { Ribbon } from "./ribbon/ribbon";
 import { ActionsContext, ApiContext, SessionContext } from "./session/context";
 import type { OpenSession } from "./session/create-session";
@@ -80,12 +81,14 @@ export function App({ api, session: { store, actions, editor } }: { api: Api; se
             <aside className="app-order" aria-label="Running order"><Ribbon /></aside>
             <main className="app-place" data-place={place} tabIndex={-1}>
               <div hidden={place !== "write"}><Sheet editor={editor} /></div>
-              <Suspense fallback={<p className="app-wait">One moment.</p>}>
-                {place === "train" && <Train />}
-                {place === "shoot" && <Shoot />}
-                {place === "speak" && <Speak />}
-                {place === "publish" && <Publish />}
-              </Suspense>
+              <PlaceGuard key={place}>
+                <Suspense fallback={<p className="app-wait">One moment.</p>}>
+                  {place === "train" && <Train />}
+                  {place === "shoot" && <Shoot />}
+                  {place === "speak" && <Speak />}
+                  {place === "publish" && <Publish />}
+                </Suspense>
+              </PlaceGuard>
             </main>
             <aside className="app-findings" aria-label="Findings"><Findings /></aside>
           </div>
