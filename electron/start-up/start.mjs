@@ -54,9 +54,11 @@ async function browserWindow(choice, children, untilEnd) {
     await untilEnd;
   } else {
     console.log(plan.kind === "app" ? "window: Chromium, closing it ends Repwright (or Ctrl+C)" : "window: your browser; Ctrl+C ends Repwright");
+    let ending = false;
+    void untilEnd.then(() => (ending = true));
     const closed = show(plan.command, plan.args, children).then(async ({ code, ms }) => {
       if (plan.kind === "app" && ms > HANDED_OVER_MS) return;
-      if (code !== 0) console.log("window: it did not open; open the address in a browser on this computer");
+      if (code !== 0 && !ending) console.log("window: it did not open; open the address in a browser on this computer");
       await untilEnd;
     });
     await Promise.race([closed, untilEnd]);
@@ -68,14 +70,14 @@ async function start() {
   const { values } = parseArgs({ options: { library: { type: "string" }, start: { type: "string", default: "demo" } } });
   const choice = { library: values.library, start: values.start === "last" ? "last" : "demo" };
   const children = new Set();
-  let end;
-  const untilEnd = new Promise((resolve) => (end = resolve));
-  process.once("SIGINT", () => end());
-  process.once("SIGTERM", () => end());
-
   await step("install", install);
   await step("build", build);
 
+  // Until here Ctrl+C simply stops everything; from here on there is a host and a window to close.
+  const untilEnd = new Promise((resolve) => {
+    process.once("SIGINT", resolve);
+    process.once("SIGTERM", resolve);
+  });
   const runtime = electronRuntime();
   if (runtime === null) console.log("desktop: no Electron runtime here, so the same screens open in a browser window");
   const shown = runtime !== null && hasDisplay(platform, env) && (await Promise.race([electronWindow(runtime, choice, children), untilEnd.then(() => true)]));
