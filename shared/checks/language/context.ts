@@ -37,6 +37,16 @@ const ENDORSED = /\b(?:(?:he|she|they) (?:was|were|is|are) right|and it works|so
 const TAKEN_BACK =
   /\b(?:unlearn\w*|don'?t copy|not copying|what (?:not to do|we'?re not doing|we don'?t)|exactly what (?:we|you|i)(?:'re| are)? (?:not|don'?t|avoid)\w*|that'?s (?:wrong|the mistake|a mistake|the fault|a fault|not (?:it|what|how|for us|the))|don'?t do (?:that|it)|please don'?t|not any ?more|no longer|(?:that|this|it) is (?:wrong|nonsense|rubbish)|nonsense|nope|no thanks|not (?:today|here|us|in this|on my)|we don'?t|isn'?t (?:allowed|the|a|what|how|going|our|something)|aren'?t (?:allowed|the|what|how|going)|is(?: a| the)? (?:mistake|fault|problem|warning|sign|reason|cue|signal) |(?:are|is) (?:a )?(?:warning|signs?|problems?|mistakes?|cheating|banned|out|off the menu|how (?:people|i|backs|shoulders|knees|you) \w+|why|what we avoid|the opposite|too)|(?:can|will|could|might) (?:hurt|injure|strain|tear|damage|break)|gets? people hurt|means? (?:stop|too|the (?:weight|load|bar)|it'?s too|you(?:'ve| have)|less|put)|tells? (?:you|us|me) (?:to|the|it)|asks? (?:you )?for|is asking|are asking|so (?:stop|go lighter|take|let'?s)|drop the (?:weight|load)|go lighter|too (?:heavy|deep|far|much|fast|greedy)|(?:reset|regress|shorten|swap|see a|talk to|ask a|leave (?:it|that|this) out))\b/;
 
+const TAKES_BACK = /\b(?:(?:just|only|i'?m) (?:kidding|joking)|who am i kidding|scratch that)\b[^a-z0-9]*(?=(?:[a-z0-9']+[^a-z0-9']+){2})/;
+
+/** What was said as a joke and taken back is blanked out, so that only where the text lands is read. Same length as before. */
+export function landing(text: string): string {
+  const found = TAKES_BACK.exec(text);
+  if (!found) return text;
+  const end = found.index + found[0].length;
+  return " ".repeat(end) + text.slice(end);
+}
+
 export interface Surroundings {
   /** Normalised text. */
   readonly text: string;
@@ -88,7 +98,6 @@ export function isSilenced(place: Surroundings, as: "fault" | "flat"): boolean {
   const { before, clause, after, later } = sentenceAround(place);
   const words = place.text.slice(place.start, place.end);
   if (REPORT.test(before) && !ENDORSED.test(after + later)) return true;
-  if (/\b(?:just )?(?:kidding|joking)\b/.test(later) && /\b(?:don'?t|never|no|not|stop)\b/.test(later)) return true;
   if (/^\s*"?\?\s*(?:no|nope|never|not|don'?t|stop)\b/.test(after + later)) return true;
   if (TAKEN_BACK.test(after) && !DISMISS_AFTER.test(after)) return true;
   if (/^\s*(?:no|nope|don'?t|never|stop|please don'?t|that'?s (?:wrong|not|the mistake))\b/.test(later)) return true;

@@ -1,4 +1,4 @@
-import { isDismissed, isPermitted, isSilenced, type Surroundings } from "./context";
+import { isDismissed, isPermitted, isSilenced, landing, type Surroundings } from "./context";
 import { LABEL_READERS } from "./labels";
 import { compile, normalise } from "./template";
 import type { CueInput, CueLabel, CueLabelName, Pattern } from "./types";
@@ -73,7 +73,7 @@ function forPeople(found: readonly CueLabel[], input: CueInput): CueLabel[] {
  * An empty answer means acceptable. Prohibitions, corrections, stop rules and rejected quotes are silent; when unsure, it is silent.
  */
 export function readCue(input: CueInput): CueLabel[] {
-  const text = normalise(input.text);
+  const text = landing(normalise(input.text));
   const loaded = isLoaded(input, text);
   const found: CueLabel[] = [];
   for (const each of compiled) {

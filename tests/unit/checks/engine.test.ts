@@ -1,0 +1,154 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { checkEpisode, countsByMoment, findingSentence, LEVELS, MOMENTS, openFindings, RULES, waiverFor } from "../../../shared/checks";
+import { defineBlockRule, defineRule } from "../../../shared/checks/define-rule";
+import { episodeClocks } from "../../../shared/clocks";
+import { applyEdits, BLOCK_KINDS, countingIds, demoEpisode, emptyBlock, emptyEpisode, LINE_KINDS, newLine, type Episode } from "../../../shared/episode";
+import { EXERCISES } from "../../../shared/exercises";
+import { contextOf, deepFreeze, episodeOf } from "./rule-test";
+
+const check = (episode: Episode) => checkEpisode(contextOf(episode));
+
+describe("the demo episode", () => {
+  const context = contextOf(deepFreeze(demoEpisode));
+  const findings = checkEpisode(context);
+
+  it("has nothing that stops, and exactly the findings it is meant to show", () => {
+    const over = context.clocks.screen.blocks.filter(({ overSeconds }) => overSeconds > 0);
+    expect(findings.map(({ rule }) => rule)).toEqual(["closing-shot", ...over.map(() => "words-over-clip"), "no-unexplained-jargon"]);
+    expect(findings.filter(({ level }) => level === "stop")).toEqual([]);
+  });
+
+  it("has too many words over the goblet squat when spoken slowly", () => {
+    const slow = { syllablesPerSecond: 3, commaSeconds: 0.4, sentenceSeconds: 0.8, breathSeconds: 1.2 };
+    const found = checkEpisode({ ...context, clocks: episodeClocks(demoEpisode, slow) }).filter(({ rule }) => rule === "words-over-clip");
+    expect(found.map(({ message }) => message)).toEqual([expect.stringMatching(/^Goblet squat: \d+ s of words over a 24 s clip\. Cut about \d+ words\.$/)]);
+  });
+
+  it("is left with fewer findings by every remedy it offers", () => {
+    for (const finding of findings) {
+      for (const { edits } of finding.remedies) expect(check(applyEdits(demoEpisode, edits)).length).toBeLessThan(findings.length);
+    }
+  });
+});
+
+describe("order", () => {
+  it("is moment, then level, then place in the running order", () => {
+    const findings = check(episodeOf(`
+      [exercise biceps-curl] Curl
+      say: Push through the pain.
+      [exercise bench-press] Bench press
+      cue: Bounce the bar off your chest
+      sets: 3 x 5 @ 60 kg, RPE 9.5`));
+    const grades = findings.map(({ moment, level }) => MOMENTS.indexOf(moment) * 10 + LEVELS.indexOf(level));
+    expect(grades).toEqual([...grades].sort((a, b) => a - b));
+    expect(findings[0]?.rule).toBe("no-failure-alone");
+    expect(findings.filter(({ rule }) => rule === "no-unsafe-cue").map(({ words }) => words)).toEqual(["Push through the pain", "Bounce the bar off your chest"]);
+  });
+
+  it("gives every finding a key of its own that stays the same", () => {
+    const episode = episodeOf(`[exercise goblet-squat] Squat
+      say: Four sets, four sets.
+      sets: 3 x 10`);
+    const keys = check(episode).map(({ key }) => key);
+    expect(new Set(keys).size).toBe(keys.length);
+    expect(check(episode).map(({ key }) => key)).toEqual(keys);
+  });
+});
+
+describe("waivers", () => {
+  const episode = episodeOf(`[exercise bench-press] Bench press
+    cue: Bounce the bar off your chest`);
+  const unsafe = check(episode).find(({ rule }) => rule === "no-unsafe-cue");
+  const waived = (): Episode => ({ ...episode, waivers: unsafe ? [waiverFor(unsafe, "w1", "A quote we discuss in the video")] : [] });
+
+  it("leave the finding listed, with the reason, and out of the open ones", () => {
+    const found = check(waived()).find(({ rule }) => rule === "no-unsafe-cue");
+    expect(found?.level).toBe("stop");
+    expect(found?.waiver?.reason).toBe("A quote we discuss in the video");
+    expect(openFindings(check(waived())).some(({ rule }) => rule === "no-unsafe-cue")).toBe(false);
+    expect(found && findingSentence(found)).toContain("Set aside: A quote we discuss in the video");
+  });
+
+  it("ask again when the words change", () => {
+    const line = episode.blocks[0]?.lines[0]?.id ?? "";
+    const changed = applyEdits(waived(), [{ type: "set-line", line, fields: { text: "Bounce it off your ribs" } }]);
+    expect(check(changed).find(({ rule }) => rule === "no-unsafe-cue")?.waiver).toBeNull();
+  });
+
+  it("ask again when the rule has a newer version", () => {
+    const old = { ...waived(), waivers: waived().waivers.map((waiver) => ({ ...waiver, ruleVersion: 99 })) };
+    expect(check(old).find(({ rule }) => rule === "no-unsafe-cue")?.waiver).toBeNull();
+  });
+});
+
+describe("one cause, one finding", () => {
+  const meta = { version: 1, subject: "words", moment: "before filming", summary: "s", why: "w", source: { title: "t" }, messages: { hit: "Hit." } } as const;
+  const on = (id: string, level: "stop" | "consider", label: string) => defineBlockRule({
+    meta: { ...meta, id, level },
+    check: ({ block }, _options, report) => block.lines.forEach((line) => report({ block, line, range: { start: 0, end: 4 }, message: "hit", remedies: [{ label, edits: [{ type: "remove-line", line: line.id }] }] })),
+  });
+
+  it("when two rules blame the same words: the gravest speaks and keeps the other's remedies", () => {
+    const episode = episodeOf("[talk] Talk\nsay: Four words of speech");
+    const findings = checkEpisode(contextOf(episode), [on("mild", "consider", "One way"), on("grave", "stop", "Another way")]);
+    expect(findings.map(({ rule }) => rule)).toEqual(["grave"]);
+    expect(findings[0]?.remedies.map(({ label }) => label)).toEqual(["Another way", "One way"]);
+  });
+});
+
+describe("rules that look at one block at a time", () => {
+  it("do not look again at a block that did not change", () => {
+    let looks = 0;
+    const counting = defineBlockRule({
+      meta: { id: "counting", version: 1, subject: "words", level: "consider", moment: "before filming", summary: "s", why: "w", source: { title: "t" }, messages: { hit: "Hit." } },
+      check: () => { looks++; },
+    });
+    const episode = episodeOf("[talk] One\nsay: a\n[talk] Two\nsay: b");
+    const newId = countingIds("n");
+    checkEpisode(contextOf(episode, newId), [counting]);
+    checkEpisode(contextOf(episode, newId), [counting]);
+    expect(looks).toBe(2);
+    const line = episode.blocks[0]?.lines[0]?.id ?? "";
+    const edited = applyEdits(episode, [{ type: "set-line", line, fields: { text: "c" } }]);
+    checkEpisode(contextOf(edited, newId), [counting]);
+    expect(looks).toBe(3);
+    checkEpisode(contextOf({ ...edited, audience: { level: "advanced", groups: [] } }, newId), [counting]);
+    expect(looks).toBe(5);
+  });
+
+  it("say which scope they have", () => {
+    const whole = defineRule({ meta: { id: "whole", version: 1, subject: "film", level: "fix", moment: "before filming", summary: "s", why: "w", source: { title: "t" }, messages: { hit: "Hit." } }, check: () => undefined });
+    expect(whole.scope).toBe("episode");
+    expect(RULES.filter(({ scope }) => scope === "block").length).toBeGreaterThan(10);
+  });
+});
+
+describe("counts", () => {
+  it("count open findings per moment and level", () => {
+    const counts = countsByMoment(check(episodeOf("[exercise goblet-squat] Goblet squat")));
+    expect(counts["before filming"].fix).toBeGreaterThan(3);
+    expect(counts["before filming"].stop).toBe(0);
+    expect(counts["before publishing"]).toEqual({ stop: 0, fix: 0, consider: 1 });
+  });
+});
+
+describe("any episode", () => {
+  const text = fc.constantFrom("", "3 x 8-10 @ 40 kg, rest 90 s, RIR 2", "3 x", "Side, full, set 2, 12 s: all", "Push through the pain", "Elbows in", "elbows out", "Four sets of twelve", "?!", "1RM İ 🏋️", "Ad: Fernhill Oats");
+  const id = countingIds("p");
+  const block = fc.record({
+    kind: fc.constantFrom(...BLOCK_KINDS), title: text, exercise: fc.option(fc.constantFrom("gone-from-catalogue", ...EXERCISES.map((each) => each.id)), { nil: null }),
+    clip: fc.option(fc.integer({ min: 0, max: 90 }), { nil: null }), sets: fc.array(text, { maxLength: 3 }), lines: fc.array(fc.tuple(fc.constantFrom(...LINE_KINDS), text), { maxLength: 6 }),
+  }).map(({ kind, title, exercise, clip, sets, lines }) => emptyBlock(id, kind, {
+    title, exercise, clipSeconds: clip, sets: sets.map((each) => ({ id: id(), role: "working" as const, text: each })), lines: lines.map(([lineKind, each]) => newLine(id, lineKind, each)),
+  }));
+
+  it("can be checked: no throw, frozen input, the same answer twice, ranges inside the text", () => {
+    fc.assert(fc.property(fc.array(block, { maxLength: 8 }), (blocks) => {
+      const episode = deepFreeze(emptyEpisode(id, { blocks, partners: [{ id: "q", name: "Fernhill Oats", relation: "paid", disclosure: "" }] }));
+      const findings = check(episode);
+      expect(check(episode).map(({ key }) => key)).toEqual(findings.map(({ key }) => key));
+      for (const finding of findings) expect(finding.message).not.toMatch(/\{\w+\}|undefined|NaN/);
+    }), { numRuns: 40 });
+  });
+});

@@ -1,0 +1,32 @@
+import { warmUpJoints } from "../../../../../shared/checks/rules/structure/warm-up-joints";
+import { ruleTest } from "../../rule-test";
+
+ruleTest(warmUpJoints, {
+  valid: [
+    `[warm-up] Warm-up
+     cue: Circles for ankles, knees, hips, low back and elbows
+     [exercise goblet-squat] Goblet squat`,
+    { name: "an exercise in the warm-up moves its own joints", script: `[warm-up] Warm-up
+      cue: Ten easy bodyweight squats
+      cue: Circles for low back and elbows
+      [exercise goblet-squat] Goblet squat` },
+    { name: "no warm-up is another rule's matter", script: "[exercise bench-press] Bench press" },
+    { name: "an exercise the catalogue does not know", script: `[warm-up] Warm-up
+      [exercise] Rope game` },
+  ],
+  invalid: [
+    {
+      script: `[warm-up] Warm-up
+        cue: Circles for ankles and hips
+        [exercise goblet-squat] Goblet squat`,
+      errors: [{ message: "missing", at: "knees, low back, elbows", says: "Warm-up leaves out knees, low back and elbows, which Goblet squat loads. Add a few circles or bends for them.", remedies: 1 }],
+    },
+    {
+      name: "one joint missing",
+      script: `[warm-up] Warm-up
+        say: Ankles, knees, hips and low back first.
+        [exercise goblet-squat] Goblet squat`,
+      errors: [{ message: "missing", at: "elbows", says: "Warm-up leaves out elbows, which Goblet squat loads. Add a few circles or bends for it." }],
+    },
+  ],
+});
