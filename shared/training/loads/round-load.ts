@@ -1,5 +1,5 @@
-/** Loads are kept to a thousandth, so that 0.1 + 0.2 is 0.3. */
-export const tidy = (load: number): number => Math.round(load * 1000) / 1000;
+/** Loads are kept to a thousandth, so that 0.1 + 0.2 is 0.3, and zero has no sign. */
+export const tidy = (load: number): number => Math.round(load * 1000) / 1000 + 0;
 
 /**
  * The nearest load that can be made in steps; on a tie the lighter one, because lighter is safer.

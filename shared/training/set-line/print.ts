@@ -44,7 +44,7 @@ function printWork(scheme: Scheme): string {
 function printScheme(scheme: Scheme): string {
   const { sets, reps, emomMinutes, seconds } = scheme;
   const work = printWork(scheme);
-  if (emomMinutes !== undefined) return `EMOM ${emomMinutes} min: ${work}${scheme.repsMin !== undefined ? " reps" : ""}`;
+  if (emomMinutes !== undefined) return `EMOM ${emomMinutes} min: ${work}${scheme.repsMin === undefined ? "" : scheme.repsMax === 1 ? " rep" : " reps"}`;
   if (sets !== undefined && !reps) return `${sets} x ${work}`;
   // a bout without sets is written as a clock unless it is whole minutes
   if (sets === undefined && !reps && !scheme.amrap && seconds !== undefined) {

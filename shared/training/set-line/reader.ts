@@ -7,6 +7,25 @@ export class Refusal extends Error {
   }
 }
 
+interface PhrasePart {
+  readonly words: readonly string[];
+  readonly optional: boolean;
+}
+
+/** Phrases are few and asked for thousands of times, so each is taken apart once. */
+const phrases = new Map<string, readonly PhrasePart[]>();
+
+function partsOf(pattern: string): readonly PhrasePart[] {
+  const known = phrases.get(pattern);
+  if (known) return known;
+  const parts = pattern.split(" ").map((part) => {
+    const optional = part.endsWith("?");
+    return { words: (optional ? part.slice(0, -1) : part).split("|"), optional };
+  });
+  phrases.set(pattern, parts);
+  return parts;
+}
+
 const END: Token = { kind: "sign", text: "", value: 0, start: 0, end: 0, spaced: true };
 
 /** A place in the tokens of one line. */
@@ -37,9 +56,9 @@ export class Reader {
   /** Takes a phrase: words parted by spaces, an alternative by |, a word that may be missing ends in ?. All of it or nothing. */
   phrase(pattern: string): boolean {
     const from = this.at;
-    for (const part of pattern.split(" ")) {
-      const maybe = part.endsWith("?");
-      if (!this.take(...(maybe ? part.slice(0, -1) : part).split("|")) && !maybe) {
+    for (const { words, optional } of partsOf(pattern)) {
+      if (!this.done && words.includes(this.peek().text)) this.at++;
+      else if (!optional) {
         this.at = from;
         return false;
       }
