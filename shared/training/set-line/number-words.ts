@@ -1,4 +1,4 @@
-import type { Token } from "./tokens";
+import type { Token } from "./token";
 
 const SMALL = [
   "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen",

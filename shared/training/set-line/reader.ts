@@ -1,4 +1,4 @@
-import type { Token } from "./tokens";
+import type { Token } from "./token";
 
 /** A line that is refused: the sentence for the coach and the characters to blame. Never leaves this folder. */
 export class Refusal extends Error {
