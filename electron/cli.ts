@@ -4,6 +4,7 @@ import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
 import { run } from "./cli/program";
 import type { Terminal } from "./cli/terminal";
+import { diskProblem, errorCode } from "./workspace/sentences";
 
 /** `repwright` on the command line: the real terminal around `run`. Bundled to dist/electron/cli.mjs. */
 const terminal: Terminal = {
@@ -17,8 +18,12 @@ const terminal: Terminal = {
   ended: () => Promise.race([once(process, "SIGINT"), once(process, "SIGTERM")]).then(() => undefined),
 };
 
-// `repwright ... | head` closes the pipe early: that is the reader's right, not a failure.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 2));
+process.stdout.on("error", (error) => {
+  // `repwright ... | head` closes the pipe early: that is the reader's right, not a failure.
+  if (errorCode(error) === "EPIPE") process.exit(0);
+  process.stderr.write(`${diskProblem(error, "The output was not written").message}\n`);
+  process.exit(2);
+});
 
 run(process.argv.slice(2), terminal).then(
   (code) => (process.exitCode = code),

@@ -20,6 +20,8 @@ export interface Host {
   /** The address that opens the app; it holds the secret. */
   readonly address: string;
   readonly port: number;
+  /** An address that opens the app once. For a program's command line, which other people on this computer can read. */
+  readonly addressForOnce: () => string;
   readonly close: () => Promise<void>;
 }
 
@@ -31,6 +33,8 @@ interface Running extends HostSetup {
   readonly port: number;
   /** In the printed address; trades for the cookie. */
   readonly token: string;
+  /** Tokens that may be used once more. */
+  readonly onceTokens: Set<string>;
   /** In the cookie. Cookies are shared between ports, so its name carries the port. */
   readonly session: string;
 }
@@ -46,6 +50,13 @@ const sendText = (request: IncomingMessage, response: ServerResponse, status: nu
 
 const sendJson = (request: IncomingMessage, response: ServerResponse, status: number, value: unknown, extra?: Record<string, string>): void =>
   send(request, response, status, "application/json; charset=utf-8", JSON.stringify(value), extra);
+
+/** Whether a token opens the app; one for a single use is spent by that. */
+function opens(running: Running, token: string | null): boolean {
+  if (sameSecret(token, running.token)) return true;
+  const once = [...running.onceTokens].find((secret) => sameSecret(token, secret));
+  return once !== undefined && running.onceTokens.delete(once);
+}
 
 async function answerBridge(running: Running, request: IncomingMessage, response: ServerResponse, channel: string): Promise<void> {
   if (request.headers["x-repwright"] !== "1") return sendJson(request, response, 403, { error: "Requests from other pages are refused." });
@@ -71,7 +82,7 @@ async function answer(running: Running, request: IncomingMessage, response: Serv
   const [path = "/", query = ""] = (request.url ?? "/").split("?", 2);
   const token = new URLSearchParams(query).get("token");
   const cookie = `repwright-${running.port}`;
-  if (path === "/" && method === "GET" && sameSecret(token, running.token)) {
+  if (path === "/" && method === "GET" && opens(running, token)) {
     return sendText(request, response, 303, "Welcome.", { location: "/", "set-cookie": `${cookie}=${running.session}; Path=/; HttpOnly; SameSite=Strict` });
   }
   if (!sameSecret(cookieValue(request.headers.cookie, cookie), running.session)) {
@@ -117,10 +128,17 @@ export async function startHost(setup: HostSetup): Promise<Host> {
   });
   await listen(server, setup.port ?? 0);
   const { port } = server.address() as AddressInfo;
-  running = { ...setup, port, token: newSecret(), session: newSecret() };
+  const onceTokens = new Set<string>();
+  running = { ...setup, port, token: newSecret(), onceTokens, session: newSecret() };
+  const entry = (token: string): string => `http://${hostNames(port)[0]}/?token=${token}`;
   return {
-    address: `http://${hostNames(port)[0]}/?token=${running.token}`,
+    address: entry(running.token),
     port,
+    addressForOnce: () => {
+      const token = newSecret();
+      onceTokens.add(token);
+      return entry(token);
+    },
     close: () =>
       new Promise((resolve) => {
         setup.workspace.close();

@@ -48,7 +48,7 @@ async function browserWindow(choice, children, untilEnd) {
   const host = await serve({ dist: DIST, start: choice.start, library: choice.library });
   console.log(`library: ${host.library}`);
   console.log(`address: ${host.address}`);
-  const plan = windowCommand({ address: host.address, browser: hasDisplay(platform, env) ? await findBrowser() : null, profile: join(CACHE, "window"), platform, env, isRoot });
+  const plan = windowCommand({ address: host.addressForOnce(), browser: hasDisplay(platform, env) ? await findBrowser() : null, profile: join(CACHE, "window"), platform, env, isRoot });
   if (plan === null) {
     console.log("window: no display here; open the address in a browser on this computer. Ctrl+C ends it.");
     await untilEnd;

@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { mkdir, open, readdir, rename, rm, stat } from "node:fs/promises";
 import { dirname, join } from "node:path";
+import { setTimeout } from "node:timers/promises";
 import { errorCode } from "./sentences";
 
 /** The few operations that change the disk, so that a test can make any of them fail. */
@@ -15,6 +16,22 @@ export const nodeDisk: Disk = { open, rename, rm, mkdir };
 
 const LEFTOVER = /^\.saving-[0-9a-f-]{36}\.tmp$/;
 const HOUR_MS = 3_600_000;
+
+/** Pauses before trying a rename again, milliseconds. */
+const PATIENCE_MS = [20, 60, 180];
+
+/** On Windows a virus scanner or a sync program may hold a file for a moment; a rename then fails and soon after does not. */
+async function renamePatiently(from: string, to: string, disk: Disk): Promise<void> {
+  for (const pause of PATIENCE_MS) {
+    try {
+      return await disk.rename(from, to);
+    } catch (error) {
+      if (!["EBUSY", "EPERM", "EACCES"].includes(errorCode(error) ?? "")) throw error;
+      await setTimeout(pause);
+    }
+  }
+  return disk.rename(from, to);
+}
 
 /** Makes the rename itself last through a power cut. Windows cannot open folders; its rename needs no such step. */
 async function syncFolder(folder: string, disk: Disk): Promise<void> {
@@ -55,7 +72,7 @@ export async function writeAtomic(path: string, bytes: Uint8Array, disk: Disk = 
     } finally {
       await handle.close();
     }
-    await disk.rename(temporary, path);
+    await renamePatiently(temporary, path, disk);
   } catch (error) {
     await disk.rm(temporary, { force: true }).catch(() => undefined);
     throw error;

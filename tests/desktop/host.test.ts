@@ -72,6 +72,14 @@ describe("coming in", () => {
     expect(host.address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/\?token=[\w-]{43}$/);
   });
 
+  it("opens once with an address for one use", async () => {
+    const once = new URL(host.addressForOnce());
+    expect(once.href).not.toBe(host.address);
+    expect((await ask("GET", once.pathname + once.search)).status).toBe(303);
+    expect((await ask("GET", once.pathname + once.search)).status).toBe(403);
+    expect((await ask("GET", new URL(host.address).pathname + new URL(host.address).search)).status).toBe(303);
+  });
+
   it.each([["/", ""], ["/?token=", ""], ["/?token=wrong", ""], ["/assets/app.js", ""], ["/bridge/events", ""], ["/", "repwright-1=x"]])("stays shut for %s with cookie %j", async (path, wrong) => {
     expect((await ask("GET", path, wrong ? { cookie: wrong } : {})).status).toBe(403);
   });

@@ -142,6 +142,15 @@ describe("a disk that refuses", () => {
     expect(await save(titled("after"), stamp)).toMatchObject({ ok: true });
   });
 
+  it("waits a moment for a program that holds the file, as virus scanners do", async () => {
+    const stamp = await saved(titled("before"), null);
+    workspace.close();
+    let held = 2;
+    open({ ...nodeDisk, rename: (...args) => (held-- > 0 ? Promise.reject(Object.assign(new Error(), { code: "EBUSY" })) : nodeDisk.rename(...args)) });
+    expect(await save(titled("after"), stamp)).toMatchObject({ ok: true });
+    expect(await read()).toMatchObject({ episode: { title: "after" } });
+  });
+
   it("names the library when it cannot be made", async () => {
     writeFileSync(library, "a file where the folder should be");
     expect(await save(demoEpisode, null)).toMatchObject({ ok: false, message: expect.stringContaining(library) as unknown });
