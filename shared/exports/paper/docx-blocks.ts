@@ -85,7 +85,8 @@ function grid(widths: readonly number[], rows: readonly Row[], setting: Setting,
     tableLook: { firstRow: rows[0]?.head ?? false, firstColumn, lastRow: false, lastColumn: false, noHBand: true, noVBand: true },
     rows: rows.map((row, at) => new TableRow({
       cantSplit: true,
-      tableHeader: row.head ?? false,
+      // Said only where it is so: some readers take the element's presence for yes.
+      ...(row.head ? { tableHeader: true } : {}),
       keepNext: row.head || (setting.whole && at < rows.length - 1) || (setting.keep && at === rows.length - 1),
       ...(row.minHeight === undefined ? {} : { height: { value: twips(row.minHeight), rule: "atLeast" as const } }),
       children: widths.map((width, column) => {
@@ -161,11 +162,11 @@ function text(words: Text, setting: Setting, after = 4, grey = false): Paragraph
 
 /** Points a no-break space takes at the size blanks are set in, and a letter at the size of the words between them. */
 const BLANK_SPACE = { size: 13, width: 3.4 } as const;
-const LOG_LETTER = 5.6;
+const LOG_LETTER = 5;
 
 const spaces = (blank: number): number => Math.max(3, Math.round(blank / BLANK_SPACE.width));
 const logWidth = (parts: readonly LogPart[]): number =>
-  8 + parts.reduce((sum, part) => sum + (typeof part === "string" ? part.length * LOG_LETTER : spaces(part.blank) * BLANK_SPACE.width) + 3, 0);
+  4 + parts.reduce((sum, part) => sum + (typeof part === "string" ? part.length * LOG_LETTER : spaces(part.blank) * BLANK_SPACE.width) + 3, 0);
 
 /** A blank to write on is a row of no-break spaces with a line under them; the whole never wraps. */
 function logRuns(parts: readonly LogPart[]): TextRun[] {

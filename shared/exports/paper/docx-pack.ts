@@ -1,5 +1,5 @@
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import { FACE } from "./docx-units";
+import { FACE, TICK_FACE } from "./docx-units";
 
 /** The zip format counts years from 1980; a fixed stamp, and the same in every time zone as it is told in local fields. */
 const ZIP_DATE = new Date(1980, 0, 1);
@@ -21,10 +21,27 @@ function withOwnIds(xml: string): string {
   });
 }
 
+/** A tick box as the character ☐ in its face, as Word itself writes it, instead of a symbol that other readers skip. */
+function withRealTicks(xml: string): string {
+  const face = ["ascii", "hAnsi", "eastAsia", "cs"].map((script) => ` w:${script}="${TICK_FACE}"`).join("");
+  return xml.replace(/<w:r><w:sym w:char="2610"[^>]*\/><\/w:r>/g, `<w:r><w:rPr><w:rFonts${face}/></w:rPr><w:t>\u2610</w:t></w:r>`);
+}
+
 /** Says what may stand in for a face that is not installed (w:altName, w:panose1: a sans-serif of normal width). */
 function withStandIn(xml: string): string {
   const font = `<w:font w:name="${FACE}"><w:altName w:val="Verdana"/><w:panose1 w:val="020B0604030504040204"/><w:charset w:val="00"/><w:family w:val="swiss"/><w:pitch w:val="variable"/></w:font>`;
   return xml.includes("</w:fonts>") ? xml.replace("</w:fonts>", `${font}</w:fonts>`) : xml.replace(/<w:fonts([^>]*)\/>/, (_all, attributes: string) => `<w:fonts${attributes}>${font}</w:fonts>`);
+}
+
+/** Characters XML 1.0 has no place for (clause 2.2): a reader refuses the whole file over one of them. */
+// eslint-disable-next-line no-control-regex
+const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
+
+/** What is made of a part, by its name. */
+function settled(name: string, xml: string, date: string): string {
+  if (name === "docProps/core.xml") return withDate(xml, date);
+  if (name === "word/fontTable.xml") return withStandIn(xml);
+  return /^word\/(document|header\d*|footer\d*)\.xml$/.test(name) ? withRealTicks(withOwnIds(xml)) : xml;
 }
 
 /**
@@ -38,10 +55,7 @@ export function settle(packed: Uint8Array, date: string): Uint8Array {
   const names = Object.keys(parts).sort((a, b) => Number(b === "[Content_Types].xml") - Number(a === "[Content_Types].xml") || (a < b ? -1 : 1));
   for (const name of names) {
     const bytes = parts[name] ?? new Uint8Array();
-    if (name === "docProps/core.xml") out[name] = strToU8(withDate(strFromU8(bytes), date));
-    else if (name === "word/fontTable.xml") out[name] = strToU8(withStandIn(strFromU8(bytes)));
-    else if (/^word\/(document|header\d*|footer\d*)\.xml$/.test(name)) out[name] = strToU8(withOwnIds(strFromU8(bytes)));
-    else out[name] = bytes;
+    out[name] = /\.(xml|rels)$/.test(name) ? strToU8(settled(name, strFromU8(bytes), date).replace(NOT_XML, "")) : bytes;
   }
   return zipSync(out, { mtime: ZIP_DATE, level: 6, os: 0 });
 }
