@@ -6,7 +6,7 @@ import { WideTable } from "./place";
 
 const COLUMNS: readonly { readonly label: ClockPart["label"]; readonly head: string }[] = [
   { label: "planned", head: "Planned" }, { label: "set-up", head: "Set-up" }, { label: "ramp-up sets", head: "Ramp-up" }, { label: "sets", head: "Sets" },
-  { label: "rest", head: "Rest" }, { label: "change of side", head: "Change of side" }, { label: "camera moves", head: "Camera moves" }, { label: "change of station", head: "Change of station" },
+  { label: "rest", head: "Rest" }, { label: "change of side", head: "Sides" }, { label: "camera moves", head: "Camera" }, { label: "change of station", head: "Station" },
 ];
 
 const secondsOf = (parts: readonly ClockPart[], label: ClockPart["label"]): number => parts.reduce((sum, part) => (part.label === label ? sum + part.seconds : sum), 0);
@@ -23,7 +23,7 @@ export function ClockTable() {
       <thead>
         <tr>
           <th scope="col">Block</th>
-          {columns.map(({ label, head }) => <th key={label} scope="col" className="number">{head}</th>)}
+          {columns.map(({ label, head }) => <th key={label} scope="col" className="number" title={label}>{head}</th>)}
           <th scope="col" className="number">Total</th>
         </tr>
       </thead>

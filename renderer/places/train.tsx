@@ -26,7 +26,7 @@ export function Train() {
       figures={
         <>
           <Figure value={`${minutes(gym.seconds)} of ${minutes(gym.slotSeconds)} min`} label="on the floor" over={overWords} />
-          <Figure value={count(working, "set")} label={`to work, ${count(sets.length - working, "ramp-up set")} before them`} />
+          <Figure value={String(working)} label={`${working === 1 ? "working set" : "working sets"}, ${count(sets.length - working, "ramp-up set")}`} />
         </>
       }
     >

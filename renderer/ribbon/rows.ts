@@ -21,6 +21,14 @@ export function ribbonRows(episode: Pick<Episode, "blocks">, clocks: EpisodeCloc
   });
 }
 
+/** Whether two running orders look the same on the ribbon. */
+export function sameRows(a: readonly RibbonRow[], b: readonly RibbonRow[]): boolean {
+  return a.length === b.length && a.every((row, i) => {
+    const other = b[i];
+    return other !== undefined && row.id === other.id && row.sentence === other.sentence && row.floor === other.floor && row.screen === other.screen;
+  });
+}
+
 /** What an axis says at its head: how much of how much, and by how much it is passed. */
 export interface AxisHead {
   readonly label: string;
