@@ -1,114 +1,8 @@
-import {
-  CheckBox, HeadingLevel, Paragraph, Table, TableCell, TableLayoutType, TableRow, TextRun, WidthType,
-  type IBorderOptions, type IParagraphOptions, type ITableCellBorders, type ParagraphChild,
-} from "docx";
+import { HeadingLevel, Paragraph, Table, TextRun, type ITableCellBorders, type ParagraphChild } from "docx";
 import { drawingRun } from "./docx-drawing";
-import { BLACK, GREY, PALE, TICK_FACE, eighths, halfPoints, twips } from "./docx-units";
-import { SIZES, plain, runsOf, type Field, type LogPart, type PaperNode, type TableColumn, type Text, type TickRow, type Weight } from "./tree";
-
-export type DocxBlock = Paragraph | Table;
-
-/** Names of list definitions and styles the document declares. */
-export const LISTS = { bullet: "bullets", number: "numbers" } as const;
-export const TICK_STYLE = "Tick";
-export const SMALL_TICK_STYLE = "SmallTick";
-
-/** How a node is set: the room it has, and what it must stay on one page with. */
-export interface Setting {
-  /** Points. */
-  readonly width: number;
-  /** Size where a node names none. */
-  readonly size: number;
-  readonly align: "left" | "right" | "centre";
-  readonly weight: Weight;
-  /** Its end stays with what follows. */
-  readonly keep: boolean;
-  /** It is not broken inside. */
-  readonly whole: boolean;
-  /** Counts ordered lists, so that each starts at 1. */
-  readonly lists: { count: number };
-}
-
-/** ☐ and ☒ as a box to press in Word and to tick by pen on paper (w14:checkbox). */
-const tick = (tip: string): CheckBox =>
-  new CheckBox({ alias: tip, checked: false, checkedState: { value: "2612", font: TICK_FACE }, uncheckedState: { value: "2610", font: TICK_FACE } });
-
-const tickParagraph = (tip: string, small: boolean, keepNext: boolean): Paragraph =>
-  new Paragraph({ style: small ? SMALL_TICK_STYLE : TICK_STYLE, children: [tick(tip)], keepNext });
-
-const line = (weight: number, color: string = BLACK): IBorderOptions => ({ style: "single", size: eighths(weight), color, space: 0 });
-const NONE: IBorderOptions = { style: "none", size: 0, color: "auto" };
-const NO_BORDERS = { top: NONE, bottom: NONE, left: NONE, right: NONE, insideHorizontal: NONE, insideVertical: NONE } as const;
-const ALIGN = { left: "left", right: "right", centre: "center" } as const;
-
-function textRuns(text: Text, base: { size: number; weight: Weight; grey: boolean }): TextRun[] {
-  return runsOf(text).map((run) => {
-    const weight = run.weight ?? base.weight;
-    return new TextRun({
-      text: run.text,
-      size: halfPoints(run.size ?? base.size),
-      // The name of a semibold face is not known everywhere; bold is.
-      bold: weight !== "regular",
-      italics: run.italic ?? false,
-      ...(run.grey ?? base.grey ? { color: GREY } : {}),
-    });
-  });
-}
-
-/** A paragraph of fixed small height: keeps two tables apart (Word would join them) and closes a cell that ends in one. */
-const sliver = (setting: Setting, height = 1, more: Partial<IParagraphOptions> = {}): Paragraph =>
-  new Paragraph({ spacing: { before: 0, after: 0, line: twips(height), lineRule: "exact" }, keepNext: setting.keep || setting.whole, run: { size: 2 }, ...more });
-
-interface Cell {
-  readonly blocks: readonly DocxBlock[];
-  readonly borders?: ITableCellBorders;
-  /** Points inside the cell's edges. */
-  readonly pad?: { readonly top?: number; readonly right?: number; readonly bottom?: number; readonly left?: number };
-  readonly shade?: string;
-}
-
-interface Row {
-  readonly cells: readonly Cell[];
-  readonly head?: boolean;
-  /** Cells stand in the middle of the row. */
-  readonly middle?: boolean;
-  readonly minHeight?: number;
-}
-
-/** A table of fixed layout; widths are given for the grid and again for every cell, as readers differ in which they obey. */
-function grid(widths: readonly number[], rows: readonly Row[], setting: Setting, firstColumn = false): Table {
-  return new Table({
-    layout: TableLayoutType.FIXED,
-    width: { size: twips(widths.reduce((sum, width) => sum + width, 0)), type: WidthType.DXA },
-    columnWidths: widths.map(twips),
-    borders: NO_BORDERS,
-    tableLook: { firstRow: rows[0]?.head ?? false, firstColumn, lastRow: false, lastColumn: false, noHBand: true, noVBand: true },
-    rows: rows.map((row, at) => new TableRow({
-      cantSplit: true,
-      // Said only where it is so: some readers take the element's presence for yes.
-      ...(row.head ? { tableHeader: true } : {}),
-      keepNext: row.head || (setting.whole && at < rows.length - 1) || (setting.keep && at === rows.length - 1),
-      ...(row.minHeight === undefined ? {} : { height: { value: twips(row.minHeight), rule: "atLeast" as const } }),
-      children: widths.map((width, column) => {
-        const cell = row.cells[column];
-        return new TableCell({
-          width: { size: twips(width), type: WidthType.DXA },
-          ...(row.middle ? { verticalAlign: "center" as const } : {}),
-          margins: { marginUnitType: WidthType.DXA, top: twips(cell?.pad?.top ?? 0), right: twips(cell?.pad?.right ?? 0), bottom: twips(cell?.pad?.bottom ?? 0), left: twips(cell?.pad?.left ?? 0) },
-          ...(cell?.borders ? { borders: cell.borders } : {}),
-          ...(cell?.shade ? { shading: { fill: cell.shade } } : {}),
-          children: closed(cell?.blocks ?? [], setting),
-        });
-      }),
-    })),
-  });
-}
-
-/** A cell must end in a paragraph (w:tc, ECMA-376 part 1 clause 17.4.65). */
-function closed(blocks: readonly DocxBlock[], setting: Setting): DocxBlock[] {
-  const last = blocks[blocks.length - 1];
-  return last instanceof Paragraph ? [...blocks] : [...blocks, sliver({ ...setting, keep: false, whole: false })];
-}
+import { LISTS, grid, line, sliver, text, textRuns, tickParagraph, type Cell, type DocxBlock, type Row, type Setting } from "./docx-pieces";
+import { GREY, PALE, halfPoints, twips } from "./docx-units";
+import { SIZES, plain, type Field, type LogPart, type PaperNode, type TableColumn, type TickRow } from "./tree";
 
 /** Cells of one row set their own paragraphs; whether rows keep together is the row's business. */
 const inCell = (setting: Setting, width: number, more: Partial<Setting> = {}): Setting => ({ ...setting, width, keep: false, whole: false, ...more });
@@ -147,17 +41,6 @@ function tableOf(node: Extract<PaperNode, { kind: "table" }>, setting: Setting):
   }));
   const headed = node.columns.some((column: TableColumn) => column.head !== "");
   return grid(widths, headed ? [head, ...rows] : rows, setting, node.rowHead === 0);
-}
-
-/** One paragraph of text in the setting's own style. */
-function text(words: Text, setting: Setting, after = 4, grey = false): Paragraph {
-  return new Paragraph({
-    children: textRuns(words, { size: setting.size, weight: setting.weight, grey }),
-    alignment: ALIGN[setting.align],
-    spacing: { before: 0, after: twips(after) },
-    keepLines: true,
-    keepNext: setting.keep,
-  });
 }
 
 /** Points a no-break space takes at the size blanks are set in, and a letter at the size of the words between them. */

@@ -1,7 +1,8 @@
 import { AlignmentType, Document, Footer, Header, LevelFormat, Packer, PageNumber, Paragraph, SectionType, Table, TableCell, TableLayoutType, TableRow, TextRun, WidthType, type IBorderOptions, type ISectionOptions } from "docx";
 import type { PaperSize, Rendered } from "../types";
-import { LISTS, SMALL_TICK_STYLE, TICK_STYLE, nodesToBlocks, type Setting } from "./docx-blocks";
+import { nodesToBlocks } from "./docx-blocks";
 import { settle } from "./docx-pack";
+import { LISTS, SMALL_TICK_STYLE, TICK_STYLE, type Setting } from "./docx-pieces";
 import { BLACK, FACE, MARGINS, SHEETS, eighths, halfPoints, twips } from "./docx-units";
 import { SIZES, type Paper, type RunningHead, type Section } from "./tree";
 
