@@ -28,7 +28,7 @@ export function pathSteps(urlPath: string): string[] | null {
   } catch {
     return null;
   }
-  // eslint-disable-next-line no-control-regex
+   
   if (/[\\\u0000-\u001f:]/.test(decoded)) return null;
   const steps = decoded.split("/").filter((step) => step !== "");
   return steps.some((step) => step.startsWith(".")) ? null : steps;

@@ -12,7 +12,7 @@ import { readPrefix } from "./typing";
 /** Longest piece one line takes; longer paste is cut at a sentence's end, nothing is dropped. */
 const LONGEST_PIECE = 1500;
 
-// eslint-disable-next-line no-control-regex
+ 
 const UNPRINTABLE = /[\u0000-\u001f\u007f\u2028\u2029]/g;
 
 export type PastedPiece = { type: "block"; kind: BlockKind; title: string; exercise: string | null } | { type: "row"; word: RowWord | null; text: string };

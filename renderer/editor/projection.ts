@@ -20,7 +20,7 @@ export interface ProjectionMemory {
 export const newMemory = (): ProjectionMemory => ({ items: new Map(), blocks: new Map(), episode: null });
 
 /** Characters a file may not hold in a line become spaces. */
-// eslint-disable-next-line no-control-regex
+ 
 const UNPRINTABLE = /[\u0000-\u001f\u007f\u2028\u2029]/g;
 const lineText = (node: LexicalNode): string => node.getTextContent().replace(UNPRINTABLE, " ").slice(0, MAX_TEXT);
 

@@ -14,7 +14,7 @@ const id = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/, "expected 1 to 64 letters, 
 const text = z
   .string()
   .max(MAX_TEXT)
-  // eslint-disable-next-line no-control-regex
+   
   .regex(/^[^\u0000-\u001f\u007f\u2028\u2029]*$/, "expected one line of text without control characters");
 const name = text.max(200);
 const seconds = z.number().min(0).max(86_400);

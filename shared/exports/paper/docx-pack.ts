@@ -34,7 +34,7 @@ function withStandIn(xml: string): string {
 }
 
 /** Characters XML 1.0 has no place for (clause 2.2): a reader refuses the whole file over one of them. */
-// eslint-disable-next-line no-control-regex
+ 
 const NOT_XML = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g;
 
 /** What is made of a part, by its name. */

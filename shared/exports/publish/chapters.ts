@@ -33,9 +33,9 @@ export function chaptersOf(episode: Pick<Episode, "blocks">, screen: ScreenClock
   let pending: number | null = null;
   for (const block of episode.blocks) {
     const length = secondsOf.get(block.id) ?? 0;
-    const at = pending ?? Math.round(start);
+    const at: number = pending ?? Math.round(start);
     start += length;
-    const isLong = Math.round(start) - at >= SHORTEST_CHAPTER_SECONDS;
+    const isLong: boolean = Math.round(start) - at >= SHORTEST_CHAPTER_SECONDS;
     if (isLong) chapters.push({ at, title: blockName(block) });
     pending = !isLong && chapters.length === 0 ? at : null;
   }

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { ASPECTS, BLOCK_KINDS, EPISODE_FORMAT, EPISODE_VERSION, FRAME_RATES, GROUPS, LEVELS, LINE_KINDS, RELATIONS, SET_ROLES, UNITS, type Block, type Episode } from "../../../shared/episode";
 
-const unprintable = /[\u0000-\u001f\u007f\u2028\u2029]/; // eslint-disable-line no-control-regex
+const unprintable = /[\u0000-\u001f\u007f\u2028\u2029]/;  
 /** Any one-line text: words, prefixes that look typed, other scripts, nothing at all. */
 export const lineText = fc.oneof(
   fc.string({ unit: "grapheme", maxLength: 60 }).filter((text) => !unprintable.test(text)),
