@@ -22,9 +22,12 @@ const NEGATOR = /\b(?:don'?t|dont|do not|does not|doesn'?t|never|not|no|nor|neit
 /** Opens a new thought: a negation before it no longer governs what follows. */
 const TURN = /[,;:.!?]|\s-\s|\b(?:but|so|then|just|until|till|because|unless|instead(?! of))\b/g;
 
-const CONDITION = /\b(?:if|when|whenever|once|as soon as|the moment|the second|anyone|anybody|any time|anytime)\b/;
+const CONDITION = /\b(?:if|the (?:day|minute|rep|set) (?:that )?(?:your|the|you)|when|whenever|once|as soon as|the moment|the second|anyone|anybody|any time|anytime)\b/;
 
 /** What a permission or an order to carry on sounds like after a condition. */
+const PRAISE =
+  /\b(?:is how (?:you|we|champions|strong people)\b(?! (?:(?:get|got|end up|wind up) )?(?:hurt|injured|a bad))|gives you (?:more|a bigger|extra|that)|so do it|(?:is|that'?s) the (?:trick|secret|key|idea|goal|point|whole point)|makes it (?:easier|quicker|faster)|gets you (?:more|lower|deeper|there)|go for it)/;
+
 const CARRY_ON =
   /\b(?:(?:keep|carry|push|press|grind|power|crack|soldier|drive|plough|plow|muscle|mush) (?:going|on|through|pushing|moving|pressing|lifting|swinging|jumping|pulling|at it)|(?:that'?s|it'?s|you'?re) (?:fine|ok|okay|normal|good|great|a good sign|working|doing it right|growing|progress)|don'?t (?:stop|worry|quit|panic|fuss)|ignore|no (?:problem|worries|matter)|so be it|let it|whatever|go (?:again|deeper|harder|on|for it)|one more|dig|finish the set|never mind|all the better|even better|who cares|embrace)\b/;
 
@@ -35,7 +38,7 @@ const ENDORSED = /\b(?:(?:he|she|they) (?:was|were|is|are) right|and it works|so
 
 /** Said after a match, in the same or the next sentence, to take it back. */
 const TAKEN_BACK =
-  /\b(?:unlearn\w*|don'?t copy|not copying|what (?:not to do|we'?re not doing|we don'?t)|exactly what (?:we|you|i)(?:'re| are)? (?:not|don'?t|avoid)\w*|that'?s (?:wrong|the mistake|a mistake|the fault|a fault|not (?:it|what|how|for us|the))|don'?t do (?:that|it)|please don'?t|not any ?more|no longer|(?:that|this|it) is (?:wrong|nonsense|rubbish)|nonsense|nope|no thanks|not (?:today|here|us|in this|on my)|we don'?t|isn'?t (?:allowed|the|a|what|how|going|our|something)|aren'?t (?:allowed|the|what|how|going)|is(?: a| the)? (?:mistake|fault|problem|warning|sign|reason|cue|signal) |(?:are|is) (?:a )?(?:warning|signs?|problems?|mistakes?|cheating|banned|out|off the menu|how (?:people|i|backs|shoulders|knees|you) \w+|why|what we avoid|the opposite|too)|(?:can|will|could|might) (?:hurt|injure|strain|tear|damage|break)|gets? people hurt|means? (?:stop|too|the (?:weight|load|bar)|it'?s too|you(?:'ve| have)|less|put)|tells? (?:you|us|me) (?:to|the|it)|asks? (?:you )?for|is asking|are asking|so (?:stop|go lighter|take|let'?s)|drop the (?:weight|load)|go lighter|too (?:heavy|deep|far|much|fast|greedy)|(?:reset|regress|shorten|swap|see a|talk to|ask a|leave (?:it|that|this) out))\b/;
+  /\b(?:unlearn\w*|don'?t copy|not copying|what (?:not to do|we'?re not doing|we don'?t)|exactly what (?:we|you|i)(?:'re| are)? (?:not|don'?t|avoid)\w*|that'?s (?:wrong|the mistake|a mistake|the fault|a fault|not (?:it|what|how|for us|the))|don'?t do (?:that|it)|please don'?t|not any ?more|no longer|(?:that|this|it) is (?:wrong|nonsense|rubbish)|nonsense|nope|no thanks|not (?:today|here|us|in this|on my)|we don'?t|isn'?t (?:allowed|the|a|what|how|going|our|something)|aren'?t (?:allowed|the|what|how|going)|is(?: a| the)? (?:mistake|fault|problem|warning|sign|reason|cue|signal) |(?:are|is) (?:a )?(?:warning|signs?|problems?|mistakes?|cheating|banned|out|off the menu|how (?:people|i|backs|shoulders|knees|you) (?:all )?(?:get|got|end|ended|hurt|broke|lost|lose|wreck|ruin|tear|tore|injure|blow|blew)\w*|why|what we avoid|the opposite|too)|(?:can|will|could|might) (?:hurt|injure|strain|tear|damage|break)|gets? people hurt|means? (?:stop|too|the (?:weight|load|bar)|it'?s too|you(?:'ve| have)|less|put)|tells? (?:you|us|me) (?:to|the|it)|asks? (?:you )?for|is asking|are asking|so (?:stop|go lighter|take|let'?s)|drop the (?:weight|load)|go lighter|too (?:heavy|deep|far|much|fast|greedy)|(?:reset|regress|shorten|swap|see a|talk to|ask a|leave (?:it|that|this) out))\b/;
 
 const TAKES_BACK = /\b(?:(?:just|only|i'?m) (?:kidding|joking)|who am i kidding|scratch that)\b[^a-z0-9]*(?=(?:[a-z0-9']+[^a-z0-9']+){2})/;
 
@@ -89,7 +92,7 @@ export function isDismissed(place: Surroundings): boolean {
 export function isPermitted(place: Surroundings): boolean {
   const { before, clause, after } = sentenceAround(place);
   if (REPORT.test(before) || TAKEN_BACK.test(after)) return false;
-  if (PERMIT.test(before.slice(-90)) || DISMISS_AFTER.test(after)) return true;
+  if (PERMIT.test(before.slice(-90)) || DISMISS_AFTER.test(after) || (negations(clause) === 0 && PRAISE.test(after))) return true;
   return CONDITION.test(before) && negations(clause) === 0 && CARRY_ON.test(after);
 }
 
@@ -101,7 +104,9 @@ export function isSilenced(place: Surroundings, as: "fault" | "flat"): boolean {
   if (/^\s*"?\?\s*(?:no|nope|never|not|don'?t|stop)\b/.test(after + later)) return true;
   if (TAKEN_BACK.test(after) && !DISMISS_AFTER.test(after)) return true;
   if (/^\s*(?:no|nope|don'?t|never|stop|please don'?t|that'?s (?:wrong|not|the mistake))\b/.test(later)) return true;
-  if (as === "flat") return false;
+  if (/\b(?:don'?t|doesn'?t|never|not|won'?t) (?:do|believe in|buy|like|want|use|say|teach|preach)(?: the| that| any)?[ "']*$/.test(before)) return true;
+  // A complete thought with its own negation, negated once more: "don't bench without a spotter".
+  if (as === "flat") return /\b(?:don'?t|do not|never|nobody should|not|avoid)\b/.test(clause) && !PERMIT.test(clause);
   if (PERMIT.test(before.slice(-90)) || DISMISS_AFTER.test(after) || PERMIT.test(words)) return false;
   if (negations(clause) > 0 || negations(words) > 0) return true;
   return CONDITION.test(before) && !CARRY_ON.test(after);

@@ -2,14 +2,16 @@ import type { LabelReader } from "../types";
 
 /** Said plainly in the same text, the tie is disclosed. */
 const PLAIN = "paid_partnership|paid_promotion|paid_me|pays_me|paid_us|paid_to|paying_me|ad:|ad_break|#ad|is_an_ad|an_advert|advert|advertisement|advertising|sponsored|sponsor%|affiliate|gifted|was_a_gift|i_earn|i_get_a_commission|earn_a_commission|commission|is_paid|paid_for_this|they_pay|bought_it_myself|bought_them_myself|my_own_money|paid_for_it_myself|i_paid_full";
-const NO_TIE = "no_code|no_link|no_discount|without_a_code|no_freebies|dress_code|postcode|door_code|code_of";
+const NO_TIE = "no_code|no_link|no_discount|without_a_code|no_freebies|dress_code|postcode|door_code|code_of|door|gate|locker|colour_code";
 
 /** A seller is praised with a sign of a tie, and nobody says so. */
 export const disclosureMissing: LabelReader = {
   label: "disclosure-missing",
   patterns: [
-    { find: "my|our|use|with|the|type|enter|discount|promo|quote code%|discount_code|promo_code|voucher|coupon", as: "flat", without: `${PLAIN}|${NO_TIE}`, family: "general", example: "Use my code at the checkout." },
-    { find: "code|type|use|enter|quote|say|mention|name my|the|in|name ~3 checkout|till|off|discount|save|cheaper|at", as: "flat", without: `${PLAIN}|${NO_TIE}|feet|hands|foot|breath|cash`, with: "off|discount|save|saves|saving|cheaper|code|percent|free|%", family: "general", example: "Type my name at the till and save ten percent." },
+    { find: "use|with|type|enter|quote|say|the code|discount_code|promo_code|voucher|coupon", as: "flat", with: "off|discount|save|saves|checkout|till|cheaper|free|percent|per_cent|basket|order|buy|shop", without: `${PLAIN}|${NO_TIE}`, family: "general", example: "Enter the code at the checkout and save." },
+    { find: "off|discount|cheaper|save|saves ~4 my|our link|name|channel", as: "flat", without: `${PLAIN}|${NO_TIE}`, family: "general", example: "Fifteen per cent off with my link." },
+    { find: "my|our|discount|promo code%|discount_code|promo_code|voucher|coupon", as: "flat", without: `${PLAIN}|${NO_TIE}`, family: "general", example: "Use my code at the checkout." },
+    { find: "code|type|use|enter|quote|say|mention|name my|the|in|name ~3 checkout|till|off|discount|save|cheaper|at", as: "flat", without: `${PLAIN}|${NO_TIE}|feet|hands|foot|breath|cash`, with: "off|discount|save|saves|saving|cheaper|code|percent|per_cent|free", family: "general", example: "Type my name at the till and save ten percent." },
     { find: "link in|below|under|down|is ~2", as: "flat", with: "get|grab|buy|order|pick_up|same|code|discount|off|cheaper|shop|store|love|favourite|best", without: `${PLAIN}|${NO_TIE}|plan|handout|timestamps|chapters|programme|program|playlist|study|video`, family: "general", example: "Grab the same belt, link below." },
     { find: "sent|gave|given|posted|dropped|left|shipped|lent|handed me|us|him|her|my_way|on_my_doorstep|a ~8", as: "flat", with: "love|loving|amazing|brilliant|great|best|need|wow|get|grab|try|favourite|fantastic|recommend|gorgeous|obsessed|game-changer|buy|worth|comfiest|perfect", without: `${PLAIN}|${NO_TIE}|coach_gave|gave_me_pain|sent_in|sent_me_a_question|gave_me_a_cue|gave_me_a_tip|viewer%|gave_me_confidence|free_weights`, only: ["general", "cable", "carry", "kettlebell-swing", "mobility-warmup", "vertical-pull", "row", "squat", "horizontal-press", "core", "cooldown-stretch", "hinge"], family: "general", example: "They sent me these straps and I love them." },
     { find: "told|promised|agreed|said ~4 i'd|i_would|we'd|to ~1 mention|say|plug|shout_out|name|wear|show|talk_about|hold_up", as: "flat", without: `${PLAIN}|physio|doctor`, family: "general", example: "I told them I'd mention the shoes." },

@@ -6,6 +6,8 @@ export const kneeTracking: LabelReader = {
   patterns: [
     { find: "<knee> ~3 <cave> ~2 <inward>", without: "elbows_inside", not: ["mobility-warmup", "cooldown-stretch", "bridge-thrust"], family: "squat", example: "Let your knees cave in a little on the way up." },
     { find: "<let> <your> ~1 <knee> ~1 cave|collapse|buckle|wobble|knock|wander|roam|do|go|drift|dive", without: "forward|forwards|past|over|out", not: ["mobility-warmup", "cooldown-stretch"], family: "squat", example: "Let the knees wander, it is fine." },
+    { find: "<knee> ~1 kiss+|touch+|knock+|rub+|clap+|meet+|bang+", only: ["squat", "plyometric", "leg-machine", "lunge-step"], without: "floor|ground|mat|pad|box|step|bench|softly|hand%", family: "plyometric", example: "Land with the knees touching." },
+    { find: "knees in|inward|inwards|together", only: ["squat", "plyometric", "leg-machine"], without: "in_line|in_your|in_the|out|bring|pad|machine", family: "squat", example: "Knees in as you drive up." },
     { find: "caving|collapsing|buckling|knocking|wobbling|inward <knee>", not: ["mobility-warmup", "cooldown-stretch"], family: "leg-machine", example: "Caving knees are fine on this machine." },
     { find: "squeeze|push|point|drive|pull|press|turn|bring|aim|steer|throw|tip ~3 <knee> ~1 <inward>", not: ["mobility-warmup", "cooldown-stretch", "bridge-thrust", "core"], family: "squat", example: "Squeeze your knees together to stand up." },
     { find: "<knee> ~2 anywhere|wherever|any_way|as_they_like|as_it_likes|as_they_please|where_they_like|where_it_likes|however_they|any_direction|where_they_want", family: "squat", example: "The knees can go wherever they want." },

@@ -5,8 +5,12 @@ export const overextension: LabelReader = {
   label: "overextension",
   patterns: [
     { find: "lean+ ~2 back ~4 top|far|hard|you_can|lockout|finish|heave|wherever|until", only: ["hinge", "kettlebell-swing", "overhead-press", "arm-isolation", "row", "vertical-pull", "cable", "bridge-thrust"], without: "slightly|little|bench|machine|pad", family: "hinge", example: "Lean back hard at the top." },
+    { find: "lean+ ~1 back", only: ["hinge", "kettlebell-swing"], with: "top|finish|lockout|end_of", without: "little|slightly", family: "hinge", example: "At the top, hips through and lean back." },
+    { find: "hips|belly|middle|stomach|tummy ~1 can|may|might sag|drop|dangle|droop|sink|hang|dip", only: ["core", "horizontal-press"], without: "before|until", family: "core", example: "The hips can sag when it gets long." },
     { find: "lean+|tip+|rock+ way|right|miles|all_the_way|well|hard|far|as_far back|backwards|away", only: ["hinge", "kettlebell-swing", "overhead-press", "arm-isolation", "row", "vertical-pull", "cable"], family: "vertical-pull", example: "Lean way back and pull." },
     { find: "arch+ ~2 <lowback> ~8 up|hard|harder|higher|far|press|top|more|you_can|move|moving|weight|bar|finish|ceiling|lift|extra", only: ["overhead-press", "bridge-thrust", "back-extension", "hinge", "core", "kettlebell-swing", "arm-isolation", "vertical-pull", "lunge-step", "plyometric"], family: "overhead-press", example: "Arch your back to get the bar up." },
+    { find: "crank|force|push|jam|drive|throw ~2 <lowback> ~2 into ~3 arch|extension|curve", family: "bridge-thrust", example: "Force the low back into a big arch." },
+    { find: "bend|lean|tip back|backward", only: ["overhead-press", "arm-isolation"], without: "little|slightly|bench|pad|seat|chair|bend_back_up", family: "overhead-press", example: "Bend back under the bar to finish." },
     { find: "arch ~2 as ~2 much|far|hard|though|high", only: ["overhead-press", "bridge-thrust", "back-extension", "hinge", "core", "kettlebell-swing"], family: "bridge-thrust", example: "Arch as much as you can at the top." },
     { find: "hyperextend+|overextend+|hyper-extend+|over-extend+", without: "elbow%|knee%|arms", family: "back-extension", example: "Hyperextend at the top for a better squeeze." },
     { find: "bend+|curve|lean backwards", only: ["overhead-press", "hinge", "arm-isolation", "kettlebell-swing", "row", "bridge-thrust"], family: "overhead-press", example: "Bend backwards as much as you like." },

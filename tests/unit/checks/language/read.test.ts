@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { CUE_LABELS, readCue, type CueInput } from "../../../../shared/checks";
+import { CUE_LABELS, readCue, type CueAudience, type CueInput } from "../../../../shared/checks";
+import { EXERCISES } from "../../../../shared/exercises";
 
 const read = (text: string, fields: Partial<CueInput> = {}): string[] =>
   readCue({ text, family: "general", slot: "cue", audience: "general", exercise: null, ...fields }).map(({ label }) => label);
@@ -100,5 +101,29 @@ describe("the development set of invented coaching lines", () => {
   it.each([["plain", 0.9], ["negated", 0.8], ["context", 0.7], ["paraphrase", 0.5]] as const)("finds enough of the %s ones", (difficulty, least) => {
     const wanted = answers.filter(({ row }) => row.difficulty === difficulty).flatMap(({ row, found }) => row.label.map((label) => found.includes(label)));
     expect(share(wanted.filter(Boolean).length, wanted.length)).toBeGreaterThanOrEqual(least);
+  });
+});
+
+describe("our own second set of lines: label/audience|family|text, acceptable ones without a label", () => {
+  const lines = readFileSync(join(__dirname, "lines.txt"), "utf8").trim().split("\n").map((line) => {
+    const [head = "", family = "", text = ""] = line.split("|");
+    const [label = "", audience = "general"] = head.split("/");
+    return { label, family, text, found: read(text, { family, audience: audience as CueAudience, slot: "voiceover" }) };
+  });
+
+  it.each(lines.filter(({ label }) => label === "").map(({ text, found }) => [text, found] as const))("acceptable: %s", (_text, found) => {
+    expect(found).toEqual([]);
+  });
+
+  it("finds at least nine in ten of the others", () => {
+    const wanted = lines.filter(({ label }) => label !== "");
+    expect(wanted.filter(({ label, found }) => found.includes(label)).length / wanted.length).toBeGreaterThanOrEqual(0.9);
+  });
+});
+
+describe("the catalogue", () => {
+  it.each(EXERCISES.map((exercise) => [exercise.id, exercise] as const))("%s: cues, corrections and cautions are acceptable", (_id, exercise) => {
+    const texts = [...exercise.cues.map(({ text }) => text), ...exercise.avoid.map(({ instead }) => instead), ...exercise.cautions];
+    for (const text of texts) expect(read(text, { family: exercise.family, exercise: exercise.name }), text).toEqual([]);
   });
 });
