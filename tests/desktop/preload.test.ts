@@ -1,3 +1,4 @@
+import { build } from "esbuild";
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import { bridge, type Api } from "../../shared/bridge";
 import type * as StandIn from "./electron-stand-in";
@@ -55,5 +56,11 @@ describe("what the page is given", () => {
     const api = await page();
     const on = api.on as (event: string, listener: () => void) => () => void;
     expect(() => on("constructor", () => undefined)).toThrow('There is no event called "constructor".');
+  });
+
+  it("is bundled into a script that needs nothing but Electron, as the sandbox demands", async () => {
+    const { metafile } = await build({ entryPoints: ["electron/preload.ts"], bundle: true, platform: "node", format: "cjs", external: ["electron"], write: false, metafile: true, outfile: "preload.cjs" });
+    const asked = Object.values(metafile.outputs).flatMap((output) => output.imports.map((each) => each.path));
+    expect([...new Set(asked)]).toEqual(["electron"]);
   });
 });
