@@ -137,6 +137,16 @@ export function seesUnit(reader: Reader): boolean {
     reader.phrase("per cent"));
 }
 
+/** Refuses "20s-30s" and "20 m to 30 m" after the first of the two; a dash set apart on both sides parts two statements. */
+export function refuseAmountRange(reader: Reader, from: number): void {
+  const [dash, next] = [reader.peek(), reader.peek(1)];
+  const parts = dash.text === "-" && dash.spaced && next.spaced;
+  if (!["-", "to"].includes(dash.text) || parts || (next.kind !== "number" && next.kind !== "clock")) return;
+  reader.at += 2;
+  takeUnit(reader, [...SECOND_WORDS, ...MINUTE_WORDS, "m", ...METRE_WORDS]);
+  reader.refuse("A range of times or distances cannot be planned: write one", from);
+}
+
 /** "-30" with a tight minus in front of it, where a dash would be set apart. */
 export function refuseNegative(reader: Reader): void {
   const [dash, next] = [reader.peek(), reader.peek(1)];

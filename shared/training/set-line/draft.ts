@@ -14,6 +14,7 @@ const TWICE: Readonly<Partial<Record<keyof Scheme, string>>> = {
   restSeconds: "Two rests in one line: keep one",
   rpe: "The RPE is stated twice",
   rir: "The reps in reserve are stated twice",
+  eachSide: "Each side is stated twice",
   dropSets: "The drop sets are stated twice",
   emomMinutes: "The minutes of the EMOM are stated twice",
 };

@@ -6,6 +6,7 @@ const SIDES = ["side", "sides", "leg", "legs", "arm", "arms", "foot", "feet", "h
 
 /** "each side", "/leg", "e/s", "L/R", "left and right"; a lone "each" counts straight after the work only. */
 export function eachSide(reader: Reader, draft: Draft): boolean {
+  const from = reader.at;
   const found = reader.attempt(() => {
     reader.take("on", "to", "for");
     if (reader.take("each", "per", "/", "a", "ea", "every", "both")) {
@@ -18,7 +19,7 @@ export function eachSide(reader: Reader, draft: Draft): boolean {
     return reader.phrase("e|p / s|side") || reader.phrase("es") || reader.phrase("l|r /|+|&|and|-? r|l") || reader.phrase("left|right and|/|+|&|then? right|left") || null;
   });
   if (!found) return false;
-  draft.scheme.eachSide = true;
+  draft.state(reader, from, "eachSide", true);
   return true;
 }
 

@@ -101,6 +101,27 @@ function bodyweight(reader: Reader): Load | null {
   return { value: null, unit: "bodyweight" };
 }
 
+/** "assisted 15 kg", "15 kg assisted", "15 kg of assistance": help is weight taken off bodyweight. */
+function assistance(reader: Reader): Load | null {
+  const HELP = ["assisted", "assistance", "assist"];
+  return reader.attempt(() => {
+    const from = reader.at;
+    const first = reader.take(...HELP);
+    if (first) reader.take(":", "by", "with", "of");
+    const banded = first ? band(reader) : null;
+    if (banded) return banded;
+    const value = plainNumber(reader);
+    if (first && value === null) reader.refuse("How much help? Write BW - 10 kg", from);
+    const unit = value === null ? null : takeWeightUnit(reader);
+    if (value === null || unit === null) return null;
+    if (!first) {
+      reader.take("of");
+      if (!reader.take(...HELP)) return null;
+    }
+    return { value: -weight(reader, from, value), unit: `bodyweight+${unit}` };
+  });
+}
+
 /** After a dash: is it a weight (an assisted BW - 10 kg) or something else (BW - 60 s)? */
 function seesWeight(reader: Reader): boolean {
   return reader.sees(() => {
@@ -114,7 +135,9 @@ function band(reader: Reader): Load | null {
   return reader.attempt(() => {
     reader.take("a", "the");
     while (reader.take(...COLOURS, ...STRENGTHS) || (["-", "/"].includes(reader.peek().text) && !reader.peek().spaced && reader.take("-", "/"))) continue;
-    return reader.take("band", "bands", "banded") || reader.phrase("mini -? band|bands") ? { value: null, unit: "band" } : null;
+    if (!reader.take("band", "bands", "banded") && !reader.phrase("mini -? band|bands")) return null;
+    void reader.phrase("-? assisted|assistance|assist");
+    return { value: null, unit: "band" };
   });
 }
 
@@ -189,7 +212,7 @@ function refuseRange(reader: Reader): void {
 /** The next load, or null. */
 export function takeLoad(reader: Reader): Load | null {
   refuseRange(reader);
-  return bodyweight(reader) ?? band(reader) ?? pair(reader) ?? plural(reader) ?? percent(reader) ?? plain(reader);
+  return bodyweight(reader) ?? assistance(reader) ?? band(reader) ?? pair(reader) ?? plural(reader) ?? percent(reader) ?? plain(reader);
 }
 
 /** A load anywhere in the line, or the hand it is for. */

@@ -46,7 +46,7 @@ function belowHundred(tokens: readonly Token[], at: number): Found | null {
 /** Also "a hundred", "one hundred and ten", "two hundred". */
 function inWords(tokens: readonly Token[], at: number): Found | null {
   const first = wordAt(tokens, at);
-  const lead = first === "hundred" ? { value: 1, count: 0 } : first === "a" && wordAt(tokens, at + 1) === "hundred" ? { value: 1, count: 1 } : belowHundred(tokens, at);
+  const lead = first === "hundred" ? { value: 1, count: 0 } : first === "a" && wordAt(tokens, at + 1) === "hundred" ? { value: 1, count: 1 } : first === "a" && wordAt(tokens, at + 1) === "dozen" ? { value: 12, count: 2 } : belowHundred(tokens, at);
   if (!lead || wordAt(tokens, at + lead.count) !== "hundred") return lead && lead.count > 0 ? lead : null;
   const next = at + lead.count + 1;
   const skip = wordAt(tokens, next) === "and" ? 1 : 0;

@@ -23,6 +23,8 @@ const STATEMENTS: readonly ((reader: Reader, draft: Draft) => boolean)[] = [
 /** Signs and words that only join; these promise that something follows. */
 const JOINERS = ["@", "at", "with", "using", "and", "&", "+", "plus", "then", "for"];
 const BREAKS = [",", ";", "|", "(", ")", "[", "]", ".", ":"];
+/** Signs that open something: a line cannot end with one. */
+const OPENERS = ["-", "(", "[", ":"];
 
 /** A label in front: "A1:", "A2)", "B1.", "[C2]", a bare "D1". Letters alone need their sign. */
 const GROUP = /^\s*(?:[[(]([a-wyz])(\d{1,2})?[\])]|([a-wyz])([1-9]\d?)?\s*[:.)](?!\w\.)|([a-wyz])([1-9]\d?)(?=\s|$))(?:\s*[-:.,])?/;
@@ -56,10 +58,12 @@ function skipJoiners(reader: Reader): number | null {
       reader.at += withSlash ? 2 : 1;
     } else if (BREAKS.includes(token.text) || apart) {
       if (promised !== null && !["(", "[", ":"].includes(token.text)) reader.refuse(`Something is missing after "${reader.since(promised)}"`, promised);
+      if (token.text === "-" && reader.peek(1).kind === "sign" && BREAKS.includes(reader.peek(1).text)) reader.refuse('Something is missing after "-"');
       reader.at++;
     } else break;
   }
-  return promised;
+  const last = reader.tokens[reader.at - 1];
+  return promised ?? (reader.done && last && OPENERS.includes(last.text) ? reader.at - 1 : null);
 }
 
 /** "at the bottom", "for 3 sets", "on the last set": statements that begin with a joining word. */

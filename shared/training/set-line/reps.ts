@@ -46,7 +46,7 @@ export function takeRange(reader: Reader): Range | null {
 export function plus(reader: Reader, draft: Draft): void {
   const sign = reader.peek();
   const next = reader.peek(1);
-  const marks = reader.sees(() => reader.take("+") && (reader.done || (next.kind === "sign" && next.text !== "+") || next.text === "reps" || next.text === "rep" || (!sign.spaced && next.spaced && !["drop", "a", "double", "triple"].includes(next.text) && !dropFollows(reader))));
+  const marks = reader.sees(() => reader.take("+") && (reader.done ? !sign.spaced : (next.kind === "sign" && next.text !== "+") || next.text === "reps" || next.text === "rep" || (!sign.spaced && next.spaced && !["drop", "a", "double", "triple"].includes(next.text) && !dropFollows(reader))));
   const words = !marks && (reader.phrase("or more") || (reader.peek().text === "plus" && (reader.peek(1).kind === "sign") && reader.take("plus")));
   if (!marks && !words) return;
   if (marks) reader.at++;

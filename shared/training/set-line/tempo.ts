@@ -11,7 +11,7 @@ const PHASES = ["the lowering", "the pause at the bottom", "the lifting", "the p
 /** Figures with the same sign between them, figures parted by spaces, or figures run together. */
 const JOINED = /^(?:\d{1,2}|x)(?:(?:\s*-\s*(?:\d{1,2}|x))+|(?:\s*\/\s*(?:\d{1,2}|x))+|(?:[.](?:\d{1,2}|x))+|(?::(?:\d{1,2}|x))+|(?:,(?:\d{1,2}|x))+)(?![a-z0-9½%])/;
 const SPACED = /^[\dx](?:\s+[\dx](?![\w.,:/%½]))+(?!\s*(?:kg|lb|kilo|pound|s\b|sec|min|m\b|x|%|rir|rpe|drop))/;
-const RUN = /^[\dx]+(?![a-z0-9%½.:])/;
+const RUN = /^[\dx]+(?![a-z0-9%½]|[.:]\d)/;
 
 interface Figures {
   readonly parts: readonly string[];
@@ -45,6 +45,8 @@ function stateFigures(reader: Reader, draft: Draft, figures: Figures, from: numb
 /** "tempo 3-1-1-0", "3110 tempo", and where nothing else fits "@ 30X1" or four figures after the work. */
 export function tempoFigures(reader: Reader, draft: Draft): boolean {
   const from = reader.at;
+  // "with a tempo of 3110", "at a 3-1-1-0 tempo"
+  reader.take("a", "an", "the");
   const named = reader.take("tempo", "cadence") || (reader.peek().text === "t" && /^t:?\s?\d[\dx]{2}/.test(reader.norm.slice(reader.peek().start)) && reader.take("t"));
   if (named) {
     while (reader.take(":", "=", "of", "at", "is", "(")) continue;
@@ -59,17 +61,21 @@ export function tempoFigures(reader: Reader, draft: Draft): boolean {
   const figures = figuresAt(reader.norm, first.start);
   if (!figures) return false;
   const after = wordFollows(reader.norm, figures);
-  if (!after && !unnamed(reader, draft, figures)) return false;
+  if (!after && (reader.at > from || !unnamed(reader, draft, figures))) return false;
   stateFigures(reader, draft, figures, from);
   if (after) reader.take("tempo", "cadence");
   return true;
 }
 
+/** Could these figures be a tempo? In "4x6" the X stands where no X of a tempo does. */
+const tempoLike = ({ parts }: Figures): boolean => parts.length >= 3 && parts.every((part, at) => part !== "x" || at === 2);
+
 /** "3110 tempo": the word closes these figures and opens no others ("10x3 tempo 3110"). */
-function wordFollows(norm: string, { parts, end }: Figures): boolean {
-  const word = /^\s*(?:tempo|cadence)\b[\s:=]*/.exec(norm.slice(end));
-  if (!word || parts.length < 3 || parts.indexOf("x") === 1) return false;
-  return figuresAt(norm, end + word[0].length) === null;
+function wordFollows(norm: string, figures: Figures): boolean {
+  const word = /^\s*(?:tempo|cadence)\b[\s:=]*/.exec(norm.slice(figures.end));
+  if (!word || figures.parts.length < 3 || figures.parts.indexOf("x") === 1) return false;
+  const next = figuresAt(norm, figures.end + word[0].length);
+  return next === null || !tempoLike(next);
 }
 
 /** Figures without the word: only where they cannot be a ladder, a load or a second scheme. */
@@ -87,7 +93,7 @@ function unnamed(reader: Reader, draft: Draft, { parts, end }: Figures): boolean
 
 const LOWERING = ["negative", "negatives", "eccentric", "eccentrics", "ecc", "lowering", "lower", "down", "descent", "descend"];
 const LIFTING = ["concentric", "concentrics", "lifting", "lift", "up", "ascent"];
-const PAUSES = ["pause", "pauses", "paused", "stop"];
+const PAUSES = ["pause", "pauses", "paused", "pausing", "stop"];
 
 /** The end of the range a pause is at: 1 the bottom, 3 the top. */
 function place(reader: Reader): 1 | 3 | null {

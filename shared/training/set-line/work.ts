@@ -1,4 +1,4 @@
-import { plainNumber, takeDistance, takeDuration, takeWeightUnit } from "./amounts";
+import { plainNumber, refuseAmountRange, takeDistance, takeDuration, takeWeightUnit } from "./amounts";
 import { amrapTime, stateSets, takeAmrap } from "./amrap";
 import type { Draft } from "./draft";
 import { stateMinutes } from "./emom";
@@ -34,12 +34,14 @@ function takeWork(reader: Reader, draft: Draft): boolean {
   }
   const meters = takeDistance(reader, true);
   if (meters !== null) {
+    refuseAmountRange(reader, from);
     if (meters <= 0) reader.refuse("A distance is more than zero", from);
     draft.work(reader, from, { meters });
     return true;
   }
   const length = takeDuration(reader);
   if (length) {
+    refuseAmountRange(reader, from);
     if (length.seconds <= 0) reader.refuse("A working time is more than zero", from);
     draft.work(reader, from, { seconds: length.seconds });
     reader.take("-");
@@ -194,6 +196,7 @@ export function amount(reader: Reader, draft: Draft): boolean {
   if (!draft.hasWork) {
     const meters = takeDistance(reader, true);
     if (meters !== null) {
+      refuseAmountRange(reader, from);
       if (meters <= 0) reader.refuse("A distance is more than zero", from);
       if (draft.emom || draft.scheme.emomMinutes !== undefined) reader.at = from;
       else {
@@ -207,6 +210,7 @@ export function amount(reader: Reader, draft: Draft): boolean {
     reader.at = from;
     return false;
   }
+  refuseAmountRange(reader, from);
   if (draft.emom) {
     stateMinutes(reader, draft, from, length.seconds);
     return true;
@@ -241,6 +245,22 @@ function trailingSets(reader: Reader, draft: Draft): boolean {
   }) === true;
 }
 
+/** "8-10 x 3 sets": a range cannot count sets, and the other number says that it does. */
+function repsFirst(reader: Reader, draft: Draft): boolean {
+  if (draft.hasWork || draft.scheme.sets !== undefined) return false;
+  return reader.attempt(() => {
+    const from = reader.at;
+    const ranged = reader.sees(() => plainNumber(reader) !== null && reader.take("-", "to") && plainNumber(reader) !== null && reader.take("x", "for", ","));
+    const range = ranged ? takeRange(reader) : null;
+    if (!range || !reader.take("x", "for", ",")) return null;
+    const sets = plainNumber(reader);
+    if (sets === null || !reader.take(...SET_WORDS)) return null;
+    draft.work(reader, from, { repsMin: range.min, repsMax: range.max });
+    stateSets(reader, draft, from, sets);
+    return true;
+  }) === true;
+}
+
 /** Refuses "3-4 x 8" and "3 to 4 sets" with their own sentence. */
 function refuseSetRange(reader: Reader): void {
   const range = reader.sees(() =>
@@ -252,6 +272,7 @@ function refuseSetRange(reader: Reader): void {
 
 /** Sets, reps, times and distances. */
 export function work(reader: Reader, draft: Draft): boolean {
+  if (repsFirst(reader, draft)) return true;
   if (!draft.hasWork && draft.scheme.sets === undefined) refuseSetRange(reader);
   // "60 kg x 3 x 5": the load stands first and the x only joins
   if (reader.peek().text === "x" && draft.scheme.load && !draft.hasWork) reader.at++;
