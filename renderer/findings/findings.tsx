@@ -2,14 +2,17 @@ import { useEffect, useMemo, useRef, useState } from "react";
 import { useActions, useSession } from "../session/context";
 import { FindingItem } from "./finding-item";
 import { groupFindings, listKeys, newStops } from "./group";
+import { useKeptFocus } from "./use-kept-focus";
 import "./findings.css";
 
 /** What the checks found, grouped by the moment it matters. */
 export function Findings() {
   const { findings, episode } = useSession();
   const groups = useMemo(() => groupFindings(findings), [findings]);
+  const panel = useRef<HTMLDivElement>(null);
+  useKeptFocus(panel, findings);
   return (
-    <div className="findings">
+    <div className="findings" ref={panel} tabIndex={-1}>
       {groups.open === 0 && (
         <p className="findings-none">
           {episode.blocks.length === 0
