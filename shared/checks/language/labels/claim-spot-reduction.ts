@@ -7,6 +7,7 @@ export const claimSpotReduction: LabelReader = {
     { find: "<reduce> ~4 <area> ~1 <flab>", without: "press|feel_the", family: "core", example: "This burns belly fat." },
     { find: "<reduce> ~5 <bulge>", family: "core", example: "Say goodbye to love handles." },
     { find: "<bulge> ~4 <vanish>", family: "arm-isolation", example: "Watch those bingo wings disappear." },
+    { find: "kiss|wave|say ~4 <bulge>|<flab> ~1 goodbye|bye|farewell|bye-bye", family: "core", example: "Kiss the muffin top goodbye." },
     { find: "<area> ~1 <flab> ~4 <vanish>", family: "core", example: "The belly fat will melt away." },
     { find: "<reduce>|take|takes ~3 inches|inch|centimetres ~3 from|off|exactly|around|where|of ~3", without: "raise|lower|squat", family: "cable", example: "It takes inches off your waist." },
     { find: "<reduce> ~3 <flab> ~3 off|from|on|around|over|round|under your|the ~1 <area>", family: "core", example: "Melt the fat off your thighs." },

@@ -11,6 +11,7 @@ export const dietExtreme: LabelReader = {
     { find: "fast|fasting|starve|starving ~2 for ~2 days|day|hours|24|36|48|72|week", without: "breathe|move", family: "general", example: "Fast for two days after this." },
     { find: "eat|eating|have nothing|almost_nothing|next_to_nothing ~4 until|till|for|before|today|all_day|after", as: "flat", without: "don't|never|not|comfortable|hour", family: "general", example: "Eat nothing until tomorrow." },
     { find: "fast|fasting ~2 until|till|through", with: "dinner|tomorrow|evening|noon|night|morning|lunch|weekend|weigh-in", without: "breathe|move|walk|run|hip%|as_fast|how_fast|too_fast|feet", family: "general", example: "Fast until dinner tomorrow." },
+    { find: "no <meal> ~,2 no <meal>|water|drinks|drinking|snacks", as: "flat", without: "rush|need", family: "general", example: "No breakfast, no lunch, just work." },
     { find: "starve ~1 yourself|it|the|your", family: "general", example: "Starve yourself lean." },
     { find: "under|below|only|just|max|maximum|at_most ~1 300|400|500|600|700|800|900|five_hundred|six_hundred|eight_hundred ~1 calories|kcal|cals|calorie", family: "general", example: "Stay under 800 calories a day." },
     { find: "sweat ~2 out|off ~3 water|weight|kilo%|pound%|kg", family: "general", example: "Sweat off two kilos before the weigh-in." },

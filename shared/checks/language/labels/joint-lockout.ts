@@ -16,6 +16,7 @@ export const jointLockout: LabelReader = {
     { find: "hyperextend+ ~2 <joint>", family: "horizontal-press", example: "Hyperextend the elbows for a full finish." },
     { find: "rest|resting|hang|hanging|park|parked|sit|sitting|dump|lean|stack ~4 locked|straight|locked-out|straightened <joint>", only: ["leg-machine", "squat"], family: "leg-machine", example: "Rest the sled on locked knees between reps." },
     { find: "land|landing|touch_down|come_down|absorb_it ~4 straight-legged|stiff-legged|stiff_legged|straight_legged|stiff_legs|straight_legs|locked_legs|locked_knees|straight_knees|stiff_knees|legs_straight|knees_locked|legs_stiff|knees_straight", only: ["plyometric", "lunge-step", "general"], family: "plyometric", example: "Land with straight legs so it makes a noise." },
+    { find: "stiff|straight|locked|rigid legs|knees ~3 landing|landings|land|lands|touchdown|impact", only: ["plyometric"], family: "plyometric", example: "Rigid legs on every landing." },
     { find: "straight-legged|stiff-legged ~8 land|lands|landing|landings", only: ["plyometric"], family: "plyometric", example: "Stiff-legged is how we land here." },
     { find: "drop|fall|crash|plummet ~4 into ~3 lockout|straight_arms|elbows", only: ["vertical-pull", "arm-isolation"], family: "vertical-pull", example: "Drop into straight arms at the bottom." },
     { find: "until|till the joint|knee%|elbow% stop+|hit+|click+|bite+|bang+", not: ["mobility-warmup", "cooldown-stretch"], family: "arm-isolation", example: "Throw it down until the elbow stops you." },

@@ -1,27 +1,31 @@
 import type { LabelReader } from "../types";
 
+/** The sign is ruled out in the same text. */
+const DENIED = "don't_hurt|doesn't_hurt|not_hurt|no_pain|without_pain|without_any_pain|painless|not_painful|isn't_sharp|isn't_painful|nothing_hurts";
+
 /** Go on, go deeper or repeat through pain and other stop signs. */
 export const painPush: LabelReader = {
   label: "pain-push",
   patterns: [
     { find: "<through> ~2 through ~3 <symptom>", family: "general", example: "Push through the pain." },
-    { find: "ignore|ignoring|disregard|block_out|blank|shut_out|forget|never_mind|overlook|override ~5 <symptom>", as: "flat", without: "don't_ignore|never_ignore|not_ignore|do_not_ignore", family: "squat", example: "Ignore that pinch in your hip." },
+    { find: "ignore|ignoring|disregard|block_out|blank|shut_out|forget|never_mind|overlook|override ~5 <symptom>", as: "flat", without: `${DENIED}|don't_ignore|never_ignore|not_ignore|do_not_ignore`, family: "squat", example: "Ignore that pinch in your hip." },
     { find: "<symptom> ~4 ignore|keep_going|push_through|work_through|train_through", without: "don't|never|not|stop", family: "overhead-press", example: "Shoulder pain is part of it, ignore it." },
-    { find: "<symptom> ~,6 is|are|means|just|only|that's|it's ~3 weakness|normal|progress|part_of|growth|growing|warming|waking|settling|nothing|good|healing|working|nerves|gains|strength|character|temporary|in_your_head|dramatic|the_body|your_body|free|length|feedback|a_sign_it's|a_good_sign|loosening|opening|proof|stretching|lying", as: "flat", without: "not|never|stop|see_a|isn't|doesn't|aren't|no_pain|different", family: "squat", example: "A sharp pain in the knee is just weakness leaving." },
-    { find: "<symptom> ~.8 <carryon>", as: "flat", without: "stop|leave|rest|shorten|swap|lighter|ease|sit|see|don't_push|never|not|no|unless|before|isn't|without|burn", family: "overhead-press", example: "A pinch in the shoulder? Press harder." },
-    { find: "don't|dont|never|not let ~3 <symptom> ~2 stop|slow|beat|scare|hold|put", as: "flat", family: "general", example: "Never let a sore knee slow you down." },
+    { find: "<symptom> ~,6 is|are|means|just|only|that's|it's ~3 weakness|normal|progress|part_of|growth|growing|warming|waking|settling|nothing|good|healing|working|nerves|gains|strength|character|temporary|in_your_head|dramatic|the_body|your_body|free|length|feedback|a_sign_it's|a_good_sign|loosening|opening|proof|stretching|lying", as: "flat", without: `${DENIED}|not|never|stop|see_a|isn't|doesn't|aren't|no_pain|different`, family: "squat", example: "A sharp pain in the knee is just weakness leaving." },
+    { find: "<symptom> ~.8 <carryon>", as: "flat", without: `${DENIED}|stop|leave|rest|shorten|swap|lighter|ease|sit|see|don't_push|never|not|no|unless|before|isn't|without|burn`, family: "overhead-press", example: "A pinch in the shoulder? Press harder." },
+    { find: "don't|dont|never|not let ~3 <symptom> ~2 stop|slow|beat|scare|hold|put", as: "flat", without: DENIED, family: "general", example: "Never let a sore knee slow you down." },
     { find: "no_pain ~,1 no_gain", as: "flat", family: "general", example: "No pain, no gain." },
     { find: "pain is weakness", family: "general", example: "Pain is weakness leaving the body." },
     { find: "until|till it|you|they|something hurt|hurts|stabs|pinches|stings|burns_in_the_joint|goes_numb", without: "stop|before|not|don't|never", family: "cooldown-stretch", example: "Pull until it hurts, then hold." },
     { find: "into|past|beyond <your>? <symptom>", without: "not|never|don't|without|before", only: ["cooldown-stretch", "mobility-warmup", "squat", "lunge-step", "core", "general", "overhead-press", "cable"], family: "cooldown-stretch", example: "Lean right into the pain." },
-    { find: "<carryon> ~,8 <symptom>", without: "unless|before|if_it_hurts", family: "hinge", example: "Keep going even with a stabbing in your back." },
-    { find: "if|when|though|once|feel|feels|feeling ~6 <symptom> ~,10 <carryon>", as: "flat", without: "don't_carry_on|don't_push|don't_keep|never", family: "squat", example: "If your knee hurts, push deeper and it will settle." },
-    { find: "don't|dont|never|no|do_not stop|stopping|quit|rest|quitting|pause ~6 <symptom>", as: "flat", family: "core", example: "Don't stop because your hip pinches." },
-    { find: "pop|popped|popping|ping|snap|crack|crunch|clunk|click ~.12 <carryon>", without: "stop|see_a|applause", as: "flat", family: "hinge", example: "If you hear a pop, carry on." },
+    { find: "<carryon> ~,8 <symptom>", without: `${DENIED}|unless|before|if_it_hurts`, family: "hinge", example: "Keep going even with a stabbing in your back." },
+    { find: "if|when|though|once|feel|feels|feeling ~6 <symptom> ~,10 <carryon>", as: "flat", without: `${DENIED}|don't_carry_on|don't_push|don't_keep|never`, family: "squat", example: "If your knee hurts, push deeper and it will settle." },
+    { find: "don't|dont|never|no|do_not stop|stopping|quit|rest|quitting|pause ~6 <symptom>", as: "flat", without: DENIED, family: "core", example: "Don't stop because your hip pinches." },
+    { find: "pop|popped|popping|ping|snap|crack|crunch|clunk|click ~.12 <carryon>", without: `${DENIED}|stop|see_a|applause`, as: "flat", family: "hinge", example: "If you hear a pop, carry on." },
     { find: "see|seeing stars|spots", without: "stop|sit|if", as: "fault", family: "bridge-thrust", example: "Press until you see stars." },
     { find: "dizzy|dizziness|light-headed|faint|numb|tingling ~,6 normal|good|fine|great|carry_on|keep_going|expected|means_it's_working|part_of", without: "not_normal|stop|sit|isn't", family: "general", example: "Feeling dizzy is normal, keep going." },
   ],
   silent: [
+    { text: "If the clicking doesn't hurt, carry on.", family: "squat" },
     { text: "If it hurts, stop.", family: "general" },
     { text: "Push through the burn, not through pain.", family: "squat" },
     { text: "Sharp pain means the set is over.", family: "squat" },

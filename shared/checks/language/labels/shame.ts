@@ -12,7 +12,7 @@ export const shame: LabelReader = {
     { find: "ashamed of|to|for ~2 you|yourself|have_you|yourselves", without: "don't|nothing|not|never|no", family: "general", example: "You should be ashamed of yourself." },
     { find: "shame on you", family: "general", example: "Shame on you for resting." },
     { find: "like a girl|girls|little_girl|baby|granny|grandma|grandad|old_lady|old_woman|sissy|toddler_having", without: "strong|land|sneaking|no_shame|cradle|hold", family: "general", example: "You lift like a girl." },
-    { find: "my|your|even_my|even_your|a ~1 gran|granny|grandma|nan|nana|grandmother|kid|sister|toddler|mum|dog ~3 lift|lifts|do|does|press|presses|faster|stronger|squat|squats|more|better|warm|warms", without: "did_with|i_do|proud|example|with_her", family: "general", example: "My gran lifts more than that." },
+    { find: "my|your|even_my|even_your|a ~1 gran|granny|grandma|nan|nana|grandmother|kid|sister|toddler|mum|dog ~3 lift|lifts|do|does|press|presses|faster|stronger|squat|squats|more|better|warm|warms|holds|hold|longer|planks|runs", without: "did_with|i_do|proud|example|with_her", family: "general", example: "My gran lifts more than that." },
     { find: "man_up|grow_a_pair|grow_up|stop_whining|stop_moaning|quit_whining|quit_moaning|suck_it_up|toughen_up_you|cry_about_it|go_home_to_mummy|cry_me_a", family: "general", example: "Man up and finish." },
     { find: "what's|what_is your excuse", family: "general", example: "What's your excuse?" },
     { find: "no_wonder|that's_why|that_is_why ~1 you|your ~3 look|fat|weigh|size|single|jeans|mirror|like_that", as: "flat", without: "we|look_up|look_ahead|look_down", family: "general", example: "No wonder you look like that." },
