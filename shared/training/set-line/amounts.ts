@@ -45,9 +45,19 @@ export function plainNumber(reader: Reader): number | null {
   return token.value;
 }
 
-/** Does what follows the next number make it something else than a number of seconds after minutes? */
+/** The scale after its number, as in "2 RIR"; in "6 RIR 2" the scale has a figure of its own and the six is something else. */
+export function takeScale(reader: Reader): boolean {
+  return reader.attempt(() => (reader.take("rir", "rpe") && reader.peek().kind !== "number" && reader.peek().text !== ":" ? true : null)) === true;
+}
+
+/** Words that begin a statement, so that a number in front of them ends another. */
+const BEGINNINGS = ["tempo", "cadence", "bw", "bodyweight", "leaving", "paused", "pausing", "each", "per"];
+
+/** Does nothing that follows the next number make it something else than a number of seconds after minutes? */
 function standsAlone(reader: Reader): boolean {
   const next = reader.peek(1);
+  if (BEGINNINGS.includes(next.text)) return reader.peek().text.length <= 2;
+  if (next.text === "rpe" || next.text === "rir") return reader.sees(() => (reader.at++, !takeScale(reader)));
   return reader.done || next.text === "" || [",", ";", "|", ")", ".", "rest", "recovery", "break", "off", "between", "amrap", "emom", ":", "and", "with", "@", "s"].includes(next.text);
 }
 

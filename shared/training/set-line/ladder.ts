@@ -1,4 +1,4 @@
-import { plainNumber, seesUnit } from "./amounts";
+import { plainNumber, seesUnit, takeScale } from "./amounts";
 import type { Draft } from "./draft";
 import type { Reader } from "./reader";
 import { reps, SET_WORDS } from "./reps";
@@ -10,7 +10,7 @@ function rungFollows(reader: Reader, joiner: string): boolean {
   if (next.kind === "number" || next.kind === "clock") {
     const united = reader.sees(() => {
       reader.at += 2;
-      return seesUnit(reader) || reader.take(...SET_WORDS, "rir", "rpe");
+      return seesUnit(reader) || reader.take(...SET_WORDS) || takeScale(reader);
     });
     return !united;
   }
@@ -72,7 +72,7 @@ export function commaLadder(reader: Reader, draft: Draft): number[] | null {
         if (!reader.take("and") && !joined) return null;
       }
       const rung = plainNumber(reader);
-      if (rung === null || seesUnit(reader) || (rungs.length > 0 && ["x", "-", "rir", "rpe", "to"].includes(reader.peek().text))) return null;
+      if (rung === null || seesUnit(reader) || (rungs.length > 0 && (["x", "-", "to"].includes(reader.peek().text) || takeScale(reader)))) return null;
       rungs.push(rung);
     }
     return rungs.map((rung) => reps(reader, from, rung));

@@ -74,7 +74,7 @@ function percent(reader: Reader): Load | null {
 /** "BW", "bodyweight + 10 kg", "BW-10kg". */
 function bodyweight(reader: Reader): Load | null {
   const from = reader.at;
-  const assisted = reader.take("assisted");
+  const assisted = reader.take("assisted") && (reader.take(":", ",") || true);
   reader.take("own", "your");
   if (!(reader.take("bw", "bodyweight") || reader.phrase("body -? weight"))) {
     reader.at = from;
@@ -90,7 +90,7 @@ function bodyweight(reader: Reader): Load | null {
     const unit = takeWeightUnit(reader);
     if (!unit) reader.refuse("Say kg or lb after the weight added to bodyweight", from);
     if (assisted && !minus) reader.refuse("Assisted takes weight off: write BW - 10 kg", from);
-    if (minus) reader.take("assisted", "assistance", "assist");
+    if (minus) reader.phrase(",|(? assisted|assistance|assist");
     return { value: minus ? -weight(reader, from, value) : weight(reader, from, value), unit: `bodyweight+${unit}` };
   }
   if (plus) {

@@ -1,4 +1,4 @@
-import { plainNumber, seesUnit, takeSecondUnit } from "./amounts";
+import { plainNumber, seesUnit, takeScale, takeSecondUnit } from "./amounts";
 import type { Draft } from "./draft";
 import type { Reader } from "./reader";
 
@@ -30,7 +30,7 @@ export function takeRange(reader: Reader): Range | null {
     const high = reader.attempt(() => {
       if (!reader.take("-", "to")) return null;
       const value = plainNumber(reader);
-      return value !== null && !(seesUnit(reader) && dash.text === "-" && dash.spaced) && !reader.take("rir", "rpe") ? value : null;
+      return value !== null && !(seesUnit(reader) && dash.text === "-" && dash.spaced) && !takeScale(reader) ? value : null;
     });
     if (high === null) return { min: reps(reader, from, low), max: low };
     if (seesUnit(reader)) {

@@ -68,6 +68,8 @@ function lengthFirst(reader: Reader, draft: Draft): boolean {
     reader.take("-");
     reader.take("of");
     if (!reader.take(...REST_WORDS, "off") && !reader.sees(() => betweenSets(reader)) && !reader.phrase("pause|pauses between|btw|btwn")) return null;
+    // "@ 24s rest 3 min": a pair of 24s, and then the rest
+    if ((reader.lead === "@" || reader.lead === "at") && reader.sees(() => takeDuration(reader, reader.take(":") ? "second" : null) !== null)) return null;
     reader.take("period", "periods", "time");
     betweenSets(reader);
     reader.take("sets");

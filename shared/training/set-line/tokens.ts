@@ -27,8 +27,25 @@ const EFFORT_COMMA = /^\d+,\d(?!\d)/;
 const DECIMAL = /^\d*\.\d+|^\d+/;
 const CLOCK = /^\d+:\d+(?!\d)/;
 
-function numberLength(rest: string, previous: Token | undefined): number {
-  const comma = DECIMAL_COMMA.exec(rest) ?? (previous?.text === "rpe" || previous?.text === "rir" ? EFFORT_COMMA.exec(rest) : null);
+/**
+ * Where only a count can stand, the comma ends it: "4x6,80kg" is six reps. After a two it may be a pair ("2x7,5kg"), and
+ * halves and quarters of a minute are times ("3x1,5min").
+ */
+function countStands(rest: string, tokens: readonly Token[]): boolean {
+  const [previous, second, third] = [tokens.at(-1), tokens.at(-2), tokens.at(-3)];
+  if (previous?.text === "of") return /^(?:set|round)s?$/.test(second?.text ?? "");
+  if (second?.kind !== "number") return false;
+  if (["@", "at", "with"].includes(third?.text ?? "")) return false;
+  if (["-", "to", "/"].includes(previous?.text ?? "")) return true;
+  if ((previous?.text !== "x" && previous?.text !== "by") || third?.text === "x") return false;
+  if (/^\d+,(?:(?:5|25|75)\s*(?:m|')|5(?!\d))/.test(rest)) return false;
+  return second.value !== 2 || /^\d+,\d+\s*(?:%|per)/.test(rest);
+}
+
+function numberLength(rest: string, tokens: readonly Token[]): number {
+  const previous = tokens.at(-1);
+  const decimal = countStands(rest, tokens) ? null : DECIMAL_COMMA.exec(rest);
+  const comma = decimal ?? (previous?.text === "rpe" || previous?.text === "rir" ? EFFORT_COMMA.exec(rest) : null);
   return (comma ?? DECIMAL.exec(rest))?.[0].length ?? 0;
 }
 
@@ -66,7 +83,7 @@ export function tokenise(norm: string): Token[] {
         push("clock", at + clock[0].length);
         continue;
       }
-      const length = numberLength(rest, previous);
+      const length = numberLength(rest, tokens);
       const fraction = FRACTIONS[norm.charAt(at + length)];
       push("number", at + length + (fraction === undefined ? 0 : 1), Number(rest.slice(0, length).replace(",", ".")) + (fraction ?? 0));
     } else if (FRACTIONS[char] !== undefined) {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { parseSetLine } from "../../../../shared/training";
 import cases from "../set-line.blind.cases.json";
 
-/** Lines written and labelled from the rules of the shorthand alone, before the parser was looked at. */
+/** Lines written and labelled from the rules of the shorthand, not from the parser. */
 describe("reading set lines the parser was not written for", () => {
   it.each(cases.filter((one) => one.expect !== null))("reads $text", ({ text, expect: wanted }) => {
     expect(parseSetLine(text)).toEqual({ ok: true, scheme: wanted });
@@ -16,6 +16,6 @@ describe("reading set lines the parser was not written for", () => {
 
   it("holds each line once, and enough that must be refused", () => {
     expect(new Set(cases.map((one) => one.text)).size).toBe(cases.length);
-    expect(cases.filter((one) => one.expect === null).length).toBeGreaterThan(100);
+    expect(cases.filter((one) => one.expect === null).length).toBeGreaterThan(150);
   });
 });
