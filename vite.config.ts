@@ -8,6 +8,10 @@ export default defineConfig({
   base: "./",
   plugins: [react()],
   // The page policy allows no inline scripts and no workers from elsewhere.
-  build: { outDir: "../dist/renderer", emptyOutDir: true, target: "es2022", assetsInlineLimit: 0, chunkSizeWarningLimit: 2000 },
+  build: {
+    outDir: "../dist/renderer", emptyOutDir: true, target: "es2022", assetsInlineLimit: 0, chunkSizeWarningLimit: 2000,
+    // The screens need the chapters from the exports' door, not the document writers behind it.
+    rolldownOptions: { treeshake: { moduleSideEffects: [{ test: /\/shared\/exports\/|\/node_modules\/(pdf-lib|@cantoo\/fontkit|docx)\//, sideEffects: false }] } },
+  },
   worker: { format: "es" },
 });

@@ -35,7 +35,8 @@ export function createSheetEditor(onUndoState: (state: UndoState) => void, onErr
   const forget = (): void => {
     history.undoStack = [];
     history.redoStack = [];
-    history.current = null;
+    // What is on the sheet now is where undo ends.
+    history.current = { editor, editorState: editor.getEditorState() };
     tell();
   };
   return { editor, forget, stop };

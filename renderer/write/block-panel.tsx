@@ -2,7 +2,8 @@ import { useRef, useState } from "react";
 import { BLOCK_KIND_NAMES, BLOCK_KINDS, blockName, type Block, type BlockKind } from "../../shared/episode";
 import { exerciseById, searchExercises } from "../../shared/exercises";
 import { useActions } from "../session/context";
-import { clock, readClock } from "../words/clock";
+import { orNothing, readLength, readNumber, type Reading } from "../fields/read";
+import { clock } from "../words/clock";
 import { useDismiss, type Anchor } from "./use-menu";
 
 export type BlockAction = "up" | "down" | "duplicate" | "split" | "join" | "remove";
@@ -11,27 +12,27 @@ const ACTIONS: readonly { action: BlockAction; label: string }[] = [
   { action: "split", label: "Split at the caret" }, { action: "join", label: "Join with the block above" }, { action: "remove", label: "Remove block" },
 ];
 
-/** A field that keeps what is typed until it makes sense, and says so when it does not. */
-function ClockField({ label, hint, value, read, print, onValue }: {
-  label: string; hint: string; value: number | null; read: (text: string) => number | null; print: (value: number) => string; onValue: (value: number | null) => void;
+/** A length applied as it is typed, so that the clocks move with it; what makes no sense yet stays in the field, explained. */
+function LengthField({ label, hint, value, read, print, onValue }: {
+  label: string; hint: string; value: number | null; read: (text: string) => Reading<number | null>; print: (value: number) => string; onValue: (value: number | null) => void;
 }) {
   const [typed, setTyped] = useState(value === null ? "" : print(value));
-  const isBad = typed.trim() !== "" && read(typed) === null;
+  const reading = read(typed);
   return (
     <label>
       <span>{label}</span>
-      <input type="text" value={typed} aria-invalid={isBad} placeholder={hint} onChange={(event) => {
-        const text = event.target.value;
-        setTyped(text);
-        if (text.trim() === "") onValue(null);
-        else if (read(text) !== null) onValue(read(text));
+      <input type="text" value={typed} aria-invalid={!reading.ok} placeholder={hint} onChange={(event) => {
+        setTyped(event.target.value);
+        const now = read(event.target.value);
+        if (now.ok) onValue(now.value);
       }} />
-      {isBad && <span className="field-problem">Write it like {hint}.</span>}
+      {!reading.ok && <span className="field-problem">{reading.problem}</span>}
     </label>
   );
 }
 
-const readMinutes = (text: string): number | null => (/^\d{1,3}([.,]5)?$/.test(text.trim()) ? Number(text.trim().replace(",", ".")) : null);
+const readMinutes = orNothing(readNumber(0, 600, "minutes"));
+const readClip = orNothing(readLength(0, 3600, "1:20"));
 
 /** What a block is and how long it takes, and what can be done to it as a whole. */
 export function BlockPanel({ block, anchor, onAct, onClose }: { block: Block; anchor: Anchor; onAct: (action: BlockAction) => void; onClose: () => void }) {
@@ -63,8 +64,8 @@ export function BlockPanel({ block, anchor, onAct, onClose }: { block: Block; an
           <span>Station</span>
           <input type="text" defaultValue={block.station} maxLength={200} placeholder={chosen?.station ?? ""} onChange={(event) => set({ station: event.target.value })} />
         </label>
-        <ClockField label="Minutes on the floor" hint="8" value={block.minutes} read={readMinutes} print={String} onValue={(minutes) => set({ minutes })} />
-        <ClockField label="Clip on screen" hint="1:20" value={block.clipSeconds} read={readClock} print={clock} onValue={(clipSeconds) => set({ clipSeconds })} />
+        <LengthField label="Minutes on the floor" hint="8" value={block.minutes} read={readMinutes} print={String} onValue={(minutes) => set({ minutes })} />
+        <LengthField label="Clip on screen" hint="1:20" value={block.clipSeconds} read={readClip} print={clock} onValue={(clipSeconds) => set({ clipSeconds })} />
       </div>
       <p className="second">Leave the minutes empty to have them computed from the sets, and the clip empty to take it from the words.</p>
       <div className="actions">

@@ -53,9 +53,12 @@ export function ExercisePicker({ editor, block, anchor, onPick }: { editor: Lexi
     const root = editor.getRootElement();
     if (!root) return;
     if (chosen) root.setAttribute("aria-activedescendant", `pick-${chosen.id}`);
-    else root.removeAttribute("aria-activedescendant");
-    return () => root.removeAttribute("aria-activedescendant");
-  }, [editor, chosen]);
+    if (offers.length > 0) root.setAttribute("aria-controls", "exercise-offers");
+    return () => {
+      root.removeAttribute("aria-activedescendant");
+      root.removeAttribute("aria-controls");
+    };
+  }, [editor, chosen, offers.length]);
 
   if (offers.length === 0) return null;
   return (

@@ -103,9 +103,8 @@ export function Sheet({ editor }: { editor: LexicalEditor }) {
 
   const pickAnchor = ((): Anchor | null => {
     if (!block || here.line !== null || !frame.current) return null;
-    const key = editor.read(() => $findById(block.id)?.getKey() ?? null);
-    const element = key === null ? null : editor.getElementByKey(key)?.querySelector(".text");
-    return element ? anchorUnder(element, frame.current) : null;
+    const title = surface.current?.querySelector(`.block-head[data-id="${CSS.escape(block.id)}"] > .text`);
+    return title ? anchorUnder(title, frame.current) : null;
   })();
 
   const opened = popUp?.type === "block" ? findBlock(episode, popUp.id) : null;
@@ -119,7 +118,7 @@ export function Sheet({ editor }: { editor: LexicalEditor }) {
       {episode.blocks.length === 0 && <StartPage editor={editor} />}
       <div
         ref={surface} className="surface" contentEditable suppressContentEditableWarning role="textbox" aria-multiline="true"
-        aria-label="The episode, block by block. F2 opens the kind of a line or the facts of a block." aria-controls="exercise-offers" spellCheck
+        aria-label="The episode, block by block. F2 opens the kind of a line or the facts of a block." spellCheck
       />
       {pickAnchor && block && block.kind === "exercise" && <ExercisePicker editor={editor} block={block} anchor={pickAnchor} onPick={pick} />}
       {popUp?.type === "kind" && <KindMenu word={popUp.word} anchor={popUp.anchor} onChoose={(word) => chooseKind(popUp.id, word)} onClose={close} />}

@@ -17,19 +17,19 @@ function block(kind: BlockKind, title: string, fields: Partial<Block>, script: s
 }
 
 const blocks = (): Block[] => [
-  block("opening", "Opening", { clipSeconds: 34, minutes: 1 }, `
+  block("opening", "Opening", { clipSeconds: 36, minutes: 1 }, `
 say: A heavy backpack is a carry that lasts all day. Today we build the back, the trunk and the grip for it. / Ad: Fernhill Oats sent me free oats, and nobody told me what to say.
 shot: Three-quarter, medium, 12 s: to camera beside the rack, backpack on one shoulder
 shot: Insert, 4 s, nice: hands closing the chest strap
 note: Ask the front desk first. Nobody else in frame.`),
-  block("warm-up", "Warm-up", { clipSeconds: 48, minutes: 8, station: "free floor" }, `
+  block("warm-up", "Warm-up", { clipSeconds: 60, minutes: 8, station: "free floor" }, `
 cue: Three minutes on the rower or a brisk walk, easy enough to talk
 cue: Ten slow circles each: ankles, knees, hips, upper back, shoulders, elbows, wrists
 cue: Ten easy squats to a box, ten wall slides, ten band pull-aparts
 say: Eight minutes, and start with something that makes you slightly out of breath. Then circles from the ankles up. / If a joint feels stiff, give it five more. If it hurts, leave it out today.
 shot: Front, full, 20 s: circles, one joint after the other
 shot: Side, full, 12 s: squats to a box`),
-  block("exercise", "Chest-supported row", { exercise: "chest-supported-row", clipSeconds: 95, station: "incline bench" }, `
+  block("exercise", "Chest-supported row", { exercise: "chest-supported-row", clipSeconds: 110, station: "incline bench" }, `
 ramp-up: 1 x 8 @ 12 kg each hand, rest 60 s
 sets: 3 x 8-10 @ 22 kg each hand, tempo 3-1-1-0, rest 90 s, RIR 2
 cue: Drive the elbows towards the back pockets
@@ -41,7 +41,7 @@ shot: Side, full, set 2, 20 s: the whole arm path and the chest on the pad
 shot: Rear, medium, set 3, 15 s: shoulder blades together, then apart
 shot: Insert, 6 s, nice: grip on the handle, wrist straight
 if taken: Dumbbell row with one hand on a bench, same set line`),
-  block("exercise", "Half-kneeling landmine press", { exercise: "half-kneeling-landmine-press", clipSeconds: 80, station: "landmine corner" }, `
+  block("exercise", "Half-kneeling landmine press", { exercise: "half-kneeling-landmine-press", clipSeconds: 95, station: "landmine corner" }, `
 ramp-up: 1 x 8 each side @ 7.5 kg, rest 45 s
 sets: 3 x 8 each side @ 15 kg, rest 75 s
 cue: Ribs down, squeeze the glute of the knee on the floor
@@ -52,7 +52,7 @@ say: Knee on a pad, other foot flat, the bar in front of the shoulder. / Eight o
 shot: Side, full, set 1, 15 s: ribs stay over the hips
 shot: Front, medium, set 2, 12 s: the front knee stays over the foot
 if taken: One-arm dumbbell press, half-kneeling, light`),
-  block("exercise", "Goblet squat", { exercise: "goblet-squat", clipSeconds: 24, station: "free floor" }, `
+  block("exercise", "Goblet squat", { exercise: "goblet-squat", clipSeconds: 17, station: "free floor" }, `
 sets: 3 x 10 @ 20 kg, tempo 3-1-1-0, rest 90 s
 cue: Sit between the heels, elbows inside the knees
 cue: Knees travel in line with the toes, whole foot on the floor
@@ -62,7 +62,7 @@ say: This is how you get up from the ground with the pack on. Bell close, chin o
 shot: Side, full, set 1, 15 s: back shape at the bottom
 shot: Front, full, set 2, 15 s: knees over toes
 if taken: Bodyweight squat to a box, slow`),
-  block("exercise", "Farmer's carry", { exercise: "farmers-carry", clipSeconds: 86, station: "turf lane" }, `
+  block("exercise", "Farmer's carry", { exercise: "farmers-carry", clipSeconds: 100, station: "turf lane" }, `
 sets: 4 x 40 m @ 24 kg each hand, rest 60 s
 cue: Crown of the head up, shoulders level
 cue: Short, quiet steps, breathe all the way
@@ -72,7 +72,7 @@ say: Forty metres there and back, four times. Walk as if late, but polite. / Bre
 shot: Front, full, set 1, 15 s: walking towards the camera, shoulders level
 shot: Side, full, set 2, 15 s: steps and posture
 if taken: Suitcase carry, one bell, 20 m each side`),
-  block("exercise", "Anti-rotation press", { exercise: "anti-rotation-press", clipSeconds: 70, station: "cable tower" }, `
+  block("exercise", "Anti-rotation press", { exercise: "anti-rotation-press", clipSeconds: 80, station: "cable tower" }, `
 sets: 2 x 12 each side @ 10 kg, tempo 2-1-2-0, rest 60 s
 cue: Press straight out from the breastbone and stay square
 cue: Soft knees, ribs over hips
@@ -82,12 +82,12 @@ say: Last one, and the quietest. Stand side on to the cable and press straight o
 shot: Front, medium, set 1, 15 s: hands in front of the breastbone
 shot: High, full, set 2, 8 s, nice: hips and ribs stay square
 if taken: The same with a band tied at chest height`),
-  block("cool-down", "Cool-down", { clipSeconds: 55, minutes: 5, station: "free floor" }, `
+  block("cool-down", "Cool-down", { clipSeconds: 60, minutes: 5, station: "free floor" }, `
 cue: Two minutes of easy walking, then slow breaths lying on your back
 cue: Easy stretch for chest and hips, thirty seconds each side, never into pain
 say: Five minutes to come down. Walk until your breath is your own again, then lie down and let the ribs sink. / A mild pull is enough; stretching is not a contest.
 shot: Side, wide, 15 s: walking out of frame, then lying down`),
-  block("closing", "Closing", { clipSeconds: 30, minutes: 1 }, `
+  block("closing", "Closing", { clipSeconds: 22, minutes: 1 }, `
 say: That is the strong part of the trail. The plan is below this video, with room for your own numbers. / Start lighter than I did, and if something hurts, ask somebody who can look at you. Next Sunday: steps, steep ones.`),
 ];
 

@@ -32,7 +32,7 @@ test("a change made by another program is seen and never overwritten", async ({ 
   await page.keyboard.type(" more");
   await page.waitForTimeout(2500);
   expect(readFileSync(path, "utf8")).toBe(theirs);
-  await page.getByRole("button", { name: /new name|as new|under another/i }).first().click();
+  await page.getByRole("button", { name: "Save mine as a new file" }).first().click();
   await expect(page.getByRole("status").getByText(/^Saved/)).toBeVisible({ timeout: 15_000 });
   expect(readFileSync(path, "utf8")).toBe(theirs);
   expect(readdirSync(library).filter((name) => name.endsWith(".episode.json"))).toHaveLength(2);

@@ -31,9 +31,9 @@ test("the running order is walked and reordered from the keyboard", async ({ she
 test("a finding jumps to its words, its remedy mends it, and undo brings it back", async ({ sheet: page }) => {
   await openDemo(page);
   const findings = page.getByRole("complementary", { name: "Findings" });
-  const closing = findings.getByText(/The closing/).first();
+  const closing = findings.getByText("Closing: no shot planned.").first();
   await expect(closing).toBeVisible();
-  await findings.getByRole("button", { name: /closing shot/i }).first().click();
+  await findings.getByRole("button", { name: /^Adds a shot/ }).first().click();
   await expect.poll(() => sheetLines(page).then((lines) => lines.at(-1))).toMatch(/^shot: /);
   await expect(closing).toBeHidden();
   await page.locator(".surface").focus();
@@ -44,23 +44,25 @@ test("a finding jumps to its words, its remedy mends it, and undo brings it back
 test("a finding set aside keeps its reason in the file's words and can be brought back", async ({ sheet: page }) => {
   await openDemo(page);
   const findings = page.getByRole("complementary", { name: "Findings" });
-  const closing = findings.getByText(/The closing/).first();
-  const item = findings.locator("li, article").filter({ has: closing }).last();
+  const remedy = page.getByRole("button", { name: /^Adds a shot/ });
+  const item = findings.locator("li").filter({ has: remedy });
   await item.getByRole("button", { name: "Set aside" }).click();
-  await findings.getByRole("textbox").fill("Filmed last week already.");
-  await findings.getByRole("button", { name: /^Set aside/ }).last().click();
-  await expect(findings.getByText(/set aside/i).first()).toBeVisible();
-  await findings.getByText(/set aside/i).first().click();
-  await findings.getByRole("button", { name: "Bring back" }).first().click();
-  await expect(findings.getByRole("button", { name: /closing shot/i }).first()).toBeVisible();
+  await item.getByRole("textbox").fill("Filmed last week already.");
+  await item.getByRole("textbox").press("Tab");
+  await item.getByRole("button", { name: "Set aside" }).last().click();
+  await expect(remedy).toBeHidden();
+  await findings.locator("summary", { hasText: "Set aside" }).click();
+  await expect(findings.getByText("Filmed last week already.")).toBeVisible();
+  await findings.getByRole("button", { name: "Bring back" }).click();
+  await expect(remedy).toBeVisible();
 });
 
 test("Speak: a longer clip takes the overrun away, in the sheet's undo as well", async ({ sheet: page }) => {
   await openDemo(page);
   await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: /^Speak/ }).click();
-  const place = page.getByRole("main");
-  await expect(place.getByText(/over/).first()).toBeVisible();
-  const clip = place.getByLabel(/clip.*goblet squat|goblet squat.*clip/i).first();
+  const place = page.locator(".place");
+  await expect(place.getByText(/cut about \d+ words/i).first()).toBeVisible();
+  const clip = place.getByRole("region", { name: /Goblet squat/ }).getByRole("textbox", { name: "Clip" });
   await clip.fill("1:20");
   await clip.press("Enter");
   await expect(place.getByText(/cut about \d+ words/i)).toHaveCount(0);
@@ -71,7 +73,7 @@ test("Speak: a longer clip takes the overrun away, in the sheet's undo as well",
 test("Train, Shoot and Publish show what they are for", async ({ sheet: page }) => {
   await openDemo(page);
   const nav = page.getByRole("navigation", { name: "Places" });
-  const main = page.getByRole("main");
+  const main = page.locator(".place");
   await nav.getByRole("button", { name: /^Train/ }).click();
   await expect(main.getByText(/of 75 min/).first()).toBeVisible();
   await expect(main.getByText(/Chest-supported row/).first()).toBeVisible();

@@ -72,7 +72,8 @@ test("a coach types an episode from an empty page to exported files", async ({ s
   // Out with the papers.
   await page.getByRole("button", { name: "Make papers" }).click();
   const dialog = page.getByRole("dialog", { name: /papers/i });
-  await dialog.getByRole("button", { name: /^Make/ }).click();
+  for (const word of await dialog.getByRole("checkbox", { name: /DOCX/ }).all()) await word.check();
+  await dialog.getByRole("button", { name: "Make 5 papers" }).click();
   await expect(dialog.getByText(/steps-steep-ones.*handout\.pdf/)).toBeVisible({ timeout: 60_000 });
   const papers = join(library, "papers");
   const [folder = ""] = readdirSync(papers);
@@ -91,9 +92,10 @@ test("blocks and lines are split, joined, moved, duplicated and removed, and und
   await caretIn(page, "Opening");
   await page.keyboard.press("Enter");
   await page.keyboard.type("One two");
-  await page.keyboard.press("ArrowLeft");
-  await page.keyboard.press("ArrowLeft");
-  await page.keyboard.press("ArrowLeft");
+  for (let i = 0; i < 3; i++) {
+    await page.keyboard.press("ArrowLeft");
+    await page.waitForTimeout(80);
+  }
   await page.keyboard.press("Enter");
   await expect.poll(() => sheetLines(page)).toEqual(expect.arrayContaining(["say: One", "say: two"]));
   await page.keyboard.press("Backspace");

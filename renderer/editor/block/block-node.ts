@@ -30,6 +30,10 @@ export class BlockNode extends RowNode {
     return "block-head";
   }
 
+  protected override remarkTag(): "button" {
+    return "button";
+  }
+
   override createDOM(config: EditorConfig): HTMLElement {
     const row = super.createDOM(config);
     const text = textPart(row);

@@ -9,9 +9,13 @@ export abstract class RowNode extends ElementNode {
   /** What belongs here, shown while the row is empty. */
   abstract hint(): string;
   protected abstract rowClass(): string;
+  /** Whether the remark can be pressed. */
+  protected remarkTag(): "button" | "span" {
+    return "span";
+  }
 
   override createDOM(_config: EditorConfig): HTMLElement {
-    const row = rowView(this.rowClass());
+    const row = rowView(this.rowClass(), this.remarkTag());
     this.paint(row);
     return row;
   }

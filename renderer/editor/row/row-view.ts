@@ -5,23 +5,26 @@ import { setDOMUnmanaged } from "lexical";
  * Only the middle part belongs to the editor. The remark is set as an attribute and shown by the stylesheet,
  * so that painting it never disturbs the text being typed.
  */
-export function rowView(className: string): HTMLElement {
+export function rowView(className: string, remarkTag: "button" | "span" = "span"): HTMLElement {
   const row = document.createElement("div");
   row.className = `row ${className}`;
   const margin = document.createElement("button");
   margin.type = "button";
   margin.className = "margin-word";
-  margin.tabIndex = -1;
-  margin.contentEditable = "false";
-  setDOMUnmanaged(margin);
   const text = document.createElement("div");
   text.className = "text";
-  const remark = document.createElement("button");
-  remark.type = "button";
+  const remark = document.createElement(remarkTag);
   remark.className = "remark";
-  remark.tabIndex = -1;
-  remark.contentEditable = "false";
-  setDOMUnmanaged(remark);
+  remark.hidden = true;
+  for (const part of [margin, remark]) {
+    part.contentEditable = "false";
+    setDOMUnmanaged(part);
+  }
+  margin.tabIndex = -1;
+  if (remark instanceof HTMLButtonElement) {
+    remark.type = "button";
+    remark.tabIndex = -1;
+  }
   row.append(margin, text, remark);
   return row;
 }
@@ -41,6 +44,7 @@ export function paintRow(row: HTMLElement, view: { id: string; word: string; hin
   textPart(row).dataset["hint"] = view.hint;
   const margin = row.querySelector<HTMLElement>(":scope > .margin-word");
   if (margin && margin.textContent !== view.word) margin.textContent = view.word;
+  if (margin) margin.setAttribute("aria-label", view.word === "" ? "Facts of this block" : `${view.word}, change the kind`);
 }
 
 /** Sets the grey remark of a row: read-back, seconds, clocks. `isFault` marks a remark that says what is wrong. */
@@ -49,6 +53,6 @@ export function paintRemark(row: HTMLElement, remark: string, isFault = false): 
   if (!part || (part.dataset["remark"] ?? "") === remark) return;
   part.dataset["remark"] = remark;
   part.dataset["fault"] = String(isFault);
-  part.setAttribute("aria-label", remark || "nothing to remark");
+  if (part instanceof HTMLButtonElement) part.setAttribute("aria-label", remark);
   part.hidden = remark === "";
 }
