@@ -1,12 +1,12 @@
 import { memo } from "react";
 import type { Block } from "../../shared/episode";
 import { exerciseById } from "../../shared/exercises";
-import { plannedSets, type PlannedSet } from "../../shared/training";
+import { plannedSets, rampOf, type PlannedSet } from "../../shared/training";
 import { DraftField } from "../fields/draft-field";
 import { orNothing, readName, readNumber } from "../fields/read";
 import { useActions, useSession } from "../session/context";
 import { minutes, seconds } from "../words/clock";
-import { actualsInWords, againstLastTime, rampOf } from "./loads";
+import { actualsInWords, againstLastTime, rampInWords } from "./loads";
 import { BlockPart } from "./place";
 
 const readMinutes = orNothing(readNumber(0, 600, "the minutes"));
@@ -86,7 +86,7 @@ function RampUp({ block }: { block: Block }) {
   const planned = block.sets.some((set) => set.role === "ramp-up");
   return (
     <p>
-      <b>A usual ramp</b> {ramp.words} <span className="soft">Common practice, a starting point to edit.</span>{" "}
+      <b>A usual ramp</b> {rampInWords(ramp)} <span className="soft">Common practice, a starting point to edit.</span>{" "}
       {!planned && (
         <button
           type="button" className="word-button"

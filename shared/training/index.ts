@@ -1,4 +1,4 @@
-/** Set lines, loads and the gym clock. */
+/** Set lines, loads, the gym clock, and what a block's sets come to. */
 export * from "./types";
 export { parseSetLine } from "./set-line/parse";
 export { printLoad, printSetLine } from "./set-line/print";
@@ -18,3 +18,7 @@ export * from "./loads/units";
 export * from "./loads/plates";
 export * from "./loads/ramp-up";
 export * from "./loads/increase";
+export * from "./blocks/volume";
+export { weightChange, type WeightChange } from "./blocks/last-time";
+export { rampOf, type Ramp } from "./blocks/ramp";
+export { weightIn, workWeight, type Weight } from "./blocks/weight";

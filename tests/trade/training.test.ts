@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { countingIds, emptyBlock, emptyEpisode } from "../../shared/episode";
 import {
-  COMPETITION_PLATES, gymClock, IMPERIAL_PLATES, increase, kgToLb, lbToKg, loadForReps, METRIC_PLATES, ONE_REP_MAX_FORMULAS, oneRepMax, parseSetLine, percentForReps, platesPerSide,
-  rampUp, repSeconds, repsForPercent, rirForRpe, roundLoad, rpePercent, twoForTwo, type Scheme,
+  COMPETITION_PLATES, countSets, gymClock, IMPERIAL_PLATES, increase, kgToLb, lbToKg, loadForReps, METRIC_PLATES, ONE_REP_MAX_FORMULAS, oneRepMax, parseSetLine, percentForReps, platesPerSide,
+  rampUp, repSeconds, repsForPercent, rirForRpe, roundLoad, rpePercent, SET_COUNTS, twoForTwo, weeklyBand, type Scheme,
 } from "../../shared/training";
 
 function scheme(text: string): Scheme {
@@ -96,6 +96,19 @@ describe("progression", () => {
     expect(increase(60, 2.5)).toEqual({ min: 61.2, max: 66, loads: [62.5, 65] });
     expect(increase(20, 2.5)).toEqual({ min: 20.4, max: 22, loads: [] });
     expect(increase(10, 2).loads).not.toContain(12);
+  });
+});
+
+describe("weekly volume", () => {
+  // Pelland et al., The Resistance Training Dose-Response, preprint 2024: an indirect set counts 1, 0.5 or 0. Confirmed by its abstract;
+  // the example is arithmetic: triceps in a week with four sets of pressing (indirect) and three of elbow extension (direct).
+  it("counts the triceps three ways", () => {
+    expect(SET_COUNTS.map((way) => [way, countSets(3, 4, way)])).toEqual([["total", 7], ["fractional", 5], ["direct", 3]]);
+  });
+
+  // Schoenfeld, Ogborn & Krieger, J Sports Sci 35(11):1073-1082, 2017: bands of fewer than 5, 5 to 9, and 10 or more weekly sets. Confirmed by its abstract.
+  it("puts weekly sets into the bands that were compared", () => {
+    expect([4, 5, 9, 10].map(weeklyBand)).toEqual(["under 5", "5 to 9", "5 to 9", "10 or more"]);
   });
 });
 
