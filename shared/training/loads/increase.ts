@@ -1,3 +1,4 @@
+import { positive } from "./positive";
 import { roundLoad, tidy } from "./round-load";
 
 export interface Increase {
@@ -18,7 +19,7 @@ const LARGEST = 0.1;
  * @source ACSM, Progression Models in Resistance Training for Healthy Adults, Med Sci Sports Exerc 41(3):687-708, 2009
  */
 export function increase(load: number, step = 2.5): Increase {
-  if (!(load > 0) || !Number.isFinite(load)) throw new RangeError(`A load is a number above 0, not ${load}`);
+  positive(load, "A load");
   const min = tidy(load * (1 + SMALLEST));
   const max = tidy(load * (1 + LARGEST));
   const loads: number[] = [];

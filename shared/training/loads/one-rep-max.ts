@@ -1,3 +1,5 @@
+import { positive } from "./positive";
+
 /** The published estimates of the one-rep max, by the name of their author. */
 export const ONE_REP_MAX_FORMULAS = ["Epley", "Brzycki", "Lombardi", "O'Conner", "Mayhew", "Wathan", "Lander"] as const;
 export type OneRepMaxFormula = (typeof ONE_REP_MAX_FORMULAS)[number];
@@ -24,11 +26,6 @@ function factor(formula: OneRepMaxFormula, reps: number): number {
   return reps === 1 ? 1 : FACTORS[formula](reps);
 }
 
-function positive(load: number): number {
-  if (!(load > 0) || !Number.isFinite(load)) throw new RangeError(`A load is a number above 0, not ${load}`);
-  return load;
-}
-
 /**
  * Estimates the most that can be lifted once. An estimate, never a prescription.
  * @param load - kg or lb; the answer has the same unit
@@ -37,7 +34,7 @@ function positive(load: number): number {
  * @source Epley 1985; Brzycki, JOPERD 64(1):88-90, 1993; Lombardi 1989; O'Conner et al. 1989; Mayhew et al. 1992; Wathen 1994; Lander 1985
  */
 export function oneRepMax(formula: OneRepMaxFormula, load: number, reps: number): number {
-  return positive(load) * factor(formula, reps);
+  return positive(load, "A load") * factor(formula, reps);
 }
 
 /**
@@ -45,5 +42,5 @@ export function oneRepMax(formula: OneRepMaxFormula, load: number, reps: number)
  * @throws {RangeError} as `oneRepMax` does
  */
 export function loadForReps(formula: OneRepMaxFormula, max: number, reps: number): number {
-  return positive(max) / factor(formula, reps);
+  return positive(max, "A load") / factor(formula, reps);
 }

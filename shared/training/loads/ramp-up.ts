@@ -1,3 +1,4 @@
+import { positive } from "./positive";
 import { roundLoad } from "./round-load";
 
 export interface RampUpSet {
@@ -21,7 +22,7 @@ const BAR_REPS = 8;
  * @source Common practice, no source; that light reps alone are the poorest preparation: PMC7558980, 2020
  */
 export function rampUp(workLoad: number, options: { readonly bar: number | null; readonly step: number }): RampUpSet[] {
-  if (!(workLoad > 0) || !Number.isFinite(workLoad)) throw new RangeError(`A work load is a number above 0, not ${workLoad}`);
+  positive(workLoad, "A work load");
   const { bar, step } = options;
   const sets: RampUpSet[] = bar === null ? [] : [{ load: bar, reps: BAR_REPS }];
   for (const [share, reps] of RECIPE) sets.push({ load: Math.max(roundLoad(workLoad * share, step), bar ?? 0), reps });

@@ -1,3 +1,5 @@
+import { positive } from "./positive";
+
 /** Loads are kept to a thousandth, so that 0.1 + 0.2 is 0.3, and zero has no sign. */
 export const tidy = (load: number): number => Math.round(load * 1000) / 1000 + 0;
 
@@ -8,7 +10,7 @@ export const tidy = (load: number): number => Math.round(load * 1000) / 1000 + 0
  * @source Common practice, no source
  */
 export function roundLoad(load: number, step: number): number {
-  if (!(step > 0) || !Number.isFinite(step)) throw new RangeError(`A step is a number above 0, not ${step}`);
+  positive(step, "A step");
   // a hair below the half counts as the half, so that ties stay ties in binary
   return tidy(Math.ceil(tidy(load / step) - 0.5) * step);
 }

@@ -26,8 +26,8 @@ function takeUnit(reader: Reader, words: readonly string[]): boolean {
   }) === true;
 }
 
+/** Takes a unit of seconds, tied to its number or not. */
 export const takeSecondUnit = (reader: Reader): boolean => takeUnit(reader, SECOND_WORDS);
-export const takeMetreUnit = (reader: Reader): boolean => takeUnit(reader, METRE_WORDS);
 
 /** "kg" or "lb" when a unit of weight is next. */
 export function takeWeightUnit(reader: Reader): "kg" | "lb" | null {
@@ -35,7 +35,7 @@ export function takeWeightUnit(reader: Reader): "kg" | "lb" | null {
   return takeUnit(reader, POUND_WORDS) ? "lb" : null;
 }
 
-/** A number that cannot be what it seems, such as 007. */
+/** Takes the next token where it is a number; refuses figures that cannot be what they seem, such as 007. */
 export function plainNumber(reader: Reader): number | null {
   const token = reader.peek();
   if (token.kind !== "number") return null;
@@ -125,7 +125,10 @@ export function takeDuration(reader: Reader, bare: "second" | "minute" | null = 
   });
 }
 
-/** Metres with their unit written out, or a lone m where that means metres; kilometres count a thousand. */
+/**
+ * A distance, in metres; null when none is next. Kilometres count a thousand, other units are refused.
+ * @param loneM - a lone m means metres here
+ */
 export function takeDistance(reader: Reader, loneM: boolean): number | null {
   return reader.attempt(() => {
     const from = reader.at;
@@ -133,7 +136,7 @@ export function takeDistance(reader: Reader, loneM: boolean): number | null {
     if (value === null) return null;
     if (takeUnit(reader, OTHER_DISTANCES)) reader.refuse("Distances are read in metres: write the metres", from);
     if (takeUnit(reader, ["km", "kilometre", "kilometres", "kilometer", "kilometers"])) return value * 1000;
-    if (takeMetreUnit(reader)) return value;
+    if (takeUnit(reader, METRE_WORDS)) return value;
     // in 1m30 the m is minutes
     const metres = loneM && takeUnit(reader, ["m"]) && !(reader.peek().kind === "number" && !reader.peek().spaced);
     return metres ? value : null;

@@ -1,8 +1,11 @@
 import { plainNumber, takeDash, takeDuration } from "./amounts";
 import type { Draft } from "./draft";
 import type { Reader } from "./reader";
+import { stateSets } from "./reps";
+import { REST_WORDS } from "./rest";
 
-const REST_WORDS = ["rest", "rests", "break", "recovery", "between", "off"];
+/** After a length, these make it a rest and no working time. */
+const MAKES_REST = [...REST_WORDS, "between", "off"];
 
 /** "AMRAP", "max reps", "as many as possible": reps without a number. */
 export function takeAmrap(reader: Reader): "open" | "failure" | null {
@@ -74,7 +77,7 @@ export function amrapTime(reader: Reader, draft: Draft, kind: "open" | "failure"
     if (counted && !inTime) {
       const from = reader.at;
       const next = kind === "open" ? takeDuration(reader) : null;
-      if (next && !REST_WORDS.includes(reader.peek().text)) reader.refuse(`"${reader.since(from)}" may be the time of each set or the rest: write "in" or "rest" before it`, from);
+      if (next && !MAKES_REST.includes(reader.peek().text)) reader.refuse(`"${reader.since(from)}" may be the time of each set or the rest: write "in" or "rest" before it`, from);
       return null;
     }
     if (inTime) reader.take("the");
@@ -86,7 +89,7 @@ export function amrapTime(reader: Reader, draft: Draft, kind: "open" | "failure"
       return !reader.take("x", "sets", "set", "rounds", "round", "reps", "rep", "rir", "rpe", "%", "-", "to", "kg", "lb");
     });
     const found = takeDuration(reader, bare && !counted && !times ? "minute" : null);
-    return found && !REST_WORDS.includes(reader.peek().text) ? found : null;
+    return found && !MAKES_REST.includes(reader.peek().text) ? found : null;
   });
   if (length) stateTime(reader, draft, reader.at - 1, length.seconds);
 }
@@ -94,12 +97,4 @@ export function amrapTime(reader: Reader, draft: Draft, kind: "open" | "failure"
 function stateTime(reader: Reader, draft: Draft, from: number, seconds: number): void {
   if (seconds <= 0) reader.refuse("A working time is more than zero", from);
   draft.work(reader, from, { seconds });
-}
-
-/** States the number of sets, which is whole and at least one. */
-export function stateSets(reader: Reader, draft: Draft, from: number, sets: number): void {
-  if (!Number.isInteger(sets)) reader.refuse(`The number of sets is whole, not ${sets}`, from);
-  if (sets < 1) reader.refuse("There is at least one set", from);
-  if (sets > 100) reader.refuse(`${sets} sets are more than a session holds`, from);
-  draft.state(reader, from, "sets", sets);
 }

@@ -48,6 +48,7 @@ export class Draft {
     return this.hasWork && (counted || (this.amrap !== null && seconds !== undefined));
   }
 
+  /** States one field; refuses a second statement, blaming the tokens from `from` on. */
   state<K extends keyof Scheme>(reader: Reader, from: number, field: K, value: NonNullable<Scheme[K]>): void {
     if (this.scheme[field] !== undefined) reader.refuse(TWICE[field] ?? `${field} is stated twice`, from);
     this.scheme[field] = value;

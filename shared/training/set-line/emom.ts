@@ -2,6 +2,7 @@ import { takeDash, takeDuration } from "./amounts";
 import type { Draft } from "./draft";
 import type { Reader } from "./reader";
 
+/** "EMOM", "every minute on the minute"; refuses intervals of another length. */
 function keyword(reader: Reader): boolean {
   if (reader.take("emom") || reader.phrase("e . m . o . m .?") || reader.phrase("every minute|min on the minute|min") || reader.phrase("on the minute|min")) return true;
   const from = reader.at;
@@ -24,6 +25,7 @@ function keyword(reader: Reader): boolean {
   return reader.phrase("every minute|min");
 }
 
+/** States the minutes of an EMOM, which are whole; `from` is the token to blame. */
 export function stateMinutes(reader: Reader, draft: Draft, from: number, seconds: number): void {
   if (seconds % 60 !== 0 || seconds === 0) reader.refuse("An EMOM lasts whole minutes", from);
   if (seconds > 120 * 60) reader.refuse("An EMOM of more than two hours is a slip", from);

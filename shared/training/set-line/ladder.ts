@@ -1,7 +1,7 @@
 import { plainNumber, seesUnit, takeScale } from "./amounts";
 import type { Draft } from "./draft";
 import type { Reader } from "./reader";
-import { reps, SET_WORDS } from "./reps";
+import { SET_WORDS, wholeReps } from "./reps";
 
 /** Does the next token after a joiner carry on a ladder? Side words after a slash and numbers with units do not. */
 function rungFollows(reader: Reader, joiner: string): boolean {
@@ -17,7 +17,10 @@ function rungFollows(reader: Reader, joiner: string): boolean {
   return false;
 }
 
-/** "10/8/6", "21-15-9": three rungs or more with the same sign between them. */
+/**
+ * "10/8/6", "21-15-9": three rungs or more with the same sign between them; null when none is next.
+ * @param named - the word ladder stands beside it, so two rungs, commas and spaces will do
+ */
 export function takeLadder(reader: Reader, named: boolean): number[] | null {
   return reader.attempt(() => {
     const from = reader.at;
@@ -48,7 +51,7 @@ export function takeLadder(reader: Reader, named: boolean): number[] | null {
       reader.at++;
       reader.refuse(`Rung ${rungs.length + 1} of the ladder is not a number`);
     }
-    return rungs.map((rung) => reps(reader, from, rung));
+    return rungs.map((rung) => wholeReps(reader, from, rung));
   });
 }
 
@@ -75,6 +78,6 @@ export function commaLadder(reader: Reader, draft: Draft): number[] | null {
       if (rung === null || seesUnit(reader) || (rungs.length > 0 && (["x", "-", "to"].includes(reader.peek().text) || takeScale(reader)))) return null;
       rungs.push(rung);
     }
-    return rungs.map((rung) => reps(reader, from, rung));
+    return rungs.map((rung) => wholeReps(reader, from, rung));
   });
 }

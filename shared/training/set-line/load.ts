@@ -21,6 +21,7 @@ const STRENGTHS = [
   "hard", "single", "tube", "pull", "stiff", "soft", "dark", "lighter", "heavier", "lightest", "heaviest", "elastic", "power", "closed",
 ];
 
+/** A weight that somebody lifts, in either unit; `from` is the token to blame. */
 function weight(reader: Reader, from: number, value: number): number {
   if (value <= 0) reader.refuse("A load is more than zero", from);
   if (value > HEAVIEST) reader.refuse(`A load of ${value} is more than anyone lifts`, from);

@@ -43,10 +43,18 @@ function belowHundred(tokens: readonly Token[], at: number): Found | null {
   return { value: value + unit, count: 2 + hyphen };
 }
 
+/** What a number in words begins with, before a "hundred": nothing is counted where the hundred itself is next. */
+function leadAt(tokens: readonly Token[], at: number): Found | null {
+  const [first, second] = [wordAt(tokens, at), wordAt(tokens, at + 1)];
+  if (first === "hundred") return { value: 1, count: 0 };
+  if (first === "a" && second === "hundred") return { value: 1, count: 1 };
+  if (first === "a" && second === "dozen") return { value: 12, count: 2 };
+  return belowHundred(tokens, at);
+}
+
 /** Also "a hundred", "one hundred and ten", "two hundred". */
 function inWords(tokens: readonly Token[], at: number): Found | null {
-  const first = wordAt(tokens, at);
-  const lead = first === "hundred" ? { value: 1, count: 0 } : first === "a" && wordAt(tokens, at + 1) === "hundred" ? { value: 1, count: 1 } : first === "a" && wordAt(tokens, at + 1) === "dozen" ? { value: 12, count: 2 } : belowHundred(tokens, at);
+  const lead = leadAt(tokens, at);
   if (!lead || wordAt(tokens, at + lead.count) !== "hundred") return lead && lead.count > 0 ? lead : null;
   const next = at + lead.count + 1;
   const skip = wordAt(tokens, next) === "and" ? 1 : 0;

@@ -6,18 +6,20 @@ import { effort, effortsAgree } from "./effort";
 import { emom } from "./emom";
 import { drops, eachSide } from "./extras";
 import { load } from "./load";
+import { looseAmount } from "./loose-amount";
 import { Reader, Refusal } from "./reader";
 import { rest } from "./rest";
-import { phase, tempoFigures } from "./tempo";
+import { tempoFigures } from "./tempo-figures";
+import { phase } from "./tempo-phases";
 import { normalise, tokenise } from "./tokens";
-import { amount, work } from "./work";
+import { work } from "./work";
 
 /** A line longer than this is prose. */
 const LONGEST = 300;
 
 /** Statements in the order they are tried: the ones with their own words before the ones made of numbers. */
 const STATEMENTS: readonly ((reader: Reader, draft: Draft) => boolean)[] = [
-  tempoFigures, rest, emom, lastSet, drops, effort, phase, amrap, eachSide, load, work, amount,
+  tempoFigures, rest, emom, lastSet, drops, effort, phase, amrap, eachSide, load, work, looseAmount,
 ];
 
 /** Signs and words that only join; these promise that something follows. */

@@ -23,7 +23,7 @@ function state(reader: Reader, draft: Draft, from: number, seconds: number): tru
   return true;
 }
 
-const REST_WORDS = ["rest", "rests", "resting", "recovery", "recover", "break", "breaks"];
+export const REST_WORDS = ["rest", "rests", "resting", "recovery", "recover", "break", "breaks"];
 
 /** "rest 90", "rest: 2 min", "r 60s", "pause 90 s between sets", "no rest". */
 function wordFirst(reader: Reader, draft: Draft): boolean {

@@ -1,66 +1,10 @@
-import { plainNumber, refuseAmountRange, takeDistance, takeDuration, takeWeightUnit } from "./amounts";
-import { amrapTime, stateSets, takeAmrap } from "./amrap";
+import { plainNumber, takeWeightUnit } from "./amounts";
 import type { Draft } from "./draft";
-import { stateMinutes } from "./emom";
-import { commaLadder, takeLadder } from "./ladder";
+import { takeLadder } from "./ladder";
 import { takeLoad } from "./load";
+import { stateLadder, takeWork } from "./one-set";
 import type { Reader } from "./reader";
-import { plus, REP_WORDS, SET_WORDS, takeRange } from "./reps";
-
-function stateLadder(reader: Reader, draft: Draft, from: number, rungs: readonly number[]): void {
-  draft.work(reader, from, { reps: rungs });
-  const { sets } = draft.scheme;
-  if (sets !== undefined && sets !== rungs.length) reader.refuse(`${sets} sets are stated, but the ladder has ${rungs.length} rungs`, from);
-  if (sets === undefined) draft.scheme.sets = rungs.length;
-  plus(reader, draft);
-}
-
-/** What a set consists of: reps, a range, a ladder, a time, a distance, AMRAP. */
-function takeWork(reader: Reader, draft: Draft): boolean {
-  const from = reader.at;
-  if (reader.take("hold", "holds")) reader.take("of", "for");
-  const kind = takeAmrap(reader);
-  if (kind) {
-    if (draft.amrap !== null) reader.refuse("AMRAP is stated twice", from);
-    draft.amrap = kind;
-    amrapTime(reader, draft, kind);
-    return true;
-  }
-  const rungs = takeLadder(reader, false) ?? commaLadder(reader, draft);
-  if (rungs) {
-    stateLadder(reader, draft, from, rungs);
-    reader.take(...REP_WORDS);
-    return true;
-  }
-  const meters = takeDistance(reader, true);
-  if (meters !== null) {
-    refuseAmountRange(reader, from);
-    if (meters <= 0) reader.refuse("A distance is more than zero", from);
-    draft.work(reader, from, { meters });
-    return true;
-  }
-  const length = takeDuration(reader);
-  if (length) {
-    refuseAmountRange(reader, from);
-    if (length.seconds <= 0) reader.refuse("A working time is more than zero", from);
-    draft.work(reader, from, { seconds: length.seconds });
-    reader.take("-");
-    reader.take("isometric", "iso", "static");
-    reader.take("hold", "holds", "on", "work");
-    if (!reader.take("amrap")) return true;
-    draft.amrap = "open";
-    return true;
-  }
-  const range = takeRange(reader);
-  if (!range) {
-    reader.at = from;
-    return false;
-  }
-  draft.work(reader, from, { repsMin: range.min, repsMax: range.max });
-  plus(reader, draft);
-  reader.take(...REP_WORDS);
-  return true;
-}
+import { plus, REP_WORDS, SET_WORDS, stateSets, takeRange } from "./reps";
 
 /** The third factor of 4 x 10 x 25 kg is the load. */
 function thirdFactor(reader: Reader, draft: Draft): void {
@@ -189,48 +133,6 @@ function repsAlone(reader: Reader, draft: Draft): boolean {
   }) === true;
 }
 
-/** A time or distance without a scheme: work when none is stated yet, rest after complete work. */
-export function amount(reader: Reader, draft: Draft): boolean {
-  const from = reader.at;
-  const holding = reader.take("hold", "holds");
-  if (!draft.hasWork) {
-    const meters = takeDistance(reader, true);
-    if (meters !== null) {
-      refuseAmountRange(reader, from);
-      if (meters <= 0) reader.refuse("A distance is more than zero", from);
-      if (draft.emom || draft.scheme.emomMinutes !== undefined) reader.at = from;
-      else {
-        draft.work(reader, from, { meters });
-        return true;
-      }
-    }
-  }
-  const length = takeDuration(reader);
-  if (!length) {
-    reader.at = from;
-    return false;
-  }
-  refuseAmountRange(reader, from);
-  if (draft.emom) {
-    stateMinutes(reader, draft, from, length.seconds);
-    return true;
-  }
-  if (!draft.hasWork) {
-    if (length.seconds <= 0) reader.refuse("A working time is more than zero", from);
-    draft.work(reader, from, { seconds: length.seconds });
-    draft.bout = length.unit === "minute" || length.unit === "clock";
-    reader.take("-");
-    reader.take("hold", "holds", "work", "on");
-    return true;
-  }
-  if (!draft.complete || holding || reader.lead === "for" || reader.lead === "@" || reader.lead === "at" || reader.lead === "in") {
-    reader.refuse(`"${reader.since(from)}" is neither work nor rest here: write "rest" before a rest`, from);
-  }
-  if (length.unit === "m" && length.seconds > 600) reader.refuse(`"${reader.since(from)}" may be minutes or metres: write min or metres`, from);
-  draft.state(reader, from, "restSeconds", length.seconds);
-  return true;
-}
-
 /** "x 3" after "30 s" or "10 reps": the sets come last. */
 function trailingSets(reader: Reader, draft: Draft): boolean {
   if (!draft.hasWork || draft.scheme.sets !== undefined || draft.scheme.emomMinutes !== undefined) return false;
@@ -270,7 +172,7 @@ function refuseSetRange(reader: Reader): void {
   reader.refuse("A range of sets cannot be planned: write one number", reader.at - 3);
 }
 
-/** Sets, reps, times and distances. */
+/** How sets and the work in them are put together: "3 x 8", "3 sets of 8", "10 reps x 3", a ladder. */
 export function work(reader: Reader, draft: Draft): boolean {
   if (repsFirst(reader, draft)) return true;
   if (!draft.hasWork && draft.scheme.sets === undefined) refuseSetRange(reader);
