@@ -1,4 +1,4 @@
-import { $createTextNode, $getSelection, $isRangeSelection, $getRoot, COMMAND_PRIORITY_HIGH, COPY_COMMAND, CUT_COMMAND, PASTE_COMMAND, type LexicalEditor, type LexicalNode } from "lexical";
+import { $createTextNode, $getSelection, $isRangeSelection, $getRoot, COMMAND_PRIORITY_HIGH, COPY_COMMAND, CUT_COMMAND, PASTE_COMMAND, REMOVE_TEXT_COMMAND, type LexicalEditor, type LexicalNode } from "lexical";
 import { mergeRegister } from "@lexical/utils";
 import { findExercise } from "../../shared/exercises";
 import { BLOCK_KIND_NAMES, BLOCK_KINDS, type BlockKind } from "../../shared/episode";
@@ -128,7 +128,7 @@ export function registerClipboard(editor: LexicalEditor): () => void {
     editor.registerCommand(CUT_COMMAND, (event) => {
       const selection = $getSelection();
       if (!copy(event) || !$isRangeSelection(selection)) return false;
-      selection.removeText();
+      editor.dispatchCommand(REMOVE_TEXT_COMMAND, null);
       return true;
     }, COMMAND_PRIORITY_HIGH),
     editor.registerCommand(PASTE_COMMAND, (event) => {

@@ -6,6 +6,7 @@ import { registerClipboard } from "./clipboard";
 import { registerKeys } from "./keys";
 import { registerNaming } from "./naming";
 import { SHEET_NODES } from "./nodes";
+import { registerSelected } from "./selected";
 import { registerShape } from "./shape";
 import { registerTyping } from "./typing";
 
@@ -29,6 +30,7 @@ export function createSheetEditor(onUndoState: (state: UndoState) => void, onErr
     registerShape(editor),
     registerTyping(editor),
     registerNaming(editor),
+    registerSelected(editor),
     registerKeys(editor),
     registerClipboard(editor),
   );

@@ -10,6 +10,7 @@ import {
 } from "./block/block-commands";
 import { $blockHead, $isBlockNode, type BlockNode } from "./block/block-node";
 import { newId } from "./new-id";
+import { $offsetInRow } from "./selected";
 import { $isSetLineNode } from "./set-line/set-line-node";
 import { $createRow, $findById, $headOf, $isRow, $rowsOf, $rowWord, $setRowWord, $setText, $topOf, type Row, type RowWord } from "./rows";
 import { wordAfter } from "./typing";
@@ -19,16 +20,6 @@ const $caret = (): { selection: RangeSelection; top: LexicalNode } | null => {
   const top = $isRangeSelection(selection) ? $topOf(selection.anchor.getNode()) : null;
   return $isRangeSelection(selection) && top ? { selection, top } : null;
 };
-
-/** Characters of the row before the caret. */
-function $offsetInRow(selection: RangeSelection, top: LexicalNode): number {
-  const { anchor } = selection;
-  const node = anchor.getNode();
-  if (anchor.type === "element") return node.is(top) ? (anchor.offset === 0 ? 0 : top.getTextContentSize()) : 0;
-  let before = anchor.offset;
-  for (let sibling = node.getPreviousSibling(); sibling; sibling = sibling.getPreviousSibling()) before += sibling.getTextContentSize();
-  return before;
-}
 
 /** What a coach types first under a head of each kind. */
 function $firstWord(head: BlockNode): RowWord {
@@ -61,7 +52,7 @@ function $enter(): boolean {
     top.remove();
     return true;
   }
-  const at = $offsetInRow(selection, top);
+  const at = $offsetInRow(selection.anchor, top);
   const word = $rowWord(top);
   const isScheme = word !== "sets" && word !== "ramp-up" && /^\d/.test(text) && at === text.length && parseSetLine(text).ok;
   if (isScheme) {
@@ -85,7 +76,7 @@ function $deleteAtEdge(isBackward: boolean): boolean {
   const here = $caret();
   if (!here || !here.selection.isCollapsed()) return false;
   const { selection, top } = here;
-  const at = $offsetInRow(selection, top);
+  const at = $offsetInRow(selection.anchor, top);
   if (isBackward && at === 0) {
     const before = top.getPreviousSibling();
     if ($isBlockNode(top)) {

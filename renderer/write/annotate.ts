@@ -1,53 +1,56 @@
-import { $getRoot, $getState, type LexicalEditor } from "lexical";
 import { clock, minutes } from "../words/clock";
 import type { CheckLevel } from "../../shared/checks";
-import type { Block } from "../../shared/episode";
-import { speak } from "../../shared/speech";
+import { memoOn, type Line, type SetLine } from "../../shared/episode";
+import { speak, type Pace } from "../../shared/speech";
 import { parseSetLine, readBack } from "../../shared/training";
-import { $isSheetNode } from "../editor/rows";
-import { idState } from "../editor/states";
 import { paintRemark, textPart } from "../editor/row/row-view";
 import type { Session } from "../session/types";
 
 interface Remark { readonly text: string; readonly isFault: boolean }
+const remark = (text: string): Remark => ({ text, isFault: false });
 
-/** The grey words beside each row of a block: set lines read back, seconds of spoken lines. */
-function blockRemarks(block: Block, session: Session): Map<string, Remark> {
-  const remarks = new Map<string, Remark>();
-  for (const set of block.sets) {
-    if (set.text.trim() === "") continue;
-    const parse = parseSetLine(set.text);
-    remarks.set(set.id, parse.ok ? { text: readBack(parse.scheme), isFault: false } : { text: parse.error, isFault: true });
+/** A set line read back in words, or what cannot be read. Kept per set line: a key changes one of them. */
+const setRemark = memoOn((set: SetLine): Remark | null => {
+  if (set.text.trim() === "") return null;
+  const parse = parseSetLine(set.text);
+  return parse.ok ? remark(readBack(parse.scheme)) : { text: parse.error, isFault: true };
+});
+
+/** The seconds of a spoken line, kept per pace and per line. */
+const sayRemark = memoOn((pace: Pace) => memoOn((line: Line): Remark => remark(`${speak(line.text, pace).seconds.toFixed(1)} s`)));
+
+/** The grey words beside each row, by the row's id: set lines read back, seconds of spoken lines, clocks of blocks. */
+function remarks({ episode, clocks, pace }: Session): Map<string, Remark> {
+  const found = new Map<string, Remark>();
+  const gym = new Map(clocks.gym.blocks.map((each) => [each.block, each.seconds]));
+  const screen = new Map(clocks.screen.blocks.map((each) => [each.block, each.seconds]));
+  for (const block of episode.blocks) {
+    const onFloor = gym.get(block.id);
+    const onScreen = screen.get(block.id) ?? 0;
+    const words = [onFloor === undefined ? "" : `${minutes(onFloor)} min`, onScreen > 0 ? `${clock(onScreen)} on screen` : "no picture yet"];
+    found.set(block.id, remark(words.filter(Boolean).join(", ")));
+    for (const set of block.sets) {
+      const said = setRemark(set);
+      if (said) found.set(set.id, said);
+    }
+    for (const line of block.lines) if (line.kind === "say" && line.text.trim() !== "") found.set(line.id, sayRemark(pace)(line));
   }
-  for (const line of block.lines) {
-    if (line.kind === "say" && line.text.trim() !== "") remarks.set(line.id, { text: `${speak(line.text, session.pace).seconds.toFixed(1)} s`, isFault: false });
-  }
-  const gym = session.clocks.gym.blocks.find((each) => each.block === block.id);
-  const screen = session.clocks.screen.blocks.find((each) => each.block === block.id);
-  const onFloor = gym ? `${minutes(gym.seconds)} min` : "";
-  const onScreen = screen && screen.seconds > 0 ? `${clock(screen.seconds)} on screen` : "no picture yet";
-  remarks.set(block.id, { text: [onFloor, onScreen].filter(Boolean).join(", "), isFault: false });
-  return remarks;
+  return found;
 }
 
-/** Row elements on the page by episode id. */
-export function rowElements(editor: LexicalEditor): Map<string, HTMLElement> {
+/** The rows of the sheet on the page, by episode id. */
+function rowElements(surface: HTMLElement): Map<string, HTMLElement> {
   const rows = new Map<string, HTMLElement>();
-  editor.read(() => {
-    for (const node of $getRoot().getChildren()) {
-      const element = $isSheetNode(node) ? editor.getElementByKey(node.getKey()) : null;
-      if (element && $isSheetNode(node)) rows.set($getState(node, idState), element);
-    }
-  });
+  for (const row of surface.children) if (row instanceof HTMLElement) rows.set(row.dataset["id"] ?? "", row);
   return rows;
 }
 
-export function paintRemarks(editor: LexicalEditor, session: Session): void {
-  const rows = rowElements(editor);
-  const remarks = new Map(session.episode.blocks.flatMap((block) => [...blockRemarks(block, session)]));
-  for (const [id, row] of rows) {
-    const remark = remarks.get(id);
-    paintRemark(row, remark?.text ?? "", remark?.isFault ?? false);
+/** Brings the remarks up to date; rows that say the same already are not touched. */
+export function paintRemarks(surface: HTMLElement, session: Session): void {
+  const found = remarks(session);
+  for (const [id, row] of rowElements(surface)) {
+    const { text, isFault } = found.get(id) ?? remark("");
+    paintRemark(row, text, isFault);
   }
 }
 
@@ -78,11 +81,11 @@ const LEVELS: readonly CheckLevel[] = ["stop", "fix", "consider"];
  * Underlines and washes the words each open finding points at. Uses the browser's highlight ranges,
  * so the text's own elements are never touched while someone types in them.
  */
-export function paintFindings(editor: LexicalEditor, session: Session): void {
+export function paintFindings(surface: HTMLElement, findings: Session["findings"]): void {
   if (!("highlights" in CSS)) return;
-  const rows = rowElements(editor);
+  const rows = rowElements(surface);
   for (const level of LEVELS) {
-    const ranges = session.findings
+    const ranges = findings
       .filter((finding) => finding.level === level && finding.waiver === null && finding.range !== null && finding.line !== null)
       .flatMap((finding) => {
         const row = rows.get(finding.line ?? "");

@@ -47,10 +47,15 @@ export function paintRow(row: HTMLElement, view: { id: string; word: string; hin
   if (margin) margin.setAttribute("aria-label", view.word === "" ? "Facts of this block" : `${view.word}, change the kind`);
 }
 
+/** What each row says already, so that painting all of them costs little while one is typed in. */
+const painted = new WeakMap<HTMLElement, string>();
+
 /** Sets the grey remark of a row: read-back, seconds, clocks. `isFault` marks a remark that says what is wrong. */
 export function paintRemark(row: HTMLElement, remark: string, isFault = false): void {
+  if ((painted.get(row) ?? "") === remark) return;
   const part = row.querySelector<HTMLElement>(":scope > .remark");
-  if (!part || (part.dataset["remark"] ?? "") === remark) return;
+  if (!part) return;
+  painted.set(row, remark);
   part.dataset["remark"] = remark;
   part.dataset["fault"] = String(isFault);
   if (part instanceof HTMLButtonElement) part.setAttribute("aria-label", remark);

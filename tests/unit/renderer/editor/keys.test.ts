@@ -1,4 +1,4 @@
-import { $getRoot, $getSelection, $isRangeSelection, DELETE_CHARACTER_COMMAND, KEY_ENTER_COMMAND, type LexicalEditor } from "lexical";
+import { $createRangeSelection, $getRoot, $getSelection, $isElementNode, $isRangeSelection, $setSelection, DELETE_CHARACTER_COMMAND, KEY_ENTER_COMMAND, type LexicalEditor } from "lexical";
 import { describe, expect, it } from "vitest";
 import { $duplicateBlock, $joinBlock, $moveBlock, $removeBlock, JOIN_BLOCK_COMMAND, MOVE_BLOCK_COMMAND } from "../../../../renderer/editor/block/block-commands";
 import { $findById, $heads, $isRow, $setRowWord } from "../../../../renderer/editor/rows";
@@ -202,5 +202,56 @@ describe("block commands", () => {
       if ($isRow(row)) $setRowWord(row, "if taken");
     });
     expect(episodeOf(editor).blocks[1]?.alternates.map((alternate) => [alternate.id, alternate.text])).toContainEqual([id, "Knees over toes"]);
+  });
+});
+
+describe("a selection over several rows", () => {
+  /** Selects from a character of one row to a character of another, both named by their text. */
+  const select = (editor: LexicalEditor, from: [string, number], to: [string, number]): void => act(editor, () => {
+    const point = ([text, at]: [string, number]): [string, number] => {
+      const row = $getRoot().getChildren().find((node) => node.getTextContent() === text);
+      const words = $isElementNode(row) ? row.getFirstChild() : null;
+      if (!words) throw new Error(`no row "${text}"`);
+      return [words.getKey(), at];
+    };
+    const selection = $createRangeSelection();
+    selection.anchor.set(...point(from), "text");
+    selection.focus.set(...point(to), "text");
+    $setSelection(selection);
+  });
+  /** What the page's own handler does with a selection that nobody took care of: it removes it. */
+  const erase = (editor: LexicalEditor): void => act(editor, () => {
+    const isDone = editor.dispatchCommand(DELETE_CHARACTER_COMMAND, true);
+    const selection = $getSelection();
+    if (!isDone && $isRangeSelection(selection)) selection.removeText();
+  });
+
+  it("that stops before the first letter of a row leaves that row alone when deleted", () => {
+    const editor = sheetWith(small());
+    select(editor, ["Knees over toes", 0], ["Rushing", 0]);
+    erase(editor);
+    expect(lines(editor).slice(4, 6)).toEqual(["cue:", "avoid: Rushing"]);
+  });
+
+  it("of a title with three clicks never pulls the first line into the title", () => {
+    const editor = sheetWith(small());
+    select(editor, ["Opening", 0], ["Hello there.", 0]);
+    erase(editor);
+    expect(lines(editor).slice(0, 2)).toEqual(["#", "say: Hello there."]);
+  });
+
+  it("joins what is left of both ends when it reaches into the words", () => {
+    const editor = sheetWith(small());
+    select(editor, ["Knees over toes", 6], ["Rushing", 4]);
+    erase(editor);
+    expect(lines(editor)[4]).toBe("cue: Knees ing");
+  });
+
+  it("over everything leaves the empty page", () => {
+    const editor = sheetWith(small());
+    select(editor, ["Opening", 0], ["Box squat", 9]);
+    erase(editor);
+    expect(lines(editor)).toEqual(["#"]);
+    expect(episodeOf(editor).blocks).toEqual([]);
   });
 });

@@ -6,6 +6,7 @@ import { registerNaming } from "../../../../renderer/editor/naming";
 import { SHEET_NODES } from "../../../../renderer/editor/nodes";
 import { $projectEpisode, newMemory } from "../../../../renderer/editor/projection";
 import { $isRow, $rowWord } from "../../../../renderer/editor/rows";
+import { registerSelected } from "../../../../renderer/editor/selected";
 import { registerShape } from "../../../../renderer/editor/shape";
 import { registerTyping } from "../../../../renderer/editor/typing";
 import { emptyEpisode, type Episode } from "../../../../shared/episode";
@@ -16,6 +17,7 @@ export function sheetWith(episode: Episode = emptyEpisode(() => "e")): LexicalEd
   registerShape(editor);
   registerTyping(editor);
   registerNaming(editor);
+  registerSelected(editor);
   registerKeys(editor);
   editor.update(() => $syncEpisode(episode), { discrete: true, tag: LOAD_TAG });
   return editor;
