@@ -1,4 +1,4 @@
-import { $getSelection, $isRangeSelection, COMMAND_PRIORITY_LOW, KEY_DOWN_COMMAND, type LexicalEditor } from "lexical";
+import { $getRoot, $getSelection, $isElementNode, $isRangeSelection, COMMAND_PRIORITY_LOW, KEY_DOWN_COMMAND, type LexicalEditor } from "lexical";
 import { useCallback, useEffect, useLayoutEffect, useRef, useState } from "react";
 import { findBlock, newLine, type Edit } from "../../shared/episode";
 import type { Exercise } from "../../shared/exercises";
@@ -25,15 +25,24 @@ export function Sheet({ editor }: { editor: LexicalEditor }) {
   const frame = useRef<HTMLDivElement>(null);
   const surface = useRef<HTMLDivElement>(null);
   const [popUp, setPopUp] = useState<PopUp | null>(null);
-  const { episode, here } = session;
+  const { episode, here, findings } = session;
 
   useLayoutEffect(() => {
     editor.setRootElement(surface.current);
     return () => editor.setRootElement(null);
   }, [editor]);
 
-  useEffect(() => paintRemarks(editor, session), [editor, session.clocks, session.episode, session]);
-  useEffect(() => paintFindings(editor, session), [editor, session.findings, session]);
+  useEffect(() => {
+    if (surface.current) paintRemarks(surface.current, session);
+  }, [session]);
+  // Each check hands out a new list, a moment after the words; until then the ranges move with the text.
+  useEffect(() => {
+    if (surface.current) paintFindings(surface.current, findings);
+  }, [findings]);
+  // Another episode begins at its top.
+  useEffect(() => {
+    frame.current?.closest(".app-place")?.scrollTo(0, 0);
+  }, [episode.id]);
   useEffect(() => {
     const rows = surface.current?.querySelectorAll<HTMLElement>(".block-head") ?? [];
     for (const row of rows) row.classList.toggle("here", row.dataset["id"] === here.block);
@@ -65,6 +74,14 @@ export function Sheet({ editor }: { editor: LexicalEditor }) {
   }, COMMAND_PRIORITY_LOW), [editor, openFor]);
 
   const close = useCallback(() => setPopUp(null), []);
+
+  const toFirstBlock = (): void => {
+    editor.update(() => {
+      const first = $getRoot().getFirstChild();
+      if ($isElementNode(first)) first.selectEnd();
+    }, { discrete: true });
+    editor.focus();
+  };
 
   const chooseKind = (id: string, word: RowWord): void => {
     editor.update(() => {
@@ -114,7 +131,7 @@ export function Sheet({ editor }: { editor: LexicalEditor }) {
       const row = rowOf(target);
       if (row && target?.closest(".margin-word, .block-head > .remark")) openFor(row);
     }}>
-      <SheetHead />
+      <SheetHead onDown={toFirstBlock} />
       {episode.blocks.length === 0 && <StartPage editor={editor} />}
       <div
         ref={surface} className="surface" contentEditable suppressContentEditableWarning role="textbox" aria-multiline="true"
