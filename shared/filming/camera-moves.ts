@@ -5,6 +5,7 @@ import { shotsOf } from "./shots";
 /** Carrying the tripod to another mark, framing and locking the exposure; seconds. Common practice, no source. */
 export const MOVE_SECONDS = 45;
 
+/** One walk of the camera from a mark to the next. */
 export interface CameraMove {
   /** 1-based number of the WORKING set after which the camera moves, in the rest before the next set that is filmed. */
   readonly afterSet: number;
@@ -34,4 +35,3 @@ export const cameraMoves = memoOn((block: Block): readonly CameraMove[] => {
   }
   return moves;
 });
-

@@ -1,8 +1,9 @@
 /** The camera: what a shot line says, where the camera stands, when it moves, what card and battery must hold, timecode. */
 export { SHOT_SIZES, type Shot, type ShotSize, type Stand } from "./types";
-export { parseShotLine, printShotLine, readShot, setsText } from "./shot-line";
+export { parseShotLine } from "./shot-line";
+export { printShotLine } from "./print-shot";
 export { ANGLE_NAMES, SIZE_NAMES } from "./shot-words";
-export { secondsOf, shotSeconds, shotsOf, USUAL_SHOT_SECONDS, type LineShot } from "./shots";
+export { secondsOf, shotSeconds, shotsOf, type LineShot } from "./shots";
 export { angleOfView, distanceToFill, focalLength, FRAMES, LENSES, type Aspect, type Lens } from "./lens";
 export { HEAD_ROOM, standFor, STEP_METRES, USUAL_SETUP, type FilmingSetup } from "./stand";
 export { levelAt, USUAL_STATURE } from "./subject";

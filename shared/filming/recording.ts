@@ -18,23 +18,24 @@ export const CARD_MARGIN = 0.4;
 /** Minutes of recording a full phone battery lasts. Common practice, no source. */
 export const BATTERY_MINUTES = 90;
 /** A camera that films a set runs through all of it, and a little before and after; seconds. Common practice, no source. */
-export const SET_RUN_SECONDS = 40;
-export const RUN_HANDLE_SECONDS = 4;
+const SET_RUN_SECONDS = 40;
+const RUN_HANDLE_SECONDS = 4;
 
+/** What some recording takes of the card and the battery. */
 export interface Recording {
   readonly minutes: number;
   /** Decimal megabytes, as typical figures give them. */
   readonly megabytes: number;
   /** Free space to bring, margin included; decimal gigabytes. */
   readonly gigabytes: number;
-  /** Full batteries it takes, as a fraction. */
+  /** Full batteries it takes; 0.5 is half of one. */
   readonly batteries: number;
 }
 
 /** Decimal megabytes a minute of a bitrate takes: Mbit/s x 60 / 8. */
 export const megabytesPerMinute = (megabits: number): number => megabits * 7.5;
 
-/** What some minutes of recording take of the card and the battery. */
+/** Card and battery for some minutes of recording. */
 export function recordingOf(minutes: number, format: RecordingFormat = "1080p30 HEVC"): Recording {
   const megabytes = minutes * megabytesPerMinute(RECORDING_FORMATS[format]);
   return { minutes, megabytes, gigabytes: (megabytes * (1 + CARD_MARGIN)) / 1000, batteries: minutes / BATTERY_MINUTES };

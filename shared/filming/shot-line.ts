@@ -1,4 +1,4 @@
-import { ANGLE_NAMES, ANGLE_WORDS, INSERT_WORD, NEED_WORDS, ON_WORDS, SET_NUMBER, setNumber, SIZE_NAMES, SIZE_WORDS, type FactWord } from "./shot-words";
+import { ANGLE_WORDS, INSERT_WORD, NEED_WORDS, ON_WORDS, SET_NUMBER, setNumber, SIZE_WORDS, type FactWord } from "./shot-words";
 import type { Shot } from "./types";
 
 /** Facts as they are read; a key that is absent was not stated, null was stated as open ("any angle"). */
@@ -139,54 +139,4 @@ export function parseShotLine(text: string): Shot {
   const { reading, left, count } = readFacts(split?.facts ?? text);
   if (count === 0 || (!split && left.length > 0)) return shotOf(NONE, text.trim());
   return shotOf(reading, [left.join(", "), split?.after ?? ""].filter(Boolean).join(": "));
-}
-
-const joined = (numbers: readonly (number | string)[]): string =>
-  numbers.length < 2 ? numbers.join("") : `${numbers.slice(0, -1).join(", ")} and ${numbers.at(-1) ?? ""}`;
-
-/** "set 2", "sets 1-3", "sets 1, 3 and 5". */
-export function setsText(sets: readonly number[]): string {
-  const first = sets[0] ?? 0;
-  const run = sets.length > 1 && sets.every((set, index) => set === first + index);
-  return `set${sets.length > 1 ? "s" : ""} ${run ? `${first}-${sets.at(-1) ?? first}` : joined(sets)}`;
-}
-
-function factTexts(shot: Shot): string[] {
-  const both = shot.angle === "insert" || shot.size === "insert";
-  return [
-    shot.angle ?? (both ? "any angle" : ""),
-    shot.size === shot.angle ? "" : (shot.size ?? (both ? "any size" : "")),
-    shot.on === "demonstration" ? "demo" : [shot.on ?? "", shot.sets && shot.sets.length > 0 ? setsText(shot.sets) : shot.on ? "set" : ""].filter(Boolean).join(" "),
-    shot.on === "demonstration" && shot.sets && shot.sets.length > 0 ? setsText(shot.sets) : "",
-    shot.seconds === null ? "" : `${shot.seconds} s`,
-    shot.need === "nice" ? "nice" : "",
-  ].filter(Boolean);
-}
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/**
- * Writes a shot as a line that reads back as the same shot.
- * @param shot - sets in order and each once; subject one trimmed line
- */
-export function printShotLine(shot: Shot): string {
-  const facts = factTexts(shot);
-  const line = capital(facts.join(", ")) + (facts.length > 0 && shot.subject ? `: ${shot.subject}` : shot.subject);
-  // A subject that happens to begin like facts needs a fact before it to stay a subject.
-  const asFacts = facts.length === 0 && readFacts(splitFacts(line)?.facts ?? line).count > 0;
-  return asFacts ? `Must: ${shot.subject}` : line;
-}
-
-/** A shot in words, as the sheet reads it back: "from the side, head to toe, working set 2, 12 seconds: the whole arm path". */
-export function readShot(shot: Shot): string {
-  const sets = shot.sets && shot.sets.length > 0 ? setsText(shot.sets) : null;
-  const facts = [
-    shot.angle === null ? "any angle" : ANGLE_NAMES[shot.angle],
-    shot.size === null ? "any size" : shot.size === "insert" && shot.angle === "insert" ? "" : SIZE_NAMES[shot.size],
-    sets ? `${shot.on === "ramp-up" ? "ramp-up" : "working"} ${sets}` : shot.on === "ramp-up" ? "on a ramp-up set" : shot.on === "working" ? "on any working set" : "",
-    shot.on === "demonstration" ? "on a demonstration" : "",
-    shot.seconds === null ? "" : `${shot.seconds} second${shot.seconds === 1 ? "" : "s"}`,
-    shot.need === "nice" ? "nice to have" : "",
-  ].filter(Boolean).join(", ");
-  return shot.subject ? `${facts}: ${shot.subject}` : facts;
 }

@@ -39,6 +39,7 @@ export const ON_WORDS: readonly FactWord<Exclude<Shot["on"], null>>[] = [
   { written: word("(?:on )?(?:the |a )?demo(?:nstration)?"), value: "demonstration" },
 ];
 
+/** Whether the video can do without the shot. */
 export const NEED_WORDS: readonly FactWord<Shot["need"]>[] = [
   { written: word("must(?: have|-have)?|needed"), value: "must" },
   { written: word("nice(?: to have|-to-have)?|optional|if there is time"), value: "nice" },
@@ -54,9 +55,10 @@ export function setNumber(text: string): number {
   return named || Number(/^\d{1,3}(?=$|st|nd|rd|th)/.exec(lower)?.[0] ?? 0);
 }
 
+/** Every way a set may be numbered, as one alternation of a regular expression. */
 export const SET_NUMBER = `(?:\\d{1,3}(?:st|nd|rd|th)?|${[...COUNT_WORDS, ...ORDER_WORDS].join("|")})`;
 
-/** How angles and sizes are read back. */
+/** Angles and sizes in plain words: "from behind, waist up". */
 export const ANGLE_NAMES: Readonly<Record<Angle, string>> = {
   front: "from the front", "three-quarter": "three-quarter", side: "from the side", rear: "from behind", high: "from above", low: "from floor level", insert: "detail",
 };

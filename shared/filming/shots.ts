@@ -3,8 +3,9 @@ import { parseShotLine } from "./shot-line";
 import type { Shot } from "./types";
 
 /** Seconds a shot is on screen when its line does not say. Common practice, no source. */
-export const USUAL_SHOT_SECONDS = 8;
+const USUAL_SHOT_SECONDS = 8;
 
+/** A shot line and what it says. */
 export interface LineShot {
   readonly line: Line;
   readonly shot: Shot;

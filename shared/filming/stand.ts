@@ -12,6 +12,7 @@ export interface FilmingSetup {
   readonly position: Position;
 }
 
+/** Landscape, the main lens, a standing person of usual stature. */
 export const USUAL_SETUP: FilmingSetup = { aspect: "16:9", lens: "main", stature: USUAL_STATURE, position: "standing" };
 
 /** Shares of the frame left free above the subject, below the feet, and at each side. Head-room 10 %; common practice, no source. */
@@ -25,6 +26,7 @@ const HIGHEST = 2.2;
 const ABOVE_HEAD = 0.2;
 /** Steepest look up or down; steeper, and the body is too foreshortened to teach from. Common practice, no source. */
 const STEEPEST = Math.PI / 4;
+/** A walking step, in metres. Common practice, no source. */
 export const STEP_METRES = 0.75;
 
 const tenth = (metres: number): number => Math.round(metres * 10) / 10;

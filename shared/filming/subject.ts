@@ -10,6 +10,7 @@ interface Room {
   readonly long: number;
 }
 
+/** Metres. Common practice, no source. */
 export const USUAL_STATURE = 1.75;
 
 /** Common practice, no source. */
@@ -39,7 +40,7 @@ const WIDE_ROOM = 1.6;
 const MEDIUM_SHARE = 0.5;
 /** A head or one working joint with what moves around it; a hand, a foot, a handle. Metres. */
 const CLOSE_UP = 0.45;
-export const INSERT_METRES = 0.3;
+const INSERT_METRES = 0.3;
 
 const acrossOf = (room: Room, angle: Angle): number => {
   if (angle === "side") return room.long;

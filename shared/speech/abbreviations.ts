@@ -1,9 +1,10 @@
-/** Short forms people never read letter by letter. The pattern stands between word edges; case matters where `exact`. */
+/** A short form that people never read letter by letter, and what they say instead. */
 export interface ShortForm {
   readonly written: RegExp;
   readonly said: string;
 }
 
+/** Tried in this order: where a full stop may end the sentence as well, the narrower pattern stands first. */
 export const SHORT_FORMS: readonly ShortForm[] = [
   { written: /\be\.\s?g\.?,?(?=[\s,:;)]|$)/gi, said: "for example" },
   { written: /\bi\.\s?e\.?,?(?=[\s,:;)]|$)/gi, said: "that is" },

@@ -1,5 +1,5 @@
 import { DEFAULT_PACE } from "./pace";
-import { sentencesOf } from "./sentences";
+import { sentencesOf, stretchesOf } from "./sentences";
 import { speak } from "./speak";
 import type { Pace, Segment } from "./types";
 
@@ -76,7 +76,7 @@ function cutStretch(stretch: string, pace: Pace, maxSeconds: number): string[] {
  */
 export function breaths(text: string, pace: Pace = DEFAULT_PACE, maxSeconds: number = MAX_BREATH_SECONDS): Segment[] {
   const segments: { text: string; seconds: number; breathAfter: Segment["breathAfter"] }[] = [];
-  for (const marked of text.split(/(?<=^|\s)\/(?=\s|$)/)) {
+  for (const marked of stretchesOf(text)) {
     for (const sentence of sentencesOf(marked)) {
       const whole = speak(sentence, pace).seconds;
       const pieces = whole > maxSeconds ? cutStretch(sentence, pace, maxSeconds) : [sentence];

@@ -8,5 +8,5 @@ export { syllablesOf } from "./syllables";
 export { speak } from "./speak";
 export { sentencesOf } from "./sentences";
 export { breaths, MAX_BREATH_SECONDS } from "./breaths";
-export { HANDLE_SECONDS, screenClock, spokenBlock } from "./screen-clock";
+export { HANDLE_SECONDS, screenClock } from "./screen-clock";
 export { readability, readabilityOf, readingCounts } from "./readability";

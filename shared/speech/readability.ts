@@ -1,4 +1,4 @@
-import { sentencesOf } from "./sentences";
+import { sentencesOf, stretchesOf } from "./sentences";
 import { syllablesOf } from "./syllables";
 import type { Readability, ReadingCounts } from "./types";
 
@@ -19,7 +19,7 @@ export function readability({ sentences, words, syllables }: ReadingCounts): Rea
  * Breath marks are no words.
  */
 export function readingCounts(text: string): ReadingCounts {
-  const parts = text.split(/(?<=^|\s)\/(?=\s|$)/).flatMap((part) => sentencesOf(part));
+  const parts = stretchesOf(text).flatMap(sentencesOf);
   const tokens = text.split(/\s+/).filter((token) => /[\p{L}\p{N}%°&@+]/u.test(token));
   return {
     sentences: parts.filter((part) => /[\p{L}\p{N}]/u.test(part)).length,

@@ -6,15 +6,14 @@ import type { BlockScreenClock, Pace, ScreenClock, Spoken } from "./types";
 /** Picture before the first word and after the last, together; seconds. Common practice, no source. */
 export const HANDLE_SECONDS = 2;
 
-/** Kept per pace and per block, so typing in one block speaks only that block again. */
+/**
+ * How long a block's say lines take, a sentence's pause between lines.
+ * Kept per pace and per block, so typing in one block speaks only that block again.
+ */
 const spokenAt = memoOn((pace: Pace) =>
   memoOn((block: Block): Spoken => spokenTogether(linesOf(block, "say").map((line) => speak(line.text, pace)), pace.sentenceSeconds)));
 
-/** How long the block's say lines take, a sentence's pause between lines. */
-export function spokenBlock(block: Block, pace: Pace = DEFAULT_PACE): Spoken {
-  return spokenAt(pace)(block);
-}
-
+/** One block's seconds and where they come from. */
 function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScreenClock {
   const clipSeconds = block.clipSeconds;
   const overSeconds = clipSeconds === null ? 0 : Math.max(0, spoken.seconds - clipSeconds);
@@ -31,9 +30,10 @@ function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScr
  *
  * A block takes its clip's length once that is set; before that its words and the handles around them; without words its shots.
  * @param shotSeconds - what a block's shots add up to, seconds
- * @param pace - the speaker's own, or the default
+ * @param pace - the speaker's own, or the default; keep the same object between calls, answers are remembered by it
  */
 export function screenClock(episode: Episode, shotSeconds: (block: Block) => number, pace: Pace = DEFAULT_PACE): ScreenClock {
-  const blocks = episode.blocks.map((block) => blockClock(block, shotSeconds(block), spokenBlock(block, pace)));
+  const spokenOf = spokenAt(pace);
+  const blocks = episode.blocks.map((block) => blockClock(block, shotSeconds(block), spokenOf(block)));
   return { seconds: blocks.reduce((sum, { seconds }) => sum + seconds, 0), targetSeconds: episode.video.targetSeconds, blocks };
 }

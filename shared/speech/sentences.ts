@@ -18,3 +18,6 @@ export function sentencesOf(text: string): string[] {
   if (open.trim()) sentences.push(open.trim());
   return sentences;
 }
+
+/** The stretches of a text between marked breaths ( / with spaces on both sides). */
+export const stretchesOf = (text: string): string[] => text.split(/(?<=^|\s)\/(?=\s|$)/);

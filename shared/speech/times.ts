@@ -1,16 +1,18 @@
 import { numberWords } from "./numbers";
 import type { Saying } from "./schemes";
 
+/** Minutes after the hour: 5 is "oh five", 0 is not said. */
 const minutesWords = (minutes: number): string => (minutes === 0 ? "" : minutes < 10 ? `oh ${numberWords(minutes)}` : numberWords(minutes));
 
 /** Colon times as they are read: 6:45 "six forty-five", 6:05 "six oh five", 12:00 "twelve o'clock", 0:30 "thirty seconds", 1:30 "one thirty". */
-export function colonTimeWords(first: number, second: number): string {
+function colonTimeWords(first: number, second: number): string {
   if (first === 0) return second === 0 ? "zero" : `${numberWords(second)} ${second === 1 ? "second" : "seconds"}`;
   if (second > 0) return `${numberWords(first)} ${minutesWords(second)}`;
   return first <= 12 ? `${numberWords(first)} o'clock` : `${numberWords(first)} hundred`;
 }
 
-const half = (letter: string): string => `${letter.toUpperCase()} M`;
+/** "am" as it is said: A M. */
+const halfOfDay = (letter: string): string => `${letter.toUpperCase()} M`;
 
 /** Times of day and counts of minutes and seconds. A unit after the colon form says nothing new and is dropped. */
 export const TIME_SAYINGS: readonly Saying[] = [
@@ -25,8 +27,8 @@ export const TIME_SAYINGS: readonly Saying[] = [
   { written: /(\d:[0-5]\d)\s?[-–]\s?(?=\d{1,2}:[0-5]\d)/g, said: (m) => `${m[1] ?? ""} to ` },
   { written: /\b(\d{1,2}):([0-5]\d):([0-5]\d)\b/g, said: (m) => [numberWords(Number(m[1])), minutesWords(Number(m[2])) || "oh oh", minutesWords(Number(m[3])) || "oh oh"].join(" ") },
   { written: /\b(\d{1,3}):([0-5]\d)\s?(?:mins?|minutes)\b/gi, said: (m) => `${Number(m[1])} min${Number(m[2]) > 0 ? ` ${Number(m[2])}` : ""}` },
-  { written: /\b(\d{1,2}):([0-5]\d)\s?([ap])m\b/gi, said: (m) => `${Number(m[2]) > 0 ? colonTimeWords(Number(m[1]), Number(m[2])) : numberWords(Number(m[1]))} ${half(m[3] ?? "")}` },
+  { written: /\b(\d{1,2}):([0-5]\d)\s?([ap])m\b/gi, said: (m) => `${Number(m[2]) > 0 ? colonTimeWords(Number(m[1]), Number(m[2])) : numberWords(Number(m[1]))} ${halfOfDay(m[3] ?? "")}` },
   { written: /\b(\d{1,3}):([0-5]\d)\b/g, said: (m) => colonTimeWords(Number(m[1]), Number(m[2])) },
-  { written: /\b(\d{1,2})\s?([ap])m\b/gi, said: (m) => `${numberWords(Number(m[1]))} ${half(m[2] ?? "")}` },
+  { written: /\b(\d{1,2})\s?([ap])m\b/gi, said: (m) => `${numberWords(Number(m[1]))} ${halfOfDay(m[2] ?? "")}` },
   { written: /\b(\d{1,3}):(\d)\b/g, said: (m) => `${numberWords(Number(m[1]))} to ${numberWords(Number(m[2]))}` },
 ];

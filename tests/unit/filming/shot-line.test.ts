@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ANGLES } from "../../../shared/exercises";
-import { parseShotLine, printShotLine, readShot, SHOT_SIZES, type Shot } from "../../../shared/filming";
+import { parseShotLine, printShotLine, SHOT_SIZES, type Shot } from "../../../shared/filming";
 
 const nothing: Shot = { angle: null, size: null, sets: null, on: null, need: "must", seconds: null, subject: "" };
 
@@ -79,11 +79,5 @@ describe("a shot line", () => {
   it("prints the way a coach writes it", () => {
     expect(printShotLine(parseShotLine("12 s, working set 2, full, side: the arm"))).toBe("Side, full, working set 2, 12 s: the arm");
     expect(printShotLine({ ...nothing, subject: "side: is no angle here" })).toBe("Must: side: is no angle here");
-  });
-
-  it("is read back in words", () => {
-    expect(readShot(parseShotLine("Side, full, set 2, 20 s: the arm path"))).toBe("from the side, head to toe, working set 2, 20 seconds: the arm path");
-    expect(readShot(parseShotLine("Insert, nice: grip"))).toBe("detail, nice to have: grip");
-    expect(readShot(parseShotLine("front, ramp-up set"))).toBe("from the front, any size, on a ramp-up set");
   });
 });

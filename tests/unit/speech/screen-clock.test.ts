@@ -1,12 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { countingIds, demoEpisode, emptyBlock, emptyEpisode, newLine, type Block, type LineKind } from "../../../shared/episode";
-import { DEFAULT_PACE, HANDLE_SECONDS, readabilityOf, readingCounts, screenClock, speak, spokenBlock } from "../../../shared/speech";
+import { DEFAULT_PACE, HANDLE_SECONDS, readabilityOf, readingCounts, screenClock, speak, type Pace, type Spoken } from "../../../shared/speech";
 
 const newId = countingIds("t-");
 const block = (clipSeconds: number | null, ...lines: (readonly [LineKind, string])[]): Block =>
   emptyBlock(newId, "talk", { clipSeconds, lines: lines.map(([kind, text]) => newLine(newId, kind, text)) });
 const clock = (one: Block, shots = 0): ReturnType<typeof screenClock>["blocks"][number] | undefined =>
   screenClock(emptyEpisode(newId, { blocks: [one] }), () => shots).blocks[0];
+
+const spoken = (one: Block, pace: Pace = DEFAULT_PACE): Spoken => screenClock(emptyEpisode(newId, { blocks: [one] }), () => 0, pace).blocks[0]?.spoken ?? expect.fail("no block");
 
 const WORDS = "Push the floor away and stand tall.";
 
@@ -29,14 +31,14 @@ describe("the screen clock", () => {
   });
 
   it("says how many words to cut, by the block's own seconds per word, rounded up", () => {
-    const spoken = speak(WORDS);
+    const { seconds } = speak(WORDS);
     const one = clock(block(2, ["say", WORDS]));
-    expect(one?.overSeconds).toBeCloseTo(spoken.seconds - 2, 9);
-    expect(one?.wordsToCut).toBe(Math.ceil((spoken.seconds - 2) / (spoken.seconds / 7)));
+    expect(one?.overSeconds).toBeCloseTo(seconds - 2, 9);
+    expect(one?.wordsToCut).toBe(Math.ceil((seconds - 2) / (seconds / 7)));
   });
 
   it("leaves a sentence's pause between say lines", () => {
-    const two = spokenBlock(block(null, ["say", WORDS], ["note", "x"], ["say", WORDS]));
+    const two = spoken(block(null, ["say", WORDS], ["note", "x"], ["say", WORDS]));
     expect(two.seconds).toBeCloseTo(2 * speak(WORDS).seconds + DEFAULT_PACE.sentenceSeconds, 9);
     expect(two.words).toBe(14);
   });
@@ -50,8 +52,8 @@ describe("the screen clock", () => {
 
   it("keeps what it knows of a block, and listens to another pace", () => {
     const one = block(null, ["say", WORDS]);
-    expect(spokenBlock(one)).toBe(spokenBlock(one));
-    expect(spokenBlock(one, { ...DEFAULT_PACE, syllablesPerSecond: 2 }).seconds).toBeGreaterThan(spokenBlock(one).seconds);
+    expect(spoken(one)).toBe(spoken(one));
+    expect(spoken(one, { ...DEFAULT_PACE, syllablesPerSecond: 2 }).seconds).toBeGreaterThan(spoken(one).seconds);
   });
 });
 
