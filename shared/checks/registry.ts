@@ -11,11 +11,31 @@ import { rampUpSets } from "./rules/structure/ramp-up-sets";
 import { sessionOverSlot } from "./rules/structure/session-over-slot";
 import { warmUpJoints } from "./rules/structure/warm-up-joints";
 import { warmUpRule } from "./rules/structure/warm-up";
+import { alternate } from "./rules/structure/alternate";
+import { changeFromLast } from "./rules/structure/change-from-last";
+import { closingLast } from "./rules/structure/closing-last";
+import { coolDownLast } from "./rules/structure/cool-down-last";
+import { heavyFirst } from "./rules/structure/heavy-first";
+import { noCoreBeforeSpineLoad } from "./rules/structure/no-core-before-spine-load";
+import { noRepeatedExercise } from "./rules/structure/no-repeated-exercise";
+import { openingFirst } from "./rules/structure/opening-first";
+import { powerFirst } from "./rules/structure/power-first";
+import { warmUpFirst } from "./rules/structure/warm-up-first";
 import { maxLoadJump } from "./rules/dose/max-load-jump";
 import { minRest } from "./rules/dose/min-rest";
 import { noFailureAlone } from "./rules/dose/no-failure-alone";
 import { setLine } from "./rules/dose/set-line";
 import { unreadableSetLine } from "./rules/dose/unreadable-set-line";
+import { effortAtPercent } from "./rules/dose/effort-at-percent";
+import { maxBeginnerEffort } from "./rules/dose/max-beginner-effort";
+import { maxJumpContacts } from "./rules/dose/max-jump-contacts";
+import { maxMuscleSets } from "./rules/dose/max-muscle-sets";
+import { maxReturningVolume } from "./rules/dose/max-returning-volume";
+import { maxSetJump } from "./rules/dose/max-set-jump";
+import { maxTeenLoad } from "./rules/dose/max-teen-load";
+import { maxWorkInMinute } from "./rules/dose/max-work-in-minute";
+import { oneUnit } from "./rules/dose/one-unit";
+import { repsAtPercent } from "./rules/dose/reps-at-percent";
 import { avoid } from "./rules/words/avoid";
 import { caution } from "./rules/words/caution";
 import { maxCueWords } from "./rules/words/max-cue-words";
@@ -36,8 +56,10 @@ import { publishDate } from "./rules/publishing/publish-date";
 /** Every rule, in the order they are explained to people. */
 export const RULES: readonly Rule[] = [
   // structure
+  alternate, changeFromLast, closingLast, coolDownLast, heavyFirst, noCoreBeforeSpineLoad, noRepeatedExercise, openingFirst, powerFirst, warmUpFirst,
   audiencePosition, bothSides, closingShot, closing, coolDown, exerciseOrder, minWarmUpMinutes, opening, rampUpSets, sessionOverSlot, warmUpJoints, warmUpRule,
   // dose
+  effortAtPercent, maxBeginnerEffort, maxJumpContacts, maxMuscleSets, maxReturningVolume, maxSetJump, maxTeenLoad, maxWorkInMinute, oneUnit, repsAtPercent,
   maxLoadJump, minRest, noFailureAlone, setLine, unreadableSetLine,
   // words
   avoid, caution, maxCueWords, noContradictoryCues, noDisputedClaim, noUnexplainedJargon, noUnsafeCue, saidNumbers, wordsOverClip,
