@@ -37,6 +37,14 @@ import { maxWorkInMinute } from "./rules/dose/max-work-in-minute";
 import { oneUnit } from "./rules/dose/one-unit";
 import { repsAtPercent } from "./rules/dose/reps-at-percent";
 import { avoid } from "./rules/words/avoid";
+import { askAProfessional } from "./rules/words/ask-a-professional";
+import { avoidRemedy } from "./rules/words/avoid-remedy";
+import { bothSidesSaid } from "./rules/words/both-sides-said";
+import { breathingPhase } from "./rules/words/breathing-phase";
+import { maxBreathSeconds } from "./rules/words/max-breath-seconds";
+import { maxReadingGrade } from "./rules/words/max-reading-grade";
+import { noRepeatedSentence } from "./rules/words/no-repeated-sentence";
+import { say } from "./rules/words/say";
 import { caution } from "./rules/words/caution";
 import { maxCueWords } from "./rules/words/max-cue-words";
 import { noContradictoryCues } from "./rules/words/no-contradictory-cues";
@@ -45,9 +53,18 @@ import { noUnexplainedJargon } from "./rules/words/no-unexplained-jargon";
 import { noUnsafeCue } from "./rules/words/no-unsafe-cue";
 import { saidNumbers } from "./rules/words/said-numbers";
 import { wordsOverClip } from "./rules/words/words-over-clip";
+import { maxMustMarks } from "./rules/film/max-must-marks";
+import { maxShotSeconds } from "./rules/film/max-shot-seconds";
+import { mirrors } from "./rules/film/mirrors";
+import { openingShot } from "./rules/film/opening-shot";
+import { shotSet } from "./rules/film/shot-set";
+import { spareBattery } from "./rules/film/spare-battery";
 import { bystanders } from "./rules/film/bystanders";
 import { cueAngle } from "./rules/film/cue-angle";
 import { exerciseShot } from "./rules/film/exercise-shot";
+import { minChapters } from "./rules/publishing/min-chapters";
+import { minDaysToPublish } from "./rules/publishing/min-days-to-publish";
+import { title } from "./rules/publishing/title";
 import { maxVideoLength } from "./rules/publishing/max-video-length";
 import { minChapterSeconds } from "./rules/publishing/min-chapter-seconds";
 import { partnerDisclosure } from "./rules/publishing/partner-disclosure";
@@ -62,9 +79,12 @@ export const RULES: readonly Rule[] = [
   effortAtPercent, maxBeginnerEffort, maxJumpContacts, maxMuscleSets, maxReturningVolume, maxSetJump, maxTeenLoad, maxWorkInMinute, oneUnit, repsAtPercent,
   maxLoadJump, minRest, noFailureAlone, setLine, unreadableSetLine,
   // words
+  askAProfessional, avoidRemedy, bothSidesSaid, breathingPhase, maxBreathSeconds, maxReadingGrade, noRepeatedSentence, say,
   avoid, caution, maxCueWords, noContradictoryCues, noDisputedClaim, noUnexplainedJargon, noUnsafeCue, saidNumbers, wordsOverClip,
   // film
+  maxMustMarks, maxShotSeconds, mirrors, openingShot, shotSet, spareBattery,
   bystanders, cueAngle, exerciseShot,
   // publishing
+  minChapters, minDaysToPublish, title,
   maxVideoLength, minChapterSeconds, partnerDisclosure, publishDate,
 ];

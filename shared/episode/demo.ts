@@ -21,7 +21,7 @@ const blocks = (): Block[] => [
 say: A heavy backpack is a carry that lasts all day. Today we build the back, the trunk and the grip for it. / Ad: Fernhill Oats sent me free oats, and nobody told me what to say.
 shot: Three-quarter, medium, 12 s: to camera beside the rack, backpack on one shoulder
 shot: Insert, 4 s, nice: hands closing the chest strap
-note: Ask the front desk first. Nobody else in frame.`),
+note: Ask the front desk first. Nobody else in frame, the mirrors included.`),
   block("warm-up", "Warm-up", { clipSeconds: 60, minutes: 8, station: "free floor" }, `
 cue: Three minutes on the rower or a brisk walk, easy enough to talk
 cue: Ten slow circles each: ankles, knees, hips, upper back, shoulders, elbows, wrists
@@ -88,7 +88,7 @@ cue: Easy stretch for chest and hips, thirty seconds each side, never into pain
 say: Five minutes to come down. Walk until your breath is your own again, then lie down and let the ribs sink. / A mild pull is enough; stretching is not a contest.
 shot: Side, wide, 15 s: walking out of frame, then lying down`),
   block("closing", "Closing", { clipSeconds: 22, minutes: 1 }, `
-say: That is the strong part of the trail. The plan is below this video, with room for your own numbers. / Start lighter than I did, and if something hurts, ask somebody who can look at you. Next Sunday: steps, steep ones.`),
+say: That is the strong part of the trail. The plan is below this video, with room for your own numbers. / Start lighter than I did, and if something hurts, ask a coach or a doctor who can look at you. Next Sunday: steps, steep ones.`),
 ];
 
 /** Episode 7 of the invented series: complete but for a closing shot and a few words too many over the squat. */

@@ -126,7 +126,7 @@ describe("counts", () => {
     const counts = countsByMoment(check(episodeOf("[exercise goblet-squat] Goblet squat")));
     expect(counts["before filming"].fix).toBeGreaterThan(3);
     expect(counts["before filming"].stop).toBe(0);
-    expect(counts["before publishing"]).toEqual({ stop: 0, fix: 0, consider: 1 });
+    expect(counts["before publishing"]).toEqual({ stop: 0, fix: 1, consider: 1 });
   });
 });
 
