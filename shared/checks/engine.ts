@@ -50,6 +50,7 @@ const waives = (waiver: Waiver, finding: Omit<RawFinding, "messageKey">): boolea
  * Runs every rule over an episode.
  *
  * Sorted by moment, then level, then place in the running order; the same episode always gives the same list.
+ * What the series leaves out (`series.quiet`) is not listed when it is a `consider`; graver findings always are.
  * A finding that a waiver covers (same rule and version, same block, line and words) stays listed with its waiver.
  * Rules that look at one block at a time are not run again on blocks that kept their identity,
  * as long as `context.newId` is the same function.
@@ -58,7 +59,9 @@ const waives = (waiver: Waiver, finding: Omit<RawFinding, "messageKey">): boolea
  */
 export function checkEpisode(context: CheckContext, rules: readonly Rule[] = RULES): Finding[] {
   const order = orderOf(context.episode);
-  const sorted = merge(rules.flatMap((rule) => rule.inspect(context))).sort(
+  const quiet = new Set(context.episode.series.quiet);
+  const raw = rules.flatMap((rule) => rule.inspect(context)).filter((finding) => finding.level !== "consider" || !quiet.has(finding.rule));
+  const sorted = merge(raw).sort(
     (a, b) => grade(a, b) || order(a.block) - order(b.block) || order(a.line) - order(b.line) || (a.range?.start ?? -1) - (b.range?.start ?? -1) || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0),
   );
   const used = new Map<string, number>();
@@ -69,6 +72,26 @@ export function checkEpisode(context: CheckContext, rules: readonly Rule[] = RUL
     const waiver = context.episode.waivers.find((each) => waives(each, finding)) ?? null;
     return { ...finding, key: count === 1 ? base : `${base}|${count}`, waiver };
   });
+}
+
+/**
+ * The findings of a list that a person can act on: at most `most` a block, gravest first, stops always.
+ * @returns what to show, in the given order, and how many of each block are held back
+ */
+export function actionable<F extends Pick<Finding, "block" | "level">>(findings: readonly F[], most = 5): { shown: F[]; heldBack: ReadonlyMap<string, number> } {
+  const taken = new Map<string, number>();
+  const heldBack = new Map<string, number>();
+  const keep = new Set<F>();
+  for (const level of LEVELS) {
+    for (const finding of findings) {
+      if (finding.level !== level) continue;
+      const count = finding.block === null ? 0 : taken.get(finding.block) ?? 0;
+      if (level !== "stop" && count >= most) heldBack.set(finding.block ?? "", (heldBack.get(finding.block ?? "") ?? 0) + 1);
+      else keep.add(finding);
+      if (finding.block !== null) taken.set(finding.block, count + 1);
+    }
+  }
+  return { shown: findings.filter((finding) => keep.has(finding)), heldBack };
 }
 
 /** The findings nobody has set aside. */

@@ -21,7 +21,7 @@ export function emptyEpisode(newId: NewId, fields: Partial<Episode> = {}): Episo
     version: EPISODE_VERSION,
     id: newId(),
     title: "",
-    series: { name: "", number: null, coach: "" },
+    series: { name: "", number: null, coach: "", quiet: [] },
     audience: { level: "beginner", groups: [] },
     session: { place: "", date: null, time: null, slotMinutes: 60, kit: [], units: "kg", alone: true, cameras: 1 },
     video: { targetSeconds: 600, frameRate: "30", aspect: "16:9" },

@@ -94,7 +94,7 @@ say: That is the strong part of the trail. The plan is below this video, with ro
 /** Episode 7 of the invented series: complete but for a closing shot and a few words too many over the squat. */
 export const demoEpisode: Episode = emptyEpisode(() => "demo-strong-for-the-trail-7", {
   title: "Rows, presses, carries",
-  series: { name: "Strong for the Trail", number: 7, coach: "Odalys Brandt" },
+  series: { name: "Strong for the Trail", number: 7, coach: "Odalys Brandt", quiet: [] },
   audience: { level: "beginner", groups: [] },
   session: {
     place: "Harbour Street Strength Room", date: "2027-03-04", time: "06:45", slotMinutes: 75,

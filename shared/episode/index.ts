@@ -6,6 +6,7 @@ export * from "./names";
 export * from "./find";
 export * from "./memo";
 export * from "./edit";
+export { nextEpisode } from "./next";
 export { migrate } from "./migrate";
 export * from "./read";
 export { episodeJsonSchema } from "./json-schema";

@@ -92,7 +92,13 @@ export const episodeSchema = z.strictObject({
   version: z.literal(EPISODE_VERSION),
   id,
   title: name,
-  series: z.strictObject({ name, number: z.int().min(1).max(10_000).nullable(), coach: name }),
+  series: z.strictObject({
+    name,
+    number: z.int().min(1).max(10_000).nullable(),
+    coach: name,
+    /** Checks of level `consider` that the series leaves out; a `stop` or `fix` is never silenced this way. */
+    quiet: z.array(id).max(200),
+  }),
   audience: z.strictObject({ level: z.enum(LEVELS), groups: z.array(z.enum(GROUPS)).max(GROUPS.length) }),
   session: z.strictObject({
     place: name,

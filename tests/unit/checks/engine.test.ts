@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkEpisode, countsByMoment, findingSentence, LEVELS, MOMENTS, openFindings, RULES, waiverFor } from "../../../shared/checks";
+import { actionable, checkEpisode, countsByMoment, findingSentence, LEVELS, MOMENTS, openFindings, RULES, waiverFor } from "../../../shared/checks";
 import { defineBlockRule, defineRule } from "../../../shared/checks/define-rule";
 import { applyEdits, BLOCK_KINDS, countingIds, demoEpisode, emptyBlock, emptyEpisode, LINE_KINDS, newLine, type Episode } from "../../../shared/episode";
 import { EXERCISES } from "../../../shared/exercises";
@@ -147,5 +147,36 @@ describe("any episode", () => {
       expect(check(episode).map(({ key }) => key)).toEqual(findings.map(({ key }) => key));
       for (const finding of findings) expect(finding.message).not.toMatch(/\{\w+\}|undefined|NaN/);
     }), { numRuns: 40 });
+  });
+});
+
+describe("what a series leaves out", () => {
+  const script = "[opening] Opening\nshot: Front, medium, 10 s: to camera\n[exercise leg-press] Leg press";
+  const rulesWith = (quiet: string[]): string[] => check(episodeOf(script, { series: { name: "", number: null, coach: "", quiet } })).map(({ rule }) => rule);
+
+  it("is not listed when it is a thing to consider", () => {
+    expect(rulesWith([])).toContain("alternate");
+    expect(rulesWith(["alternate"])).not.toContain("alternate");
+  });
+  it("is listed all the same when it is graver", () => {
+    expect(rulesWith(["closing"])).toContain("closing");
+  });
+});
+
+describe("what a person can act on", () => {
+  const found = [
+    ...Array.from({ length: 4 }, (_, i) => ({ block: "a", level: "consider" as const, i })),
+    ...Array.from({ length: 7 }, (_, i) => ({ block: "a", level: "stop" as const, i })),
+    { block: "b", level: "fix" as const, i: 0 }, { block: null, level: "consider" as const, i: 0 },
+  ];
+
+  it("shows every stop, keeps the order, and holds back the least grave of a block", () => {
+    const { shown, heldBack } = actionable(found, 5);
+    expect(shown.filter(({ level }) => level === "stop")).toHaveLength(7);
+    expect(shown.map(({ block, level }) => `${block} ${level}`).slice(-2)).toEqual(["b fix", "null consider"]);
+    expect([...heldBack]).toEqual([["a", 4]]);
+  });
+  it("holds nothing back when there is little", () => {
+    expect(actionable(found.slice(0, 3)).heldBack.size).toBe(0);
   });
 });

@@ -33,7 +33,7 @@ const blockBody = fc.record({
 export const anyEpisode: fc.Arbitrary<Episode> = fc
   .record({
     title: name,
-    series: fc.record({ name, number: fc.option(fc.integer({ min: 1, max: 99 }), { nil: null }), coach: name }),
+    series: fc.record({ name, number: fc.option(fc.integer({ min: 1, max: 99 }), { nil: null }), coach: name, quiet: fc.subarray(["mirrors", "alternate"]) }),
     level: fc.constantFrom(...LEVELS),
     groups: fc.subarray([...GROUPS]),
     place: name,

@@ -28,7 +28,7 @@ describe("migration from version 1", () => {
     expect(read.ok && read.episode.blocks.map((block) => block.sets)).toEqual([[{ id: "b1-s1", role: "working", text: "4 x 40 m @ 24 kg" }], []]);
   });
   it("fills in what version 1 did not know", () => {
-    expect(read.ok && [read.episode.session.cameras, read.episode.session.alone, read.episode.carryOver, read.episode.blocks[0]?.actuals]).toEqual([1, true, [], []]);
+    expect(read.ok && [read.episode.session.cameras, read.episode.session.alone, read.episode.carryOver, read.episode.blocks[0]?.actuals, read.episode.series.quiet]).toEqual([1, true, [], [], []]);
   });
   it("still refuses a version 1 file with a wrong value, by its place", () => {
     const bad = readEpisode(JSON.stringify({ ...version1, video: { ...version1.video, targetMinutes: "seven" } }));

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { demoEpisode } from "../../../shared/episode";
 import { DOCUMENT_IDS, EXPORTERS, exporterFor, fileNameFor } from "../../../shared/exports";
 
-const named = (series: string, number: number | null, title: string) => ({ title, series: { name: series, number, coach: "" } });
+const named = (series: string, number: number | null, title: string) => ({ title, series: { name: series, number, coach: "", quiet: [] } });
 
 describe("file names of documents", () => {
   it.each([
