@@ -1,8 +1,11 @@
 import { episodeName, type Episode } from "../episode";
-import type { DocumentId } from "./types";
+import { DOCUMENT_IDS, type DocumentId } from "./types";
 
 /** Longest file name, in characters: short enough for every file system, sync service and mail program. */
 export const MAX_FILE_NAME = 80;
+
+/** Room for the longest ending, so that the documents of one episode are cut alike and stand together in a folder. */
+const MAX_STEM = MAX_FILE_NAME - Math.max(...DOCUMENT_IDS.map((id) => id.length + 1));
 
 /** Letters that do not fall apart into a plain letter and an accent. */
 const FOLDED: Readonly<Record<string, string>> = { ß: "ss", æ: "ae", œ: "oe", ø: "o", ł: "l", đ: "d", ð: "d", þ: "th", ı: "i", "½": "half" };
@@ -24,9 +27,8 @@ export function fileNameFor(episode: Pick<Episode, "title" | "series">, id: Docu
   const end = `-${id}`;
   const number = episode.series.number === null ? "" : `-${episode.series.number}`;
   const name = withTitle.filter(Boolean).join("-") || "episode";
-  const room = MAX_FILE_NAME - end.length;
-  if (name.length <= room) return name + end;
+  if (name.length <= MAX_STEM) return name + end;
   // The number tells episodes apart, so it stays when the words are cut.
-  const words = name.slice(0, room - number.length).replace(/-[^-]*$/, "") || name.slice(0, room - number.length);
+  const words = name.slice(0, MAX_STEM - number.length).replace(/-[^-]*$/, "") || name.slice(0, MAX_STEM - number.length);
   return words.replace(/-+$/, "") + number + end;
 }

@@ -1,6 +1,7 @@
 import { episodeClocks } from "../../clocks";
 import { renderPdf } from "../paper";
 import type { Exporter } from "../types";
+import { TIGHT } from "./spacing";
 import { handoutPaper } from "./tree";
 
 export { handoutPaper } from "./tree";
@@ -9,8 +10,9 @@ export { handoutPaper } from "./tree";
 export const handoutPdf: Exporter = {
   meta: { id: "handout.pdf", title: "Handout", extension: "pdf", mime: "application/pdf", source: "ISO 32000-1:2008; tagged after ISO 14289-1:2014" },
   render: async (episode, options) => {
-    const { paper, notes } = handoutPaper(episode, episodeClocks(episode, options.pace), options.units);
-    const file = await renderPdf(paper, options);
+    const clocks = episodeClocks(episode, options.pace);
+    const { paper, notes } = handoutPaper(episode, clocks, options.units);
+    const file = await renderPdf(paper, options, () => handoutPaper(episode, clocks, options.units, TIGHT).paper);
     return { bytes: file.bytes, notes: [...notes, ...file.notes] };
   },
 };

@@ -1,6 +1,7 @@
 import { blockName, type Block, type BlockKind, type Episode, type Units } from "../../episode";
 import { parseSetLine, setCount, type Scheme } from "../../training";
 import { SIZES, field, fieldRow, paragraph, table, type PaperNode, type TableRow } from "../paper";
+import type { Spacing } from "./spacing";
 import { doseInWords, loadInWords, mannerInWords, timeInWords } from "./words";
 
 /** What a viewer does; the rest is talk for the camera. */
@@ -43,13 +44,13 @@ function countSets(doses: readonly Dose[]): number {
 
 const small = (text: string): PaperNode => paragraph(text, { size: SIZES.small + 0.5, grey: true, after: 1 });
 
-function doseCell(item: PlanItem, units: Units): PaperNode[] {
+function doseCell(item: PlanItem, units: Units, { text: size }: Spacing): PaperNode[] {
   const of = ({ text, scheme }: Dose): PaperNode[] => {
-    if (!scheme) return [paragraph(text, { after: 1 })];
+    if (!scheme) return [paragraph(text, { size, after: 1 })];
     const load = loadInWords(scheme.load, units);
     const manner = mannerInWords(scheme);
     return [
-      paragraph(doseInWords(scheme), { after: 1 }),
+      paragraph(doseInWords(scheme), { size, after: 1 }),
       ...(manner ? [small(manner)] : []),
       ...(load ? [small(`in the video: ${load}`)] : []),
     ];
@@ -62,22 +63,29 @@ function doseCell(item: PlanItem, units: Units): PaperNode[] {
   return [...item.working.flatMap(of), ...light];
 }
 
-function row(item: PlanItem, units: Units): TableRow {
+/** What one set counts. */
+function counted({ scheme }: Dose): string {
+  if (scheme?.meters !== undefined) return "metres";
+  return scheme?.seconds !== undefined && !scheme.amrap ? "seconds" : "reps";
+}
+
+function row(item: PlanItem, units: Units, spacing: Spacing): TableRow {
   const { block, number, name, minutes, working } = item;
   const planned = block.kind !== "exercise" && minutes ? `, ${minutes} ${minutes === 1 ? "minute" : "minutes"}` : "";
   const group = working.find((dose) => dose.scheme?.group)?.scheme?.group;
   const rests = [...new Set(working.flatMap(({ scheme }) => (scheme?.restSeconds === undefined ? [] : [timeInWords(scheme.restSeconds)])))];
   const count = countSets(working);
+  const what = working.flatMap((dose) => Array.from({ length: countSets([dose]) }, () => `${counted(dose)}${dose.scheme?.eachSide ? " each side" : ""}`));
   const of = (what: string) => `${number}. ${name}: ${what}`;
   const fill = block.kind === "exercise" && count > 0;
   const reps = count > MAX_REP_FIELDS
-    ? [field({ type: "text", name: `reps-${number}`, tip: of("reps you did, all sets"), width: null, height: 20 })]
-    : [fieldRow(Array.from({ length: count }, (_, i) => field({ type: "text", name: `reps-${number}-${i + 1}`, tip: of(`reps you did in set ${i + 1}`), width: 29.5, height: 20 })))];
+    ? [field({ type: "text", name: `reps-${number}`, tip: of(`${[...new Set(what)].join(" or ")} you did, all sets`), width: null, height: 20 })]
+    : [fieldRow(Array.from({ length: count }, (_, i) => field({ type: "text", name: `reps-${number}-${i + 1}`, tip: of(`${what[i] ?? "reps"} you did in set ${i + 1}`), width: 29.5, height: 20 })))];
   return {
     cells: [
       [paragraph(String(number), { after: 0 })],
       [paragraph([{ text: name, weight: "semibold" }, { text: planned }], { after: 0 }), ...(group ? [small(`in turn with the others of ${group.replace(/\d+$/, "")}`)] : [])],
-      doseCell(item, units),
+      doseCell(item, units, spacing),
       rests.map((rest) => paragraph(rest, { after: 0 })),
       fill ? [field({ type: "text", name: `load-${number}`, tip: of(`${units} you used`), width: 42, height: 20 })] : [],
       fill ? reps : [],
@@ -86,16 +94,18 @@ function row(item: PlanItem, units: Units): TableRow {
 }
 
 /** The plan with room for the viewer's own numbers. */
-export function planTable(items: readonly PlanItem[], units: Units): PaperNode {
+export function planTable(items: readonly PlanItem[], units: Units, spacing: Spacing): PaperNode {
   return table({
-    summary: "The plan: exercises in order, sets and reps, rest, and fields for your own weights and reps",
+    summary: "The plan: exercises in order, sets and reps, rest, and fields for your own weights, reps, metres or seconds",
     rowHead: 1,
     valign: "middle",
+    size: spacing.text,
+    padding: spacing.row,
     columns: [
       { width: 20, head: "No." }, { width: 116, head: "Exercise" }, { width: 138, head: "Sets and reps" },
-      { width: 36, head: "Rest" }, { width: 42, head: `Your ${units}` }, { width: 141, head: "Reps you did" },
+      { width: 36, head: "Rest" }, { width: 42, head: `Your ${units}` }, { width: 141, head: "What you did, set by set" },
     ],
-    rows: items.map((item) => row(item, units)),
+    rows: items.map((item) => row(item, units, spacing)),
   });
 }
 

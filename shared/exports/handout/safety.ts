@@ -1,6 +1,7 @@
 import type { Block, Episode } from "../../episode";
 import { exerciseById } from "../../exercises";
 import { box, list, paragraph, columns, heading, keepTogether, type PaperNode } from "../paper";
+import type { Spacing } from "./spacing";
 
 /**
  * Who should ask first: people with heart, lung, kidney or metabolic disease or signs of it, and people who do not train regularly,
@@ -34,13 +35,13 @@ export function spotted(blocks: readonly { readonly block: Block; readonly name:
 }
 
 /** The caution at the top. @param names - exercises that need a spotter or safety arms */
-export function beforeYouStart(episode: Episode, names: readonly string[]): PaperNode {
+export function beforeYouStart(episode: Episode, names: readonly string[], { text: size }: Spacing): PaperNode {
   const bar = names.length === 0 ? "" : ` For ${named(names)}: set the safety arms just below your lowest point, or have somebody spot you who knows how. With neither, leave ${names.length === 1 ? "it" : "them"} out.`;
   const groups = episode.audience.groups.map((group) => GROUP_ADVICE[group]).join(" ");
   return box("bar", [
-    paragraph([{ text: "Before you start. ", weight: "semibold" }, { text: ASK_FIRST }], { after: 3 }),
-    paragraph([{ text: START_LIGHT }, { text: bar, weight: "semibold" }], { after: groups ? 3 : 0 }),
-    ...(groups ? [paragraph(groups, { after: 0 })] : []),
+    paragraph([{ text: "Before you start. ", weight: "semibold" }, { text: ASK_FIRST }], { size, after: 3 }),
+    paragraph([{ text: START_LIGHT }, { text: bar, weight: "semibold" }], { size, after: groups ? 3 : 0 }),
+    ...(groups ? [paragraph(groups, { size, after: 0 })] : []),
   ]);
 }
 
@@ -59,10 +60,10 @@ const STOP_SIGNS: readonly (readonly string[])[] = [
 ];
 
 /** The list of stop signs, with what to do. */
-export function stopSigns(): PaperNode {
+export function stopSigns({ text: size }: Spacing): PaperNode {
   return keepTogether([
     heading(2, "Stop at once and sit down for"),
-    columns(STOP_SIGNS.map((signs) => ({ width: 1, children: [list(signs)] }))),
-    paragraph("If it does not pass within a few minutes, call your local emergency number. Do not train on the same day, and ask a doctor before the next session.", { weight: "semibold" }),
+    columns(STOP_SIGNS.map((signs) => ({ width: 1, children: [list(signs, { size })] }))),
+    paragraph("If it does not pass within a few minutes, call your local emergency number. Do not train on the same day, and ask a doctor before the next session.", { size, weight: "semibold" }),
   ]);
 }

@@ -4,6 +4,7 @@ import { columns, field, heading, keepTogether, keyValues, label, paragraph, typ
 import { detailsOf, wordsOf } from "./details";
 import { planOf, planTable, unreadNotes, type PlanItem } from "./plan";
 import { beforeYouStart, spotted, stopSigns } from "./safety";
+import { ROOMY, type Spacing } from "./spacing";
 import { termsUsed } from "./terms";
 
 /** A foot of more characters would take more than two lines. */
@@ -34,7 +35,7 @@ function subtitle(episode: Episode, minutes: number): string {
   return [who ? `${who}.` : "", minutes > 0 ? `About ${minutes} minutes in a gym.` : ""].filter(Boolean).join(" ");
 }
 
-function yourNotes(): PaperNode {
+function yourNotes({ notes: height }: Spacing): PaperNode {
   return keepTogether([
     heading(2, "Your notes"),
     columns([
@@ -42,29 +43,29 @@ function yourNotes(): PaperNode {
       { width: 2, children: [label("place, sleep, how it felt"), field({ type: "text", name: "felt", tip: "Place, sleep, how it felt", width: null, height: 22 })] },
     ]),
     label("what to keep and what to change next time"),
-    field({ type: "text", name: "notes", tip: "Notes: what to keep and what to change next time", width: null, height: 84, multiline: true }),
+    field({ type: "text", name: "notes", tip: "Notes: what to keep and what to change next time", width: null, height, multiline: true }),
   ]);
 }
 
 /** The plan and what belongs to it; a sentence in its place while there is none. */
-function planNodes(items: readonly PlanItem[], units: Units): PaperNode[] {
+function planNodes(items: readonly PlanItem[], units: Units, spacing: Spacing): PaperNode[] {
   if (items.length === 0) {
-    return [heading(2, "The plan"), paragraph("There is no plan in this episode yet. Its warm-up, exercises and cool-down will stand here, with room for your own numbers."), stopSigns()];
+    return [heading(2, "The plan"), paragraph("There is no plan in this episode yet. Its warm-up, exercises and cool-down will stand here, with room for your own numbers."), stopSigns(spacing)];
   }
   const schemes = items.flatMap((item) => [...item.rampUp, ...item.working]).flatMap((dose) => (dose.scheme ? [dose.scheme] : []));
   const terms = termsUsed(schemes, items.some((item) => item.rampUp.length > 0), wordsOf(items));
   return [
-    planTable(items, units),
-    stopSigns(),
-    ...detailsOf(items),
-    ...(terms.length === 0 ? [] : [keepTogether([heading(2, "Words used here"), keyValues(terms, { keyWidth: 150 })])]),
-    yourNotes(),
+    planTable(items, units, spacing),
+    stopSigns(spacing),
+    ...detailsOf(items, spacing),
+    ...(terms.length === 0 ? [] : [keepTogether([heading(2, "Words used here"), keyValues(terms, { keyWidth: 150, size: spacing.text })])]),
+    yourNotes(spacing),
     paragraph("Write down what you lifted. Your next session starts from your own numbers, not from the video's.", { weight: "semibold" }),
   ];
 }
 
 /** The viewer's handout as a paper, with notes for the coach. */
-export function handoutPaper(episode: Episode, clocks: EpisodeClocks, units: Units): { readonly paper: Paper; readonly notes: readonly string[] } {
+export function handoutPaper(episode: Episode, clocks: EpisodeClocks, units: Units, spacing: Spacing = ROOMY): { readonly paper: Paper; readonly notes: readonly string[] } {
   const items = planOf(episode);
   const disclosures = [...new Set(episode.partners.map(disclosureOf))];
   const together = disclosures.join(" ");
@@ -75,9 +76,9 @@ export function handoutPaper(episode: Episode, clocks: EpisodeClocks, units: Uni
     heading(1, episodeName(episode)),
     ...(line ? [paragraph(line, { size: 12.5, grey: true, after: 6 })] : []),
     ...disclosures.map((text) => paragraph(text, { weight: "semibold", after: 2 })),
-    beforeYouStart(episode, spotted(items)),
+    beforeYouStart(episode, spotted(items), spacing),
     ...(cautions.length > 0 ? [label("take care"), ...cautions.map((text) => paragraph(text))] : []),
-    ...planNodes(items, units),
+    ...planNodes(items, units, spacing),
   ];
   const paper: Paper = {
     title: `${episodeName(episode)}: plan to take along`,

@@ -1,5 +1,6 @@
 import type { Units } from "../../episode";
-import { kgToLb, lbToKg, type Scheme, type Tempo } from "../../training";
+import type { Scheme, Tempo } from "../../training";
+import { convertLoad } from "../loads";
 
 const sized = (n: number): string => String(Math.round(n * 100) / 100);
 const many = (n: number, one: string, more = `${one}s`): string => `${sized(n)} ${n === 1 ? one : more}`;
@@ -55,10 +56,7 @@ export function doseInWords(scheme: Scheme): string {
 /** A load in the unit asked for; "about" shows that it was converted. */
 function weight(value: number, from: Units, to: Units): string {
   if (from === to) return `${sized(value)} ${to}`;
-  const converted = to === "lb" ? kgToLb(value) : lbToKg(value);
-  // Bells and plates come in half kilograms and whole pounds at the finest.
-  const step = to === "lb" && converted >= 10 ? 1 : 0.5;
-  return `about ${sized(Math.round(converted / step) * step)} ${to}`;
+  return `about ${sized(convertLoad(value, to))} ${to}`;
 }
 
 /** What was on the bar in the video: "22 kg each hand". Empty when the line states none or only a share of a maximum. */

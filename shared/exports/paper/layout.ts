@@ -156,7 +156,7 @@ const writers: Writers = {
 
   rule: (node, width) => [{ ...blank, before: 4, after: 2, height: 1, paint: (pen, x, y) => pen.artifact(() => pen.rule(node.weight, x, y + 0.5, width)) }],
 
-  spacer: (node, _width, _tag, room) => [{ ...blank, height: Math.min(node.height, room.page) }],
+  spacer: (node, _width, _tag, room) => [{ ...blank, height: Math.min(node.height, room.page), gap: true }],
 
   field: (node, width, tag, room) => fieldPiece([node], width, tag, room),
 

@@ -24,6 +24,10 @@ const FOOT_LEADING = 1.3;
 const FOOT_LINES = 3;
 const HEAD_ROOM = 30;
 const PAGE_NUMBER_WIDTH = 60;
+/** Most of the running head that its right side may take. */
+const HEAD_RIGHT = 0.62;
+/** A last page with less on it than this share is worth setting the paper tighter for. */
+const SPARSE = 0.4;
 
 /** One page as planned: what stands on it and under which running head. */
 interface Sheet {
@@ -36,9 +40,27 @@ interface Sheet {
  * Draws a paper as a tagged PDF (ISO 32000-1) with embedded fonts, a form and one page number a page.
  * Same paper and options, same bytes. It follows the clauses of ISO 14289-1 named in the code but claims no conformance.
  *
+ * @param tighter - the same paper set tighter, taken when that saves a last page with little on it
  * @returns the file, and a note naming the characters that no font has
  */
-export async function renderPdf(paper: Paper, options: Pick<ExportOptions, "paper" | "fonts" | "date">): Promise<Rendered> {
+export async function renderPdf(paper: Paper, options: PdfOptions, tighter?: () => Paper): Promise<Rendered> {
+  const roomy = await plan(paper, options);
+  if (!tighter || roomy.pages < 2 || roomy.lastPage >= SPARSE) return roomy.draw();
+  const tight = await plan(tighter(), options);
+  return tight.pages < roomy.pages ? tight.draw() : roomy.draw();
+}
+
+type PdfOptions = Pick<ExportOptions, "paper" | "fonts" | "date">;
+
+interface Plan {
+  readonly pages: number;
+  /** How full the last page is, 0 to 1. */
+  readonly lastPage: number;
+  readonly draw: () => Promise<Rendered>;
+}
+
+/** Cuts a paper into pages; nothing is drawn yet. */
+async function plan(paper: Paper, options: PdfOptions): Promise<Plan> {
   const doc = await PDFDocument.create({ updateMetadata: false });
   const size = PAGE_SIZES[options.paper];
   const width = size.width - 2 * MARGIN.side;
@@ -71,35 +93,40 @@ export async function renderPdf(paper: Paper, options: Pick<ExportOptions, "pape
   }
   if (sheets.length === 0) sheets.push({ head: null, parts: [], end: MARGIN.top });
 
-  sheets.forEach((sheet, i) => {
-    const page = doc.addPage([size.width, size.height]);
-    tagger.addPage(page);
-    const pen = new Pen(page, size.height, fonts, tagger);
-    if (sheet.head) paintHead(pen, sheet.head, width, fonts);
-    for (const part of sheet.parts) {
-      const { tops } = stack(part.pieces);
-      part.pieces.forEach((piece, p) => piece.paint(pen, MARGIN.side, part.top + (tops[p] ?? 0)));
-    }
-    pen.artifact(() => {
-      const line = (l: number) => footTop + (l + 0.5) * SIZES.foot * FOOT_LEADING + SIZES.foot * 0.33;
-      foot.forEach((text, l) => pen.text(text, MARGIN.side, line(l)));
-      const number = `${i + 1} / ${sheets.length}`;
-      pen.show(number, "semibold", SIZES.foot, size.width - MARGIN.side - fonts.measure(number, "semibold", SIZES.foot), line(0), 0);
+  const last = sheets.at(-1);
+  const lastPage = last ? (last.end - topOf(last.head)) / (bottom - topOf(last.head)) : 0;
+  const draw = async (): Promise<Rendered> => {
+    sheets.forEach((sheet, i) => {
+      const page = doc.addPage([size.width, size.height]);
+      tagger.addPage(page);
+      const pen = new Pen(page, size.height, fonts, tagger);
+      if (sheet.head) paintHead(pen, sheet.head, width, fonts);
+      for (const part of sheet.parts) {
+        const { tops } = stack(part.pieces);
+        part.pieces.forEach((piece, p) => piece.paint(pen, MARGIN.side, part.top + (tops[p] ?? 0)));
+      }
+      pen.artifact(() => {
+        const line = (l: number) => footTop + (l + 0.5) * SIZES.foot * FOOT_LEADING + SIZES.foot * 0.33;
+        foot.forEach((text, l) => pen.text(text, MARGIN.side, line(l)));
+        const number = `${i + 1} / ${sheets.length}`;
+        pen.show(number, "semibold", SIZES.foot, size.width - MARGIN.side - fonts.measure(number, "semibold", SIZES.foot), line(0), 0);
+      });
     });
-  });
 
-  tagger.finish();
-  form.finish();
-  outline.finish();
-  describe(doc, paper, options.date);
-  const bytes = await doc.save({ updateFieldAppearances: false, addDefaultPage: false });
-  return { bytes, notes: missingNote(fonts.missing) };
+    tagger.finish();
+    form.finish();
+    outline.finish();
+    describe(doc, paper, options.date);
+    const bytes = await doc.save({ updateFieldAppearances: false, addDefaultPage: false });
+    return { bytes, notes: missingNote(fonts.missing) };
+  };
+  return { pages: sheets.length, lastPage, draw };
 }
 
 function paintHead(pen: Pen, head: RunningHead, width: number, fonts: FontBook): void {
   const set = { size: SIZES.head } as const;
   // The right side keeps its width; the left gives way.
-  const right = lines(head.right, width / 2, set, fonts)[0];
+  const right = lines(head.right, width * HEAD_RIGHT, set, fonts)[0];
   const left = lines(head.left, width - (right?.width ?? 0) - 16, set, fonts)[0];
   const baseline = MARGIN.top + SIZES.head;
   pen.artifact(() => {

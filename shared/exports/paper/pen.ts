@@ -77,7 +77,9 @@ export class Pen {
     this.put(PDFOperator.of(Op.PushGraphicsState), ...this.pencil(stroke, fill));
     points.forEach(([x, y], i) => this.put(PDFOperator.of(i === 0 ? Op.MoveTo : Op.LineTo, [num(x), num(this.height - y)])));
     if (closed) this.put(PDFOperator.of(Op.ClosePath));
-    this.put(PDFOperator.of(fill === null ? Op.StrokePath : Op.FillNonZeroAndStroke), PDFOperator.of(Op.PopGraphicsState));
+    // A line of no width would still be the thinnest a printer draws.
+    const paint = fill === null ? Op.StrokePath : stroke.width === 0 ? Op.FillNonZero : Op.FillNonZeroAndStroke;
+    this.put(PDFOperator.of(paint), PDFOperator.of(Op.PopGraphicsState));
   }
 
   rect(x: number, y: number, w: number, h: number, stroke: StrokeStyle, fill: number | null = null): void {

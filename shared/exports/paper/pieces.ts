@@ -19,6 +19,8 @@ export interface Piece {
   readonly head?: Piece;
   /** Begins a new page and draws nothing. */
   readonly breaks?: true;
+  /** Empty room between two things, dropped at the top of a page. */
+  readonly gap?: true;
 }
 
 export const blank: Piece = { height: 0, before: 0, after: 0, glue: false, paint: () => undefined };
@@ -64,6 +66,10 @@ function fill(pieces: readonly Piece[], room: number, page: number, begun: boole
     if (first.breaks) {
       // The break itself is used up by the page it ends.
       if (!fresh) return [taken, pieces.slice(at + 1)];
+      at++;
+      continue;
+    }
+    if (fresh && first.gap) {
       at++;
       continue;
     }

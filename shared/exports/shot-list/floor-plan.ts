@@ -1,5 +1,6 @@
 import type { Angle, Position } from "../../exercises";
 import { drawing, type Drawing, type Shape } from "../paper";
+import { shorten } from "./measures";
 
 /** A camera mark as the floor plan shows it: a letter, where it looks from, how far it stands from the middle of the subject. */
 export interface PlanMark {
@@ -16,16 +17,16 @@ export interface FloorPlan {
   readonly position: Position | null;
 }
 
-/** Room of the drawing, points: beside the marks, or across the page. */
-export const PLAN_SIZES = { beside: { width: 232, height: 188 }, across: { width: 500, height: 270 } } as const;
+/** Room of the drawing, points: beside the marks, the same lower, or across the page. */
+export const PLAN_SIZES = { beside: { width: 232, height: 188 }, low: { width: 232, height: 132 }, across: { width: 500, height: 270 } } as const;
 type PlanSize = keyof typeof PLAN_SIZES;
 /** Between the frame and the middle of the outermost mark: its distance is written above or below it. */
 const EDGE = { x: 24, y: 34 } as const;
 const RADIUS = 11;
 /** Never more points to the metre than this, so that a close mark does not make a giant. */
 const MAX_SCALE = 60;
-/** Two marks on one bearing are fanned out by so many degrees. */
-const FAN = 20;
+/** Marks on one bearing are fanned out by so many degrees, to one side and the other: less would put a circle on its neighbour's distance. */
+const FAN = 34;
 
 /**
  * Degrees the camera stands from the way the subject faces (or its head points), counted towards its right-hand side of the page's left.
@@ -70,7 +71,7 @@ function place(marks: readonly PlanMark[]): Placed[] {
     const home = BEARINGS[mark.angle];
     const before = seen.get(home) ?? 0;
     seen.set(home, before + 1);
-    const bearing = home + before * FAN;
+    const bearing = home + Math.ceil(before / 2) * (before % 2 === 1 ? FAN : -FAN);
     return [{ ...mark, bearing, spot: at(bearing, mark.distance) }];
   });
 }
@@ -110,7 +111,7 @@ export function floorPlan(plan: FloorPlan, size: PlanSize = "beside"): Drawing |
     height,
     frame: true,
     alt: planInWords(plan),
-    shapes: [...placed.flatMap((mark) => sightLines(mark, plan.position, onPage, scale)), ...subject(plan, onPage), ...placed.flatMap((mark, index) => lettered(mark, index, onPage)), ...scaleBar(scale, height)],
+    shapes: [...placed.flatMap((mark) => sightLines(mark, plan.position, onPage, scale)), ...besideSubject(plan, onPage), ...subject(plan, onPage), ...placed.map((mark) => distanceOf(mark, onPage)), ...placed.flatMap((mark, index) => lettered(mark, index, onPage)), ...scaleBar(scale, height)],
   });
 }
 
@@ -142,7 +143,21 @@ function subject(plan: FloorPlan, onPage: (point: Point) => Point): Shape[] {
     body,
     { shape: "line", from: [middle, y1], to: [tipX, tipY], width: 1.2 },
     { shape: "polyline", points: [[middle - 3.5, tipY + 5], [tipX, tipY], [middle + 3.5, tipY + 5]], width: 1.2 },
-    ...sideWords(plan).map((text, row): Shape => ({ shape: "text", x: x2 + 5, y: round((y1 + y2) / 2 + row * 11), text, size: 9 })),
+  ];
+}
+
+/** White under words, so that no dashed line runs through them. */
+const ground = (x: number, y: number, w: number, h: number): Shape => ({ shape: "polyline", points: [[x, y], [round(x + w), y], [round(x + w), round(y + h)], [x, round(y + h)]], closed: true, fill: "white", width: 0 });
+
+function besideSubject(plan: FloorPlan, onPage: (point: Point) => Point): Shape[] {
+  const [halfWidth, halfLength] = subjectSize(plan.position);
+  const [x, top] = onPage([halfWidth, -halfLength]);
+  const [, foot] = onPage([halfWidth, halfLength]);
+  const words = sideWords(plan);
+  const y = round((top + foot) / 2);
+  return [
+    ground(x + 3, round(y - 9), Math.max(...words.map((text) => text.length)) * 4.7, words.length * 11 + 2),
+    ...words.map((text, row): Shape => ({ shape: "text", x: x + 5, y: round(y + row * 11), text, size: 9 })),
   ];
 }
 
@@ -152,16 +167,19 @@ function sideWords(plan: FloorPlan): string[] {
   return [...(plan.station === "" ? [] : [shorten(plan.station, 18)]), arrow];
 }
 
-const shorten = (text: string, most: number): string => (text.length > most ? `${text.slice(0, most - 1).trimEnd()}…` : text);
-
-/** The first mark is black, later ones white, so that they are told apart at a glance. The distance stands on the side away from the subject. */
-function lettered(mark: Placed, index: number, onPage: (point: Point) => Point): Shape[] {
+/** How far a mark is, on the side away from the subject. */
+function distanceOf(mark: Placed, onPage: (point: Point) => Point): Shape {
   const [x, y] = onPage(mark.spot);
   const above = mark.spot[1] < -0.2;
+  return { shape: "text", x, y: round(above ? y - RADIUS - 5 : y + RADIUS + 12), text: metres(mark.distance), size: 11, weight: "semibold", anchor: "middle" };
+}
+
+/** The first mark is black, later ones white, so that they are told apart at a glance. */
+function lettered(mark: Placed, index: number, onPage: (point: Point) => Point): Shape[] {
+  const [x, y] = onPage(mark.spot);
   return [
     { shape: "circle", x, y, r: RADIUS, fill: index === 0 ? "black" : "white", width: 2 },
     { shape: "text", x, y: round(y + 4.8), text: mark.letter, size: mark.letter.length > 1 ? 10 : 13.5, weight: "bold", anchor: "middle", white: index === 0 },
-    { shape: "text", x, y: round(above ? y - RADIUS - 5 : y + RADIUS + 12), text: metres(mark.distance), size: 11, weight: "semibold", anchor: "middle" },
   ];
 }
 

@@ -11,6 +11,9 @@ export function stepsInWords(steps: number): string {
   return `${whole === 0 && half ? "" : whole}${half} ${steps <= 1 ? "step" : "steps"}`;
 }
 
+/** At most so many characters, an ellipsis for what was cut. */
+export const shorten = (text: string, most: number): string => (text.length > most ? `${Array.from(text).slice(0, most - 1).join("").trimEnd()}…` : text);
+
 /** "1 minute", "9 minutes" */
 export const minutesInWords = (minutes: number): string => `${minutes} ${minutes === 1 ? "minute" : "minutes"}`;
 

@@ -89,9 +89,12 @@ function card(episode: Episode): string {
 }
 
 function talking(episode: Episode): PaperNode {
+  const { cameras, alone } = episode.session;
   const place = episode.session.place.trim();
+  const phones = cameras > 1 ? "Two phones on small tripods" : "One phone on a small tripod";
+  const who = alone ? "only me" : "only me and whoever helps me";
   return box("outline", [
-    paragraph([{ text: "At the front desk, before anything is set up. ", weight: "bold" }, { text: `"I would like to film my own training${place === "" ? "" : ` here at ${place}`} for a video that will be public. One phone on a small tripod, only me in the picture. Where may I stand, and what should I keep out of?" The house's rules come first; a no is a no.` }], { size: SIZE.text }),
+    paragraph([{ text: "At the front desk, before anything is set up. ", weight: "bold" }, { text: `"I would like to film my own training${place === "" ? "" : ` here at ${place}`} for a video that will be public. ${phones}, ${who} in the picture. Where may I stand, and what should I keep out of?" The house's rules come first; a no is a no.` }], { size: SIZE.text }),
     paragraph([{ text: "People around you. ", weight: "bold" }, { text: "Tell those next to you before the first take. Look for mirrors. Someone walks into frame: stop, or ask them, and keep the take only with a clear yes. Never film changing rooms, never children." }], { size: SIZE.text }),
     paragraph([{ text: "Card and battery: ", weight: "bold" }, { text: card(episode) }], { size: SIZE.text, after: 0 }),
   ]);

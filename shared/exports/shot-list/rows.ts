@@ -52,25 +52,28 @@ export function logLines(set: PlannedSet, units: Units): LogPart[][] {
   return [["left", ...load, ...count], ["right", ...load, ...count]];
 }
 
-/** Where the camera goes after a working set, in words. */
-function moveAfter(set: PlannedSet, block: Block, shots: readonly LineShot[], letters: ReadonlyMap<string, string>): string | null {
+/** Where the camera, or each of two, goes after a working set, in words. */
+function moveAfter(set: PlannedSet, block: Block, shots: readonly LineShot[], letters: ReadonlyMap<string, string>, cameras: number): string | null {
   const move = set.role === "working" ? cameraMoves(block).find(({ afterSet }) => afterSet === set.number) : undefined;
   if (!move) return null;
   const later = shots.filter(({ shot }) => shot.on !== "ramp-up" && shot.on !== "demonstration" && (shot.sets ?? []).some((number) => number > set.number));
   const nextSet = Math.min(...later.flatMap(({ shot }) => (shot.sets ?? []).filter((number) => number > set.number)));
-  const next = later.find(({ shot }) => shot.sets?.includes(nextSet));
-  const to = next ? letters.get(next.line.id) ?? "the next mark" : "the next mark";
+  const lettersOf = (number: number): string[] => shots.flatMap(({ line, shot }) => (shot.sets?.includes(number) ? letters.get(line.id) ?? [] : []));
+  const here = lettersOf(set.number);
+  const next = [...new Set(later.flatMap(({ line, shot }) => (shot.sets?.includes(nextSet) ? letters.get(line.id) ?? [] : [])))].filter((letter) => !here.includes(letter)).slice(0, cameras);
+  const to = `the camera${next.length > 1 ? "s" : ""} to ${next.join(" and ") || "the next mark"}`;
   const short = move.seconds - set.restSeconds;
   return short > 0
-    ? `Then move the camera to ${to}: ${seconds(move.seconds)}, ${set.restSeconds > 0 ? `${seconds(short)} more than the ${seconds(set.restSeconds)} rest` : "and no rest is planned for it"}.`
-    : `Then move the camera to ${to}: ${seconds(move.seconds)} of the ${seconds(set.restSeconds)} rest.`;
+    ? `Then move ${to}: ${seconds(move.seconds)}, ${set.restSeconds > 0 ? `${seconds(short)} more than the ${seconds(set.restSeconds)} rest` : "and no rest is planned for it"}.`
+    : `Then move ${to}: ${seconds(move.seconds)} of the ${seconds(set.restSeconds)} rest.`;
 }
 
 /**
  * What is filmed in a block, in the order it happens: ramp-up sets, working sets, shots for any set, demonstrations, inserts,
  * and last those that name a set nobody planned.
+ * @param cameras - how many there are to move between sets
  */
-export function filmRows(block: Block, sets: readonly PlannedSet[], marks: readonly Mark[], units: Units): FilmRow[] {
+export function filmRows(block: Block, sets: readonly PlannedSet[], marks: readonly Mark[], units: Units, cameras = 1): FilmRow[] {
   const shots = shotsOf(block);
   const letters = new Map(marks.flatMap((mark) => mark.shots.map(({ line }) => [line.id, mark.letter] as const)));
   const used = new Set<LineShot>();
@@ -90,7 +93,7 @@ export function filmRows(block: Block, sets: readonly PlannedSet[], marks: reado
       label: set.role === "ramp-up" ? (ramps === 1 ? "Ramp" : `Ramp ${set.number}`) : `Set ${set.number}`,
       under: set.load || set.work,
       ...words,
-      then: moveAfter(set, block, shots, letters),
+      then: moveAfter(set, block, shots, letters, cameras),
       log: logLines(set, units),
     };
   });

@@ -1,10 +1,13 @@
 import type { Block, Units } from "../../episode";
-import { kgToLb, lbToKg, parseSetLine, plannedSets, printSetLine, readBack, type PlannedSet, type Scheme } from "../../training";
+import { parseSetLine, plannedSets, printSetLine, readBack, type PlannedSet, type Scheme } from "../../training";
+import { convertLoad } from "../loads";
 
 /** A set line as printed, and its meaning in words; empty when it could not be read. */
 export interface SchemeLine {
   readonly printed: string;
   readonly readBack: string;
+  /** Whether it has sets to tick. */
+  readonly read: boolean;
 }
 
 export interface BlockSets {
@@ -14,16 +17,13 @@ export interface BlockSets {
   readonly lines: readonly SchemeLine[];
 }
 
-/** Loads are printed to the whole unit above ten, to the half below: finer steps are on no rack. */
-const rounded = (value: number): number => (value >= 10 ? Math.round(value) : Math.round(value * 2) / 2);
-
 /** The scheme with its load in the other unit; as it is when it has none or is in that unit already. */
 export function inUnits(scheme: Scheme, units: Units): Scheme {
   const { load } = scheme;
   if (!load || load.value === null) return scheme;
   const own = /(kg|lb)$/.exec(load.unit)?.[1];
   if (own === undefined || own === units) return scheme;
-  const value = rounded(units === "lb" ? kgToLb(load.value) : lbToKg(load.value));
+  const value = convertLoad(load.value, units);
   return { ...scheme, load: { ...load, value, unit: load.unit === "kg" || load.unit === "lb" ? units : `bodyweight+${units}` } };
 }
 
@@ -43,7 +43,7 @@ export function setsOf(block: Block, units: Units): BlockSets {
   const told = blockInUnits(block, units);
   const lines = told.sets.filter((line) => line.role === "working" && line.text.trim() !== "").map((line): SchemeLine => {
     const parse = parseSetLine(line.text);
-    return { printed: line.text.trim(), readBack: parse.ok ? readBack(parse.scheme) : "" };
+    return { printed: line.text.trim(), readBack: parse.ok ? readBack(parse.scheme) : "", read: parse.ok };
   });
   return { planned: plannedSets(told), lines };
 }

@@ -7,7 +7,7 @@ import {
 } from "../paper";
 import { stationOf } from "../../training";
 import { floorPlan } from "./floor-plan";
-import { holdInWords, metres, stepsInWords, tiltInWords } from "./measures";
+import { holdInWords, metres, shorten, stepsInWords, tiltInWords } from "./measures";
 import { filmRows, type FilmRow } from "./rows";
 import { setsOf, type BlockSets } from "./sets";
 
@@ -16,6 +16,8 @@ export const SIZE = { title: 30, sets: 14.5, text: 11.5, number: 20, around: 10 
 
 /** Marks that fit beside the floor plan; more stand below it, where their table may break. */
 const BESIDE = 4;
+/** Rows that leave room for the tall floor plan; with more, a low one keeps the station on one page. */
+const FEW_ROWS = 5;
 
 /** A block with its place in the session. */
 export interface Station {
@@ -28,13 +30,17 @@ export interface Station {
   readonly to: number;
 }
 
+/** Longest title and name in a running head, characters: more would push it into several lines. */
+const MAX_HEAD = { title: 64, name: 28 } as const;
+
 /** "Strong for the Trail, episode 7: Rows, presses, carries" */
-export const runningTitle = (episode: Episode): string => [seriesName(episode), episodeName(episode)].filter(Boolean).join(": ");
+export const runningTitle = (episode: Episode): string => shorten([seriesName(episode), episodeName(episode)].filter(Boolean).join(": "), MAX_HEAD.title);
 
 const minute = (seconds: number): number => Math.round(seconds / 60);
 
-/** "Station 2 of 6, floor minutes 9 to 22" */
-export const whenInWords = ({ number, of, from, to }: Station): string => `Station ${number} of ${of}, floor minutes ${minute(from)} to ${minute(to)}`;
+/** "Goblet squat, station 2 of 6, floor minutes 9 to 22": a station may go on to a second sheet, which has no other name. */
+export const whenInWords = ({ block, number, of, from, to }: Station): string =>
+  `${shorten(blockName(block), MAX_HEAD.name)}, station ${number} of ${of}, floor minutes ${minute(from)} to ${minute(to)}`;
 
 function marksTable(marks: readonly Mark[]): PaperNode {
   const big = (text: string): PaperNode => paragraph(text, { size: SIZE.number, weight: "bold", after: 0 });
@@ -55,15 +61,20 @@ function marksTable(marks: readonly Mark[]): PaperNode {
 }
 
 /** The floor plan beside the marks; marks alone when none has a place on the floor. */
-function whereToStand(episode: Episode, block: Block, marks: readonly Mark[]): PaperNode[] {
+function whereToStand(episode: Episode, block: Block, marks: readonly Mark[], rows: number): PaperNode[] {
   if (marks.length === 0) return [];
+  const position = block.exercise === null ? null : exerciseById(block.exercise)?.position ?? null;
   const many = marks.length > BESIDE;
   const plan = floorPlan({
     marks: marks.map(({ letter, angle, size, stand }) => ({ letter, angle: size === "insert" ? "insert" : angle ?? "side", distance: stand.distance })),
     station: stationOf(block),
-    position: block.exercise === null ? null : exerciseById(block.exercise)?.position ?? null,
-  }, many ? "across" : "beside");
-  const words = [marksTable(marks), paragraph(holdInWords(episode, block, marks), { size: SIZE.around })];
+    position,
+  }, many ? "across" : rows > FEW_ROWS ? "low" : "beside");
+  const words = [
+    marksTable(marks),
+    paragraph(holdInWords(episode, block, marks), { size: SIZE.around }),
+    ...(position === "walking" ? [paragraph("Stand the tripod beside the lane, never in it.", { size: SIZE.around, weight: "semibold" })] : []),
+  ];
   if (plan && many) return [plan, spacer(4), ...words];
   return plan ? [columns([{ width: plan.width, children: [plan] }, { width: 511 - 18 - plan.width, children: words }])] : words;
 }
@@ -96,8 +107,9 @@ function planB(block: Block): PaperNode[] {
 
 /** Set lines as planned, each with its meaning in words. */
 function schemes({ lines }: BlockSets): PaperNode[] {
-  return lines.flatMap(({ printed, readBack }) => [
+  return lines.flatMap(({ printed, readBack, read }) => [
     paragraph(printed, { size: SIZE.sets, weight: "semibold", after: 0, keepWithNext: true }),
+    ...(read ? [] : [paragraph("Not read as a set line: it has no rows to tick below.", { size: SIZE.around, after: 4, keepWithNext: true })]),
     ...(readBack === "" || readBack === printed ? [] : [paragraph(readBack, { size: SIZE.around, grey: true, after: 4, keepWithNext: true })]),
   ]);
 }
@@ -114,12 +126,16 @@ const unplanned = (block: Block): FilmRow => ({
   see: [block.kind === "closing" ? "Where you end the session, as long as your last words take." : "What you decided on, or nothing."], then: null, log: [],
 });
 
+/** What stands below the rows never goes to the next page alone: the last two rows go with it. */
+const endedTogether = (rows: readonly PaperNode[], below: readonly PaperNode[]): PaperNode[] =>
+  below.length === 0 ? [...rows] : [...rows.slice(0, -2), keepTogether([...rows.slice(-2), ...below])];
+
 /** One station: where the camera stands, what is filmed set by set, and what to do when it is taken. */
 export function stationSection(episode: Episode, station: Station, units: Episode["session"]["units"]): Section {
   const { block, number } = station;
   const sets = setsOf(block, units);
   const marks = marksOf(block, setupOf(episode, block));
-  const rows = filmRows(block, sets.planned, marks, units);
+  const rows = filmRows(block, sets.planned, marks, units, episode.session.cameras);
   const name = blockName(block);
   return {
     startsPage: true,
@@ -128,11 +144,10 @@ export function stationSection(episode: Episode, station: Station, units: Episod
       heading(1, name, { size: name.length > 40 ? 22 : SIZE.title }),
       ...schemes(sets),
       spacer(6),
-      ...whereToStand(episode, block, marks),
+      ...whereToStand(episode, block, marks, rows.length),
       ...(marks.length === 0 ? [box("outline", [paragraph(`No shot planned for this block: ${insteadOf(block, rows)}`, { size: SIZE.sets, weight: "semibold", after: 0 })])] : []),
       spacer(6),
-      ...(rows.length > 0 ? rows : [unplanned(block)]).map((row, at) => rowNode(row, `block${number}-row${at + 1}`)),
-      ...planB(block),
+      ...endedTogether((rows.length > 0 ? rows : [unplanned(block)]).map((row, at) => rowNode(row, `block${number}-row${at + 1}`)), planB(block)),
     ],
   };
 }

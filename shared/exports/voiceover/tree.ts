@@ -73,7 +73,7 @@ function overview(episode: Episode, clock: ScreenClock): PaperNode[] {
     heading(2, "Words against clips"),
     table({
       summary: "For each block: seconds of words, seconds of clip, and whether they fit",
-      columns: [{ width: 0.5, head: "" }, { width: 4, head: "block" }, { width: 1.5, head: "words", align: "right" }, { width: 1.5, head: "clip", align: "right" }, { width: 4, head: "fit" }],
+      columns: [{ width: 0.5, head: "" }, { width: 4, head: "block" }, { width: 1.5, head: "words", align: "right" }, { width: 1.5, head: "clip", align: "right" }, { width: 4, head: "fit", align: "right" }],
       rows, rowHead: 1, size: SIZE.small, padding: 2.5,
     }),
   ];

@@ -24,6 +24,12 @@ describe("file names of documents", () => {
     expect(name.length).toBeLessThanOrEqual(80);
   });
 
+  it("cuts the documents of one episode alike, so that they stand together in a folder", () => {
+    const episode = named("a very long series name ".repeat(8), 9999, "");
+    const stems = DOCUMENT_IDS.map((id) => fileNameFor(episode, id).replace(`-${id}`, ""));
+    expect(new Set(stems).size).toBe(1);
+  });
+
   it("is always a plain ASCII name of at most 80 characters", () => {
     const any = fc.string({ unit: "binary", maxLength: 200 });
     fc.assert(fc.property(any, any, fc.option(fc.integer({ min: 1, max: 10_000 })), fc.constantFrom(...DOCUMENT_IDS), (series, title, number, id) => {

@@ -32,6 +32,20 @@ const exercise = (title: string, sets: string, more: Partial<Block> = {}): Block
 const episodeOf = (blocks: Block[], more: Partial<Episode> = {}): Episode => emptyEpisode(ids, { title: "Test", blocks, ...more });
 
 describe("the handout", () => {
+  it("keeps to three pages when audience or partners add a few lines, on both papers", async () => {
+    const everybody: Episode = { ...demoEpisode, audience: { level: "mixed", groups: ["teen", "older", "pregnant", "postnatal", "returning"] } };
+    for (const paper of [A4, LETTER]) {
+      const { bytes } = await handoutPdf.render(everybody, { ...options, ...paper });
+      expect((await PDFDocument.load(bytes)).getPageCount()).toBe(3);
+    }
+  });
+
+  it("names what each set counts in its field's tip", () => {
+    const made = episodeOf([exercise("Carry", "1 x 40 m @ 24 kg"), exercise("Plank", "1 x 30 s"), exercise("Lunge", "1 x 8 each side @ 10 kg")]);
+    const tree = JSON.stringify(handoutPaper(made, episodeClocks(made), "kg").paper);
+    for (const tip of ["1. Carry: metres you did in set 1", "2. Plank: seconds you did in set 1", "3. Lunge: reps each side you did in set 1"]) expect(tree).toContain(`"tip":"${tip}"`);
+  });
+
   it("prints every cue, avoid, caution and alternate of the plan, as another reader sees it", async () => {
     const { bytes, notes } = await handoutPdf.render(demoEpisode, options);
     expect(notes).toEqual([]);

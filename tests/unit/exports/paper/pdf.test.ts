@@ -46,6 +46,14 @@ describe("drawing a paper as PDF", () => {
     expect(digest(one.bytes)).not.toBe(digest(other.bytes));
   });
 
+  it("sets a paper tighter when that saves a last page with little on it, and only then", async () => {
+    const pages = async (loose: number, tight: number) => (await pageTexts((await renderPdf(paperOf(Array.from({ length: loose }, () => paragraph("row"))), A4, () => paperOf(Array.from({ length: tight }, () => paragraph("tight"))))).bytes)).map((text) => text.split(" ")[0]);
+    expect(await pages(42, 34)).toEqual(["tight"]);
+    expect(await pages(42, 42)).toEqual(["row", "row"]);
+    expect(await pages(62, 34)).toEqual(["row", "row"]);
+    expect(await pages(20, 10)).toEqual(["row"]);
+  });
+
   it("numbers every page and repeats the foot", async () => {
     const { bytes } = await renderPdf(paperOf(Array.from({ length: 30 }, () => paragraph(long))), A4);
     const texts = await pageTexts(bytes);

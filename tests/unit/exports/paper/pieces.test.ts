@@ -47,6 +47,12 @@ describe("cutting a stack into pages", () => {
     }));
   });
 
+  it("drops empty room at the top of a page, and only there", () => {
+    const gap = slice(10, { gap: true });
+    expect(heights(paginate([slice(95), gap, slice(50)], 100))).toEqual([[95], [50]]);
+    expect(heights(paginate([slice(50), gap, slice(30)], 100))).toEqual([[50, 10, 30]]);
+  });
+
   it("keeps every piece once and in order", () => {
     fc.assert(fc.property(fc.array(piece, { maxLength: 40 }), fc.integer({ min: 60, max: 200 }), (pieces, room) => {
       expect(paginate(pieces, room).flat().map((each) => each.height)).toEqual(pieces.map((each) => each.height));

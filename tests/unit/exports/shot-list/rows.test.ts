@@ -44,6 +44,13 @@ describe("filmRows", () => {
     expect(rows.map(({ then }) => then)).toEqual(["Then move the camera to C: 45 s of the 90 s rest.", "Then move the camera to A: 45 s of the 90 s rest.", null]);
   });
 
+  it("moves both of two cameras when the next set is filmed from two new marks", () => {
+    const made = block(["Side, full, set 1: back", "Front, full, set 1: knees", "Rear, full, set 2: heels", "Three-quarter, full, set 2: face"], ["2 x 8 @ 20 kg, rest 90 s"]);
+    const then = (cameras: number) => filmRows(made, plannedSets(made), marksOf(made), "kg", cameras)[0]?.then;
+    expect(then(2)).toBe("Then move the cameras to C and D: 45 s of the 90 s rest.");
+    expect(then(1)).toBe("Then move the camera to C: 45 s of the 90 s rest.");
+  });
+
   it("gives both angles of one set, each with its own letter", () => {
     const [first] = rowsOf(block(["Side, full, set 1, 10 s: back shape", "Front, full, set 1, nice: knees"], ["1 x 8 @ 20 kg"]));
     expect(first?.title).toBe("A, side, full  +  B, front, full");

@@ -12,7 +12,7 @@ describe("set lines in the unit asked for", () => {
   // 20 kg are 44.09 lb and 45 lb are 20.41 kg: 1 lb is 0.45359237 kg (international avoirdupois pound, 1959).
   it.each([
     ["3 x 10 @ 20 kg", "lb", "3 x 10 @ 44 lb"],
-    ["3 x 10 @ 45 lb", "kg", "3 x 10 @ 20 kg"],
+    ["3 x 10 @ 45 lb", "kg", "3 x 10 @ 20.5 kg"],
     ["3 x 8 @ 7.5 kg each hand, rest 60 s", "lb", "3 x 8 @ 17 lb each hand, rest 60 s"],
     ["3 x 8 @ 5 lb", "kg", "3 x 8 @ 2.5 kg"],
   ] as const)("tells %s in %s", (text, units, expected) => expect(told(text, units)).toBe(expected));
@@ -26,6 +26,6 @@ describe("set lines in the unit asked for", () => {
   it("gives planned sets, and each working line with its meaning in words; none for one that cannot be read", () => {
     const { planned, lines } = setsOf(block("2 x 8 @ 20 kg", "nonsense"), "lb");
     expect(planned.map(({ load }) => load)).toEqual(["44 lb", "44 lb"]);
-    expect(lines).toEqual([{ printed: "2 x 8 @ 44 lb", readBack: "two sets of eight, 44 pounds" }, { printed: "nonsense", readBack: "" }]);
+    expect(lines).toEqual([{ printed: "2 x 8 @ 44 lb", readBack: "two sets of eight, 44 pounds", read: true }, { printed: "nonsense", readBack: "", read: false }]);
   });
 });

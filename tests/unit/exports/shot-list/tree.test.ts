@@ -40,7 +40,7 @@ describe("shotListPaper", () => {
     expect(sections.every((section) => section.startsPage)).toBe(true);
     const stations = stationsOf(demoEpisode);
     const row = stations[2];
-    expect(sections[3]?.head?.right).toBe(`Station 3 of 9, floor minutes 9 to ${Math.round((row?.to ?? 0) / 60)}`);
+    expect(sections[3]?.head?.right).toBe(`Chest-supported row, station 3 of 9, floor minutes 9 to ${Math.round((row?.to ?? 0) / 60)}`);
     expect(nodesIn(sections[3]?.children ?? [])[0]).toMatchObject({ kind: "heading", level: 1, text: "Chest-supported row" });
   });
 
@@ -79,6 +79,35 @@ describe("shotListPaper", () => {
     const { sections } = shotListPaper(demoEpisode);
     expect(wordsIn(sections[0])).toContain("No closing shot is planned.");
     expect(wordsIn(sections[9])).toContain("No shot planned for this block: film your last words to camera all the same.");
+  });
+
+  it("never leaves what to do when the station is taken alone on a page: the last two rows go with it", () => {
+    const last = shotListPaper(demoEpisode).sections[5]?.children.at(-1);
+    expect(last?.kind === "keepTogether" ? last.children.map(({ kind }) => kind) : []).toEqual(["tickRow", "tickRow", "spacer", "keepTogether"]);
+  });
+
+  it("says beside a set line that it was not read, since no row stands for it", () => {
+    const made = block("exercise", "Row", ["Side, full: back"], { sets: [{ id: newId(), role: "working", text: "as heavy as it feels right" }] });
+    expect(wordsIn(shotListPaper(episode([made])).sections[1])).toContain("Not read as a set line: it has no rows to tick below.");
+    expect(shotListPaper(demoEpisode).sections.map(wordsIn).join("\n")).not.toContain("Not read as a set line");
+  });
+
+  it("keeps the tripod out of a lane people walk in with weights", () => {
+    const sections = shotListPaper(demoEpisode).sections.map(wordsIn);
+    expect(sections.map((words, at) => (words.includes("beside the lane, never in it") ? at : 0)).filter(Boolean)).toEqual([6]);
+  });
+
+  it("asks at the front desk for as many phones as there are", () => {
+    const asked = (cameras: number, alone: boolean) => wordsIn(shotListPaper({ ...demoEpisode, session: { ...demoEpisode.session, cameras, alone } }).sections[0]);
+    expect(asked(1, true)).toContain("One phone on a small tripod, only me in the picture.");
+    expect(asked(2, false)).toContain("Two phones on small tripods, only me and whoever helps me in the picture.");
+  });
+
+  it("cuts long names in the running head, so that it stays one line", () => {
+    const long = "word ".repeat(40).trim();
+    const head = shotListPaper(episode([block("talk", long)], { title: long })).sections[1]?.head;
+    expect(head?.left.length).toBeLessThanOrEqual(64);
+    expect(head?.right).toMatch(/^[a-z ]{20,27}…, station 1 of 1, floor minutes/);
   });
 
   it("repeats a planned closing shot on the first page", () => {
