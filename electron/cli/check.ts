@@ -1,15 +1,27 @@
-import { checkEpisode, type Finding, type Moment } from "../../shared/checks";
+import { checkEpisode, RULES, SUBJECTS, type Finding, type Moment, type Rule } from "../../shared/checks";
 import { episodeClocks } from "../../shared/clocks";
 import { blockName, blockNumber, countingIds, findBlock, type Episode } from "../../shared/episode";
 import { readArgument } from "./read-argument";
-import type { ExitCode, Terminal } from "./terminal";
+import { CommandFailed, type ExitCode, type Terminal } from "./terminal";
 import { count } from "./words";
 
 const MOMENTS: readonly Moment[] = ["before filming", "before speaking", "before publishing"];
 
+/** "7. Anti-rotation press: "; most sentences begin with the block's name, and it is not said twice. */
 function whereOf(episode: Episode, finding: Finding): string {
   const block = finding.block === null ? null : findBlock(episode, finding.block);
-  return block ? `${blockNumber(episode, block.id)}. ${blockName(block)}: ` : "";
+  if (!block) return "";
+  const name = blockName(block);
+  return `${blockNumber(episode, block.id)}. ${finding.message.startsWith(name) ? "" : `${name}: `}`;
+}
+
+/** The line a finding stands in, as it is typed; empty when it is about a whole block or the episode. */
+function lineOf(episode: Episode, finding: Finding): string {
+  const block = finding.block === null ? null : findBlock(episode, finding.block);
+  const line = block?.lines.find(({ id }) => id === finding.line);
+  if (line) return `${line.kind}: ${line.text}`;
+  const set = block?.sets.find(({ id }) => id === finding.line);
+  return set ? `${set.role === "working" ? "sets" : set.role}: ${set.text}` : "";
 }
 
 const sourceOf = ({ source }: Finding): string => (source.at === undefined ? source.title : `${source.title}, ${source.at}`);
@@ -24,7 +36,8 @@ export function describeFindings(episode: Episode, findings: readonly Finding[])
     if (here.length === 0) continue;
     lines.push(`${moment.charAt(0).toUpperCase()}${moment.slice(1)}`);
     for (const finding of here) {
-      lines.push(`  ${finding.level}: ${whereOf(episode, finding)}${finding.message}`, `      ${finding.rule} (${sourceOf(finding)})`);
+      const line = lineOf(episode, finding);
+      lines.push(`  ${finding.level}: ${whereOf(episode, finding)}${finding.message}`, ...(line === "" ? [] : [`      at ${line}`]), `      ${finding.rule} (${sourceOf(finding)})`);
     }
     lines.push("");
   }
@@ -36,6 +49,32 @@ export function describeFindings(episode: Episode, findings: readonly Finding[])
   const of = (level: Finding["level"]): number => open.filter((finding) => finding.level === level).length;
   lines.push(open.length === 0 ? "Nothing found." : `${count(open.length, "finding")}: ${of("stop")} stop, ${of("fix")} fix, ${of("consider")} consider.`);
   return `${lines.join("\n")}\n`;
+}
+
+/** What one rule asks for, why, and where that comes from. */
+function explain({ meta }: Rule): string {
+  const source = meta.source.at === undefined ? meta.source.title : `${meta.source.title}, ${meta.source.at}`;
+  const limits = Object.entries(meta.defaults).map(([name, value]) => `${name} ${String(value)}`).join(", ");
+  return [
+    `${meta.id} (${meta.level}, ${meta.moment}, version ${meta.version})`, `  ${meta.summary}`, `  Why: ${meta.why}`, `  Source: ${source}`,
+    ...(limits === "" ? [] : [`  Limits: ${limits}`]),
+    ...Object.values(meta.messages).map((message) => `  Says: ${message}`),
+  ].join("\n");
+}
+
+/** Every rule in a line, by subject. */
+export async function listRules(terminal: Terminal): Promise<ExitCode> {
+  const lines = SUBJECTS.flatMap((subject) => [`${subject}`, ...RULES.filter(({ meta }) => meta.subject === subject).map(({ meta }) => `  ${meta.id} (${meta.level}): ${meta.summary}`)]);
+  await terminal.out(`${lines.join("\n")}\n${RULES.length} rules.\n`);
+  return 0;
+}
+
+/** One rule in full. @throws {CommandFailed} when there is no rule of that name */
+export async function explainRule(terminal: Terminal, id: string): Promise<ExitCode> {
+  const rule = RULES.find(({ meta }) => meta.id === id);
+  if (!rule) throw new CommandFailed(`There is no rule "${id}". repwright check --list names them all.`);
+  await terminal.out(`${explain(rule)}\n`);
+  return 0;
 }
 
 /** Runs every check. @returns 1 when a stop stands that nobody waived */

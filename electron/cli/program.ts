@@ -21,9 +21,16 @@ function programFor(terminal: Terminal, done: (code: ExitCode) => void): Command
     .configureOutput({ writeOut: (text) => void terminal.out(text), writeErr: (text) => terminal.err(text) })
     .showHelpAfterError("(repwright --help lists the commands)");
 
-  program.command("check").argument("<episode>", "an .episode.json file").option("--json", "findings as a JSON array")
+  program.command("check").argument("[episode]", "an .episode.json file").option("--json", "findings as a JSON array")
+    .option("--list", "every rule in a line").option("--explain <rule>", "one rule: what it asks for, why, and its source")
     .description("run every check; exit code 1 when a stop stands, 2 when the file cannot be read")
-    .action(async (path: string, options: { json?: boolean }) => done(await (await import("./check")).check(terminal, path, options)));
+    .action(async (path: string | undefined, options: { json?: boolean; list?: boolean; explain?: string }) => {
+      const checks = await import("./check");
+      if (options.list) return done(await checks.listRules(terminal));
+      if (options.explain !== undefined) return done(await checks.explainRule(terminal, options.explain));
+      if (path === undefined) throw new CommandFailed("check needs an episode file, or --list, or --explain RULE.");
+      return done(await checks.check(terminal, path, options));
+    });
 
   program.command("export").argument("<episode>", "an .episode.json file").requiredOption("--to <folder>", "where the documents go; made when missing")
     .option("--only <names>", "documents by name, with commas: shot-list, voiceover, handout, or one file such as handout.pdf")

@@ -52,6 +52,25 @@ const hurtful = (): Episode => {
 
 beforeAll(() => writeFileSync(demoFile, writeEpisode(demoEpisode)));
 
+describe("check --list and --explain", () => {
+  it("names every rule in a line, by subject", async () => {
+    const { code, out } = await repwright(["check", "--list"]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^structure$/m);
+    expect(out).toMatch(/^ {2}closing-shot \(fix\): The closing has a shot\.$/m);
+    expect(Number(/^(\d+) rules\.$/m.exec(out)?.[1])).toBeGreaterThanOrEqual(60);
+  });
+  it("explains one rule with its reason, source and limits", async () => {
+    const { code, out } = await repwright(["check", "--explain", "min-rest"]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/Why: .*\n {2}Source: NSCA.*\n {2}Limits: maxReps 6, seconds 120/);
+  });
+  it("refuses an unknown rule by name", async () => {
+    const { code, err } = await repwright(["check", "--explain", "no-such-rule"]);
+    expect([code, err]).toEqual([2, expect.stringContaining('There is no rule "no-such-rule"')]);
+  });
+});
+
 describe("check", () => {
   it("gives a stable array with --json, as the core finds it", async () => {
     const [first, second] = [await repwright(["check", demoFile, "--json"]), await repwright(["check", demoFile, "--json"])];
