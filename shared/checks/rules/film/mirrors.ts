@@ -1,6 +1,6 @@
 import { newLine } from "../../../episode";
-import { parseShotLine } from "../../../filming";
-import { PRACTICE, wordsOf } from "../../blocks";
+import { shotsOf } from "../../../filming";
+import { PRACTICE } from "../../blocks";
 import { defineRule } from "../../define-rule";
 
 export const mirrors = defineRule({
@@ -15,7 +15,7 @@ export const mirrors = defineRule({
   check({ episode, newId }, { shots: fewest }, report) {
     const first = episode.blocks[0];
     // A few shots to camera are checked at a glance; details show no mirror.
-    const shots = episode.blocks.flatMap((block) => wordsOf(block, "shot")).filter(({ text }) => parseShotLine(text).angle !== "insert").length;
+    const shots = episode.blocks.flatMap((block) => shotsOf(block)).filter(({ line, shot }) => line.text.trim() !== "" && shot.angle !== "insert").length;
     if (!first || shots < fewest || episode.blocks.some((block) => block.lines.some(({ kind, text }) => (kind === "note" || kind === "shot") && /\bmirrors?\b/i.test(text)))) return;
     const text = "Look into each mirror from the camera before the first take.";
     report({ block: first, words: "no word on mirrors", message: "unsaid", data: { shots }, remedies: [{ label: `Adds a note: ${text}`, edits: [{ type: "insert-line", block: first.id, at: null, line: newLine(newId, "note", text) }] }] });

@@ -15,6 +15,7 @@ export const changeFromLast = defineRule({
     messages: { unsaid: "{name} is as last time ({sets}), and no words say so. Say what changed, or that nothing did." },
   },
   check({ episode }, _options, report) {
+    if (episode.carryOver.length === 0) return;
     for (const block of exerciseBlocks(episode)) {
       const carried = episode.carryOver.find(({ exercise }) => exercise === block.exercise);
       const before = carried ? parseSetLine(carried.sets) : null;

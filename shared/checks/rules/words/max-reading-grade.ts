@@ -1,10 +1,14 @@
-import { readabilityOf } from "../../../speech";
+import { memoOn, type Block, type LineKind } from "../../../episode";
+import { readability, readingCounts, type ReadingCounts } from "../../../speech";
 import { wordsOf } from "../../blocks";
 import { defineRule } from "../../define-rule";
-import type { LineKind } from "../../../episode";
 
 /** What the handout prints in sentences. */
 const PRINTED: readonly LineKind[] = ["cue", "avoid", "caution"];
+
+/** What the formula counts in a block's printed lines; each line is a sentence. */
+const countsOf = memoOn((block: Block): ReadingCounts =>
+  readingCounts(PRINTED.flatMap((kind) => wordsOf(block, kind).map(({ text }) => text.replace(/[.!?]?\s*$/, "."))).join(" ")));
 
 export const maxReadingGrade = defineRule({
   meta: {
@@ -16,10 +20,9 @@ export const maxReadingGrade = defineRule({
     messages: { hard: "The handout's cues, faults and cautions read at grade {grade}, at most {max} expected. Shorter words and sentences." },
   },
   check({ episode }, { grade: max, words: fewest }, report) {
-    const lines = episode.blocks.flatMap((block) => PRINTED.flatMap((kind) => wordsOf(block, kind).map(({ text }) => text.replace(/[.!?]?\s*$/, "."))));
-    const text = lines.join(" ");
-    if (text.split(/\s+/).length < fewest) return;
-    const grade = readabilityOf(text)?.grade ?? 0;
+    const counts = episode.blocks.map(countsOf).reduce((sum, each) => ({ sentences: sum.sentences + each.sentences, words: sum.words + each.words, syllables: sum.syllables + each.syllables }), { sentences: 0, words: 0, syllables: 0 });
+    if (counts.words < fewest) return;
+    const grade = readability(counts)?.grade ?? 0;
     if (grade > max) report({ words: "reading grade", message: "hard", data: { grade: Math.round(grade * 10) / 10, max } });
   },
 });

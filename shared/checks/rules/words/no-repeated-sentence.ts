@@ -1,9 +1,20 @@
-import { blockName } from "../../../episode";
+import { blockName, memoOn, type Block, type Line } from "../../../episode";
 import { sentencesOf } from "../../../speech";
 import { countWords, PRACTICE, wordsOf } from "../../blocks";
 import { defineRule } from "../../define-rule";
 
-const key = (sentence: string): string => sentence.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, " ").trim();
+interface SaidSentence {
+  readonly line: Line;
+  readonly sentence: string;
+  /** The sentence without case and punctuation. */
+  readonly key: string;
+  readonly words: number;
+}
+
+const saidIn = memoOn((block: Block): readonly SaidSentence[] =>
+  wordsOf(block, "say").flatMap((line) => sentencesOf(line.text).map((sentence) => ({
+    line, sentence, key: sentence.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, " ").trim(), words: countWords(sentence),
+  }))));
 
 export const noRepeatedSentence = defineRule({
   meta: {
@@ -17,14 +28,12 @@ export const noRepeatedSentence = defineRule({
   check({ episode }, { words: fewest }, report) {
     const seen = new Map<string, string>();
     for (const block of episode.blocks) {
-      for (const line of wordsOf(block, "say")) {
-        for (const sentence of sentencesOf(line.text)) {
-          if (countWords(sentence) < fewest) continue;
-          const start = line.text.indexOf(sentence);
-          const first = seen.get(key(sentence));
-          if (first === undefined) seen.set(key(sentence), blockName(block));
-          else report({ block, line, ...(start === -1 ? {} : { range: { start, end: start + sentence.length } }), message: "twice", data: { name: blockName(block), first } });
-        }
+      for (const { line, sentence, key, words } of saidIn(block)) {
+        if (words < fewest) continue;
+        const first = seen.get(key);
+        const start = line.text.indexOf(sentence);
+        if (first === undefined) seen.set(key, blockName(block));
+        else report({ block, line, ...(start === -1 ? {} : { range: { start, end: start + sentence.length } }), message: "twice", data: { name: blockName(block), first } });
       }
     }
   },
