@@ -1,5 +1,6 @@
 import type { Episode } from "../episode";
 
+/** Landscape, portrait, or both cut from one recording. */
 export type Aspect = Episode["video"]["aspect"];
 
 /** Focal lengths of the usual phone lenses, in millimetres as on a 36 x 24 mm frame. Common practice, no source. */

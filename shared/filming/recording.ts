@@ -14,9 +14,9 @@ export const RECORDING_FORMATS = {
 export type RecordingFormat = keyof typeof RECORDING_FORMATS;
 
 /** Added to the card, since typical figures are no promise. */
-export const CARD_MARGIN = 0.4;
+const CARD_MARGIN = 0.4;
 /** Minutes of recording a full phone battery lasts. Common practice, no source. */
-export const BATTERY_MINUTES = 90;
+const BATTERY_MINUTES = 90;
 /** A camera that films a set runs through all of it, and a little before and after; seconds. Common practice, no source. */
 const SET_RUN_SECONDS = 40;
 const RUN_HANDLE_SECONDS = 4;

@@ -16,7 +16,7 @@ export interface FilmingSetup {
 export const USUAL_SETUP: FilmingSetup = { aspect: "16:9", lens: "main", stature: USUAL_STATURE, position: "standing" };
 
 /** Shares of the frame left free above the subject, below the feet, and at each side. Head-room 10 %; common practice, no source. */
-export const HEAD_ROOM = 0.1;
+const HEAD_ROOM = 0.1;
 const FOOT_ROOM = 0.05;
 const SIDE_ROOM = 0.05;
 

@@ -1,5 +1,6 @@
 import type { Angle } from "../exercises";
 
+/** How much of the body a shot shows, widest first. */
 export const SHOT_SIZES = ["wide", "full", "medium", "close-up", "insert"] as const;
 export type ShotSize = (typeof SHOT_SIZES)[number];
 

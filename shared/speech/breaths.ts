@@ -4,7 +4,7 @@ import { speak } from "./speak";
 import type { Pace, Segment } from "./types";
 
 /** Longest stretch without a pause, in seconds. Common practice, no source. */
-export const MAX_BREATH_SECONDS = 6;
+const MAX_BREATH_SECONDS = 6;
 
 const CONJUNCTIONS = /^(?:and|but|or|nor|so|then|because|while|until|when|where|if|as|before|after|since|although|unless|which|who|that)$/i;
 const PREPOSITIONS = /^(?:with|without|from|to|into|in|on|at|for|over|under|between|through|towards?|across|behind|along|by)$/i;

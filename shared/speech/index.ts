@@ -7,6 +7,6 @@ export { decimalWords, numberWords, ordinalWords } from "./numbers";
 export { syllablesOf } from "./syllables";
 export { speak } from "./speak";
 export { sentencesOf } from "./sentences";
-export { breaths, MAX_BREATH_SECONDS } from "./breaths";
+export { breaths } from "./breaths";
 export { HANDLE_SECONDS, screenClock } from "./screen-clock";
 export { readability, readabilityOf, readingCounts } from "./readability";

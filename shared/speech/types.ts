@@ -15,6 +15,7 @@ export interface Spoken {
   readonly syllables: number;
 }
 
+/** One block's finished video. */
 export interface BlockScreenClock {
   readonly block: string;
   /** Seconds of finished video this block takes. */
@@ -30,6 +31,7 @@ export interface BlockScreenClock {
   readonly wordsToCut: number;
 }
 
+/** An episode's finished video against its target. Seconds. */
 export interface ScreenClock {
   readonly seconds: number;
   readonly targetSeconds: number;

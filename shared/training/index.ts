@@ -2,10 +2,8 @@
 export * from "./types";
 export { parseSetLine } from "./set-line/parse";
 export { printLoad, printSetLine } from "./set-line/print";
-export { loadInWords, readBack } from "./set-line/read-back";
+export { readBack } from "./set-line/read-back";
 export { repsOfSet, setCount, type RepRange } from "./set-line/count";
-export { effortsAgree } from "./set-line/effort";
-export { numberInWords } from "./set-line/number-words";
 export { ASSUMED } from "./clock/assumptions";
 export { repSeconds, setSeconds, type SetSeconds } from "./clock/work-seconds";
 export { plannedSets } from "./clock/planned-sets";

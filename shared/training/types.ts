@@ -1,5 +1,6 @@
 import type { SetRole } from "../episode";
 
+/** What a load is measured in; "bodyweight+kg" is weight added to the body, or taken off when negative. */
 export type LoadUnit = "kg" | "lb" | "%1RM" | "bodyweight" | "bodyweight+kg" | "bodyweight+lb" | "band";
 
 /** Lowering, pause at the bottom, lifting, pause at the top. Seconds; null is not stated; "X" (lifting only) is as fast as control allows. */
@@ -14,20 +15,26 @@ export interface Scheme {
   readonly repsMax?: number;
   /** A ladder: reps of each set in turn. */
   readonly reps?: readonly number[];
+  /** Working time or distance of each set. */
   readonly seconds?: number;
   readonly meters?: number;
+  /** `value` is null where the unit says it all: bodyweight, band. */
   readonly load?: { readonly value: number | null; readonly unit: LoadUnit; readonly perHand?: true };
   readonly tempo?: Tempo;
   readonly restSeconds?: number;
+  /** Effort of 1 to 10, and reps in reserve. */
   readonly rpe?: number;
   readonly rir?: number;
+  /** As many as possible: in the last set where reps are stated, otherwise in every set. */
   readonly amrap?: true;
   readonly dropSets?: number;
   readonly eachSide?: true;
+  /** Label of a superset: "A1". */
   readonly group?: string;
   readonly emomMinutes?: number;
 }
 
+/** A set line that was read, or why it was not. */
 export type SetLineParse =
   | { readonly ok: true; readonly scheme: Scheme }
   /** `error` is a sentence; `at` and `length` mark the characters to blame in the text. */
@@ -39,6 +46,7 @@ export interface ClockPart {
   readonly seconds: number;
 }
 
+/** One block's floor time. Seconds. */
 export interface BlockGymClock {
   readonly block: string;
   /** Always the sum of the parts. */
@@ -48,6 +56,7 @@ export interface BlockGymClock {
   readonly unread: readonly string[];
 }
 
+/** A session's floor time against its booked slot. Seconds. */
 export interface GymClock {
   /** Always the sum of the blocks. */
   readonly seconds: number;

@@ -10,6 +10,7 @@ export interface CameraMove {
   readonly seconds: number;
 }
 
+/** The camera moves of a block; the camera itself is another engine's business, so they are handed in. */
 export type CameraMoves = (block: Block) => readonly CameraMove[];
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

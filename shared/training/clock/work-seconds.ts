@@ -23,6 +23,7 @@ function oneSide(scheme: Scheme, n: number): number {
   return plannedReps(scheme, n) * repSeconds(scheme.tempo);
 }
 
+/** Whole seconds of one set. */
 export interface SetSeconds {
   /** Both sides, drops and the change of side. */
   readonly work: number;

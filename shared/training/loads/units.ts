@@ -1,5 +1,5 @@
 /** Kilograms in a pound, exactly. @source International yard and pound agreement, 1959 (from memory) */
-export const KG_PER_LB = 0.45359237;
+const KG_PER_LB = 0.45359237;
 
 /** Kilograms to pounds, not rounded. */
 export const kgToLb = (kg: number): number => kg / KG_PER_LB;

@@ -36,7 +36,7 @@ function workInWords(scheme: Scheme): string {
 }
 
 /** Loads stay in figures: a coach reads them off the bell. */
-export function loadInWords(load: NonNullable<Scheme["load"]>): string {
+function loadInWords(load: NonNullable<Scheme["load"]>): string {
   const { value, unit } = load;
   if (unit === "band") return "with a band";
   if (unit === "bodyweight" || value === null) return "bodyweight";
