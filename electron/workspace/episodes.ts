@@ -1,10 +1,10 @@
-import type { mkdir } from "node:fs/promises";
 import type { Answer, EventPayload, Request } from "../../shared/bridge";
 import { writeEpisode, type Episode } from "../../shared/episode";
 import { sweepLeftovers, writeAtomic, type Disk } from "./atomic-write";
 import { keepState, listStates, readState } from "./history";
 import { placeInLibrary } from "./library-paths";
 import { LibraryList } from "./list";
+import { makeFolder } from "./make-folder";
 import { readBytes, readEpisodeFile } from "./read-file";
 import { diskProblem, problem } from "./sentences";
 import { stampOf } from "./stamp";
@@ -115,7 +115,7 @@ export class Episodes {
   }
 
   async #ensureFolder(): Promise<void> {
-    const made = await mkdirOf(this.disk, this.library);
+    const made = await makeFolder(this.library, this.disk);
     if (this.#watching && !made) return;
     await sweepLeftovers(this.library, this.now());
     await this.#watch.start();
@@ -128,9 +128,4 @@ export class Episodes {
     this.#queue = turn.catch(() => undefined);
     return turn;
   }
-}
-
-/** Makes a folder when it is missing. @returns whether it was */
-async function mkdirOf(disk: { readonly mkdir: typeof mkdir }, folder: string): Promise<boolean> {
-  return (await disk.mkdir(folder, { recursive: true })) !== undefined;
 }

@@ -2,6 +2,7 @@ import { lstat, readdir, realpath } from "node:fs/promises";
 import { join } from "node:path";
 import { nodeDisk, writeAtomic, type Disk } from "./atomic-write";
 import { isInside } from "./library-paths";
+import { makeFolder } from "./make-folder";
 import { episodeFrom, readBytes } from "./read-file";
 import { errorCode, problem, type Problem } from "./sentences";
 import { stampOf } from "./stamp";
@@ -70,6 +71,14 @@ async function statesOf(library: string, file: string): Promise<string[]> {
   }
 }
 
+/** The time itself, or the first millisecond after it that no state has: two saves within one must stay in order. */
+export function freeTime(states: readonly string[], savedAt: Date): Date {
+  const taken = new Set(states.map(stateTime));
+  let at = savedAt;
+  while (taken.has(at.toISOString())) at = new Date(at.getTime() + 1);
+  return at;
+}
+
 /**
  * Keeps the bytes a save is about to replace. A state that is already there is not kept twice.
  * @throws the system's error; the caller's file is untouched
@@ -80,11 +89,11 @@ export async function keepState(library: string, file: string, bytes: Uint8Array
   if (states.some((state) => state.endsWith(stamp.slice(0, 12)))) return;
   const folder = folderOf(library, file);
   const base = join(library, HISTORY_FOLDER);
-  await disk.mkdir(base, { recursive: true });
+  await makeFolder(base, disk);
   if ((await lstat(base)).isSymbolicLink() || !isInside(await realpath(library), await realpath(base))) return;
-  await disk.mkdir(folder, { recursive: true });
+  await makeFolder(folder, disk);
   if ((await lstat(folder)).isSymbolicLink()) return;
-  const state = stateName(savedAt, stamp);
+  const state = stateName(freeTime(states, savedAt), stamp);
   await writeAtomic(join(folder, `${state}.json`), bytes, disk);
   for (const old of statesToDrop([...states, state].sort())) await disk.rm(join(folder, `${old}.json`), { force: true });
 }

@@ -7,6 +7,7 @@ import { exporterFor, fileNameFor, type DocumentId, type ExportOptions, type Fon
 import { DEFAULT_PACE } from "../../shared/speech";
 import { nodeDisk, writeAtomic, type Disk } from "./atomic-write";
 import { isInside } from "./library-paths";
+import { makeFolder } from "./make-folder";
 import { diskProblem, problem, type Problem } from "./sentences";
 
 /** Stands in for the date of an episode that has none, so that the same episode always gives the same bytes. */
@@ -57,7 +58,7 @@ export async function writePapers(job: PapersJob): Promise<{ ok: true; folder: s
   const files: string[] = [];
   const notes: string[] = [];
   try {
-    await disk.mkdir(folder, { recursive: true });
+    await makeFolder(folder, disk);
     if (job.within !== undefined && !isInside(await realpath(job.within), await realpath(folder))) {
       return problem("outside", `The folder ${folder} is a link to a place outside the library; nothing was written.`);
     }

@@ -59,7 +59,7 @@ function firstBadLine(bytes: Buffer): number {
 
 /** The episode in some bytes. What is wrong comes back as a sentence with the place in the file. */
 export function episodeFrom(bytes: Buffer, name: string): { ok: true; episode: Episode; migratedFrom: number | null } | Problem {
-  if (!isUtf8(bytes)) return problem("not-text", `"${name}" is not UTF-8 text: line ${firstBadLine(bytes)} holds other bytes.`);
+  if (!isUtf8(bytes)) return problem("not-text", `"${name}" is not UTF-8 text: line ${firstBadLine(bytes)} holds other bytes. Save it as UTF-8 and open it again.`);
   const read = readEpisode(bytes.toString("utf8"));
   return read.ok ? read : problem(read.code, `"${name}" was not opened and is left as it is. ${read.message}`);
 }

@@ -1,5 +1,5 @@
 import { spawn, spawnSync, type SpawnSyncReturns } from "node:child_process";
-import { chmodSync, closeSync, existsSync, mkdirSync, openSync } from "node:fs";
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { beforeAll, describe, expect, it } from "vitest";
@@ -46,6 +46,13 @@ describe("the command line as a process", () => {
     const code = await new Promise((resolve) => child.on("exit", resolve));
     // Windows knows no such signal and ends the process itself.
     expect(code).toBe(process.platform === "win32" ? null : 0);
+  });
+
+  it("does not serve a library that is a file", () => {
+    const file = join(root, "library.txt");
+    writeFileSync(file, "words");
+    const result = repwright(["serve", "--library", file], { timeout: 20_000 });
+    expect(result).toMatchObject({ status: 2, stdout: "", stderr: "The host did not start: a part of its path is a file where a folder is needed.\n" });
   });
 
   it("says so when a folder may not be written to", () => {

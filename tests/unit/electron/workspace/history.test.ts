@@ -1,9 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { MAX_STATES, stateName, stateTime, statesToDrop } from "../../../../electron/workspace/history";
+import { MAX_STATES, freeTime, stateName, stateTime, statesToDrop } from "../../../../electron/workspace/history";
 
 const at = (ms: number): string => stateName(new Date(ms), "0123456789abcdef");
 const MINUTE = 60_000;
+
+describe("the time of a state", () => {
+  it("is the next free millisecond when another state has it, so that states stay in order", () => {
+    const day = Date.parse("2027-03-04T06:45:00.999Z");
+    expect(freeTime([at(day), at(day + 1), at(day + 5)], new Date(day))).toEqual(new Date("2027-03-04T06:45:01.001Z"));
+    expect(freeTime([at(day)], new Date(day - 1))).toEqual(new Date(day - 1));
+  });
+});
 
 describe("the name of an older state", () => {
   it("is when it was saved and the start of its stamp", () => {
