@@ -79,7 +79,7 @@ function whereToStand(episode: Episode, block: Block, marks: readonly Mark[], ro
   return plan ? [columns([{ width: plan.width, children: [plan] }, { width: 511 - 18 - plan.width, children: words }])] : words;
 }
 
-function rowNode(row: FilmRow, name: string): PaperNode {
+function rowNode(row: FilmRow, name: string, of: string): PaperNode {
   return tickRow({
     label: row.label,
     under: row.under,
@@ -89,7 +89,7 @@ function rowNode(row: FilmRow, name: string): PaperNode {
       ...(row.then === null ? [] : [paragraph(row.then, { size: SIZE.text, weight: "semibold", after: 0 })]),
     ],
     log: row.log,
-    field: { name, tip: `${row.label} filmed` },
+    field: { name, tip: `${of}: ${row.label.charAt(0).toLowerCase()}${row.label.slice(1)} filmed` },
   });
 }
 
@@ -147,7 +147,7 @@ export function stationSection(episode: Episode, station: Station, units: Episod
       ...whereToStand(episode, block, marks, rows.length),
       ...(marks.length === 0 ? [box("outline", [paragraph(`No shot planned for this block: ${insteadOf(block, rows)}`, { size: SIZE.sets, weight: "semibold", after: 0 })])] : []),
       spacer(6),
-      ...endedTogether((rows.length > 0 ? rows : [unplanned(block)]).map((row, at) => rowNode(row, `block${number}-row${at + 1}`)), planB(block)),
+      ...endedTogether((rows.length > 0 ? rows : [unplanned(block)]).map((row, at) => rowNode(row, `block${number}-row${at + 1}`, `${number}. ${name}`)), planB(block)),
     ],
   };
 }

@@ -69,6 +69,9 @@ describe("shotListPaper", () => {
     const all = sections.flatMap((section) => nodesIn(section.children));
     const names = all.flatMap((node) => (node.kind === "tickRow" && node.field ? [node.field.name] : node.kind === "field" ? [node.name] : []));
     expect(new Set(names).size).toBe(names.length);
+    const tips = all.flatMap((node) => (node.kind === "tickRow" && node.field ? [node.field.tip] : node.kind === "field" ? [node.tip] : []));
+    expect(new Set(tips).size).toBe(tips.length);
+    expect(tips).toContain("5. Goblet squat: set 2 filmed");
     expect(all.filter((node) => node.kind === "tickRow" && !node.field)).toEqual([]);
     const shots = demoEpisode.blocks.flatMap((each) => each.lines.filter((line) => line.kind === "shot"));
     const printed = sections.slice(1).map(wordsIn).join("\n").toLowerCase();
