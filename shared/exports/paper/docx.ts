@@ -47,8 +47,11 @@ const small = (text: string, size: number, right = false): Paragraph =>
 /** A running part must end in a paragraph. */
 const end = (): Paragraph => new Paragraph({ spacing: { before: 0, after: 0, line: 20, lineRule: "exact" }, run: { size: 2 } });
 
+/** The right side's share of a running head: as its words ask, within bounds, so that neither side wraps before it must. */
+const shareOf = ({ left, right }: RunningHead): number => Math.min(0.62, Math.max(0.2, (right.length + 2) / (left.length + right.length + 4)));
+
 function header(head: RunningHead | null, width: number): Header {
-  return new Header({ children: head ? [running(width, small(head.left, SIZES.small + 1), small(head.right, SIZES.small + 1, true), 0.42, "bottom", 1.5), end()] : [end()] });
+  return new Header({ children: head ? [running(width, small(head.left, SIZES.small + 1), small(head.right, SIZES.small + 1, true), shareOf(head), "bottom", 1.5), end()] : [end()] });
 }
 
 /** The page number is a field: it stays right when the document is edited. */
