@@ -46,7 +46,7 @@ function Header({ session, onFiles, onPapers }: { session: Session; onFiles: () 
             {PLACES.map((each) => (
               <button key={each} type="button" aria-current={each === place ? "page" : undefined} onClick={() => actions?.show(each)}>
                 {PLACE_NAMES[each]}
-                {counts[each] > 0 && <small>{counts[each]} open</small>}
+                {counts[each] > 0 && <> <small>{counts[each]} open</small></>}
               </button>
             ))}
           </nav>
@@ -80,7 +80,7 @@ export function App({ api, session: { store, actions, editor } }: { api: Api; se
           <div className="app-body">
             <aside className="app-order" aria-label="Running order"><Ribbon /></aside>
             <main className="app-place" data-place={place} tabIndex={-1}>
-              <div hidden={place !== "write"}><Sheet editor={editor} /></div>
+              <div hidden={place !== "write"}><Sheet editor={editor} isCovered={isFiles} /></div>
               <PlaceGuard key={place}>
                 <Suspense fallback={<p className="app-wait">One moment.</p>}>
                   {place === "train" && <Train />}

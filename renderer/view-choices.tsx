@@ -34,7 +34,17 @@ export function ViewChoices() {
     else delete dataset["text"];
   }, [theme, text]);
   return (
-    <details className="view-choices">
+    <details
+      className="view-choices"
+      onKeyDown={(event) => {
+        if (event.key !== "Escape" || !event.currentTarget.open) return;
+        event.currentTarget.open = false;
+        event.currentTarget.querySelector("summary")?.focus();
+      }}
+      onBlur={(event) => {
+        if (!event.currentTarget.contains(event.relatedTarget)) event.currentTarget.open = false;
+      }}
+    >
       <summary>View</summary>
       <div>
         <label>Light or dark <select value={theme} onChange={(event) => setTheme(event.target.value)}>{THEMES.map(([value, name]) => <option key={value} value={value}>{name}</option>)}</select></label>

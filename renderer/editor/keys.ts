@@ -1,5 +1,5 @@
 import {
-  $getSelection, $isRangeSelection, COMMAND_PRIORITY_HIGH, DELETE_CHARACTER_COMMAND, KEY_DOWN_COMMAND, KEY_ENTER_COMMAND,
+  $getRoot, $getSelection, $isRangeSelection, COMMAND_PRIORITY_HIGH, DELETE_CHARACTER_COMMAND, KEY_DOWN_COMMAND, KEY_ENTER_COMMAND,
   type LexicalEditor, type LexicalNode, type RangeSelection,
 } from "lexical";
 import { mergeRegister } from "@lexical/utils";
@@ -122,6 +122,15 @@ function $moveHere(by: -1 | 1): boolean {
   return true;
 }
 
+/** To the very start or end of the script. Left to itself, the browser stops beside the words, at the margin. */
+function $toEdge(event: KeyboardEvent): boolean {
+  if (!(event.ctrlKey || event.metaKey) || event.shiftKey || event.altKey || (event.key !== "Home" && event.key !== "End")) return false;
+  event.preventDefault();
+  if (event.key === "Home") $getRoot().selectStart();
+  else $getRoot().selectEnd();
+  return true;
+}
+
 const $headById = (id: string): BlockNode | null => {
   const node = $findById(id);
   return $isBlockNode(node) ? node : null;
@@ -145,6 +154,7 @@ export function registerKeys(editor: LexicalEditor): () => void {
       return $enter();
     }, COMMAND_PRIORITY_HIGH),
     editor.registerCommand(DELETE_CHARACTER_COMMAND, $deleteAtEdge, COMMAND_PRIORITY_HIGH),
+    editor.registerCommand(KEY_DOWN_COMMAND, $toEdge, COMMAND_PRIORITY_HIGH),
     editor.registerCommand(KEY_DOWN_COMMAND, (event) => {
       if (!event.altKey || event.ctrlKey || event.metaKey || (event.key !== "ArrowUp" && event.key !== "ArrowDown")) return false;
       event.preventDefault();

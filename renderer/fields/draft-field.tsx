@@ -47,7 +47,7 @@ export function DraftField<T>({ label, labelHidden = false, value, read, onCommi
     }
   };
   const shared = {
-    id, disabled, placeholder, onKeyDown, value: draft ?? value, onBlur: commit, "aria-invalid": problem !== null,
+    id, disabled, placeholder, onKeyDown, value: draft ?? value, onBlur: commit, "aria-invalid": problem !== null, "data-draft": draft !== null,
     "aria-describedby": note === undefined ? undefined : `${id}-note`,
     onChange: (event: { target: { value: string } }) => setDraft(event.target.value),
   };

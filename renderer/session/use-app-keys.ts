@@ -11,8 +11,9 @@ export function useAppKeys(api: Api, actions: SessionActions, { onOpen, onPapers
     const onKey = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
       const key = event.key.toLowerCase();
-      const inSheet = event.target instanceof Element && event.target.closest(".surface") !== null;
-      const item = key === "s" ? "save" : key === "o" ? "open" : key === "z" && !inSheet ? (event.shiftKey ? "redo" : "undo") : key === "y" && !inSheet ? "redo" : null;
+      // The sheet has its own undo, and words not handed over yet are the field's to take back.
+      const ownUndo = event.target instanceof Element && event.target.closest(".surface, [data-draft='true'], .waive-form textarea") !== null;
+      const item = key === "s" ? "save" : key === "o" ? "open" : key === "z" && !ownUndo ? (event.shiftKey ? "redo" : "undo") : key === "y" && !ownUndo ? "redo" : null;
       if (item === null) return;
       event.preventDefault();
       run[item]?.();

@@ -19,7 +19,7 @@ export function SheetHead({ onDown }: { onDown: () => void }) {
     <header className="sheet-head">
       <h1 className="visually-hidden">{episode.title || "Untitled episode"}</h1>
       <input
-        className="title" type="text" aria-label="Title of the episode" placeholder="Title of the episode" maxLength={200} value={episode.title}
+        className="title" type="text" autoFocus aria-label="Title of the episode" placeholder="Title of the episode" maxLength={200} value={episode.title}
         onChange={(event) => apply([{ type: "set-title", title: event.target.value }])}
         onKeyDown={(event) => {
           if ((event.key !== "Enter" && event.key !== "ArrowDown") || event.nativeEvent.isComposing) return;

@@ -18,8 +18,17 @@ type PopUp = { type: "kind"; id: string; word: RowWord; anchor: Anchor } | { typ
 
 const rowOf = (target: EventTarget | null): HTMLElement | null => (target instanceof Element ? target.closest<HTMLElement>(".row") : null);
 
-/** The episode as a script. The editor is made once for the window; this mounts it. */
-export function Sheet({ editor }: { editor: LexicalEditor }) {
+/** Keeps the row of the caret off the lower edge, where the next line would be typed out of sight. */
+function keepInView(): void {
+  const node = getSelection()?.focusNode ?? null;
+  rowOf(node instanceof Element ? node : node?.parentElement ?? null)?.scrollIntoView({ block: "nearest" });
+}
+
+/**
+ * The episode as a script. The editor is made once for the window; this mounts it.
+ * @param isCovered - a dialog lies over it, so it cannot take the focus yet
+ */
+export function Sheet({ editor, isCovered }: { editor: LexicalEditor; isCovered: boolean }) {
   const session = useSession();
   const { apply, newId } = useActions();
   const frame = useRef<HTMLDivElement>(null);
@@ -39,10 +48,16 @@ export function Sheet({ editor }: { editor: LexicalEditor }) {
   useEffect(() => {
     if (surface.current) paintFindings(surface.current, findings);
   }, [findings]);
-  // Another episode begins at its top.
+  // Another episode begins at its top, with the caret: an empty one in its title.
+  const shown = useRef(episode.id);
+  const isBlank = episode.blocks.length === 0;
   useEffect(() => {
+    if (isCovered || shown.current === episode.id) return;
+    shown.current = episode.id;
     frame.current?.closest(".app-place")?.scrollTo(0, 0);
-  }, [episode.id]);
+    if (isBlank) frame.current?.querySelector<HTMLElement>(".title")?.focus();
+    else editor.focus();
+  }, [editor, episode.id, isBlank, isCovered]);
   useEffect(() => {
     const rows = surface.current?.querySelectorAll<HTMLElement>(".block-head") ?? [];
     for (const row of rows) row.classList.toggle("here", row.dataset["id"] === here.block);
@@ -135,7 +150,7 @@ export function Sheet({ editor }: { editor: LexicalEditor }) {
       {episode.blocks.length === 0 && <StartPage editor={editor} />}
       <div
         ref={surface} className="surface" contentEditable suppressContentEditableWarning role="textbox" aria-multiline="true"
-        aria-label="The episode, block by block. F2 opens the kind of a line or the facts of a block." spellCheck
+        aria-label="The episode, block by block. F2 opens the kind of a line or the facts of a block." spellCheck onKeyUp={keepInView}
       />
       {pickAnchor && block && block.kind === "exercise" && <ExercisePicker editor={editor} block={block} anchor={pickAnchor} onPick={pick} />}
       {popUp?.type === "kind" && <KindMenu word={popUp.word} anchor={popUp.anchor} onChoose={(word) => chooseKind(popUp.id, word)} onClose={close} />}

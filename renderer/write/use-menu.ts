@@ -1,9 +1,10 @@
 import { useEffect, type RefObject } from "react";
 
-/** Closes a pop-up on Escape and on a press outside it; gives the focus back to what opened it. */
+/** Closes a pop-up on Escape and on a press outside it; gives the focus back to what opened it. One that opens at the edge of the view is brought into it. */
 export function useDismiss(ref: RefObject<HTMLElement | null>, close: () => void): void {
   useEffect(() => {
     const opener = document.activeElement;
+    ref.current?.scrollIntoView({ block: "nearest" });
     const onKey = (event: KeyboardEvent): void => {
       if (event.key !== "Escape") return;
       event.stopPropagation();

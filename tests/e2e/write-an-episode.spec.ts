@@ -1,6 +1,6 @@
 import { existsSync, readFileSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
-import { caretIn, expect, sheetLines, test } from "./app";
+import { caretIn, expect, openDemo, sheetLines, test } from "./app";
 
 test("a coach types an episode from an empty page to exported files", async ({ sheet: page, library }) => {
   test.setTimeout(120_000);
@@ -154,4 +154,70 @@ test("pasted notes become blocks, set lines and lines; copied rows paste back", 
   await caretIn(page, "rushing");
   await page.keyboard.press("Control+v");
   await expect.poll(() => sheetLines(page)).toEqual([...pasted, ...pasted]);
+});
+
+test("a cold start, keyboard only: the title has the caret, Enter goes on to the first block, the facts close again", async ({ sheet: page }) => {
+  await expect(page.getByLabel("Title of the episode")).toBeFocused();
+  await page.keyboard.type("Stairs");
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("heading", { name: "Facts about this episode" })).toBeAttached();
+  await page.keyboard.press("Escape");
+  await expect(page.getByRole("heading", { name: "Facts about this episode" })).toHaveCount(0);
+  await page.keyboard.press("Shift+Tab");
+  await page.keyboard.press("Enter");
+  await page.waitForTimeout(80);
+  await page.keyboard.type("Opening");
+  await page.keyboard.press("Enter");
+  for (let i = 1; i <= 30; i++) {
+    await page.keyboard.type(`Line ${i}`);
+    await page.keyboard.press("Enter");
+  }
+  // The line being typed stays clear of the lower edge, and the window itself does not scroll.
+  const room = await page.evaluate(() => {
+    const row = [...document.querySelectorAll(".surface > .row")].at(-1)?.getBoundingClientRect();
+    const place = document.querySelector(".app-place")?.getBoundingClientRect();
+    return { below: (place?.bottom ?? 0) - (row?.bottom ?? 0), page: document.scrollingElement?.scrollHeight, window: innerHeight };
+  });
+  expect(room.below).toBeGreaterThan(40);
+  expect(room.page).toBe(room.window);
+});
+
+test("the start and the end of the script, three clicks and everything deleted do what a page of text does", async ({ sheet: page }) => {
+  await openDemo(page);
+  await expect(page.locator(".surface")).toBeFocused();
+  await page.keyboard.press("Control+End");
+  await page.waitForTimeout(80);
+  await page.keyboard.press("Control+Home");
+  await page.waitForTimeout(80);
+  await page.keyboard.press("ArrowDown");
+  await page.waitForTimeout(80);
+  await page.keyboard.type("So: ");
+  await expect.poll(async () => (await sheetLines(page))[1]).toMatch(/^say: So: A heavy backpack/);
+
+  await page.locator(".surface .text").first().click({ clickCount: 3 });
+  await page.waitForTimeout(80);
+  await page.keyboard.type("Hello");
+  await expect.poll(async () => (await sheetLines(page)).slice(0, 2)).toEqual(["# Hello", expect.stringMatching(/^say: So: A heavy/)]);
+
+  await page.keyboard.press("Control+a");
+  await page.waitForTimeout(80);
+  await page.keyboard.press("Delete");
+  await expect.poll(() => sheetLines(page)).toEqual(["# "]);
+  await page.keyboard.type("Talk");
+  await expect.poll(() => sheetLines(page)).toEqual(["# Talk"]);
+});
+
+test("a small window keeps order, words and findings in sight, and what opens at its edge comes into it", async ({ sheet: page }) => {
+  await page.setViewportSize({ width: 760, height: 700 });
+  await openDemo(page);
+  expect(await page.evaluate(() => document.scrollingElement?.scrollHeight)).toBe(700);
+  await expect(page.getByRole("complementary", { name: "Findings" }).getByText("Before you film")).toBeInViewport();
+  await caretIn(page, "Three minutes on the rower");
+  for (let i = 0; i < 7; i++) await page.keyboard.press("ArrowDown");
+  await page.waitForTimeout(80);
+  await page.keyboard.press("F2");
+  const opened = page.locator(".sheet-menu, .block-panel");
+  await expect(opened).toBeVisible();
+  await expect(opened).toBeInViewport({ ratio: 0.95 });
 });
