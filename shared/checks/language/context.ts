@@ -2,80 +2,104 @@
  * What surrounds a match decides whether the text asks for it: prohibitions, warnings, stop rules, quotes, and
  * permissions that turn a negation round ("don't worry if ...").
  */
+import { PHRASES, type PhraseKind } from "./phrases";
+import { around, firstOf, inside, joined, lastOf, type Around } from "./scope";
+import { compile, find, type Span, type Template, type Tokenised } from "./template";
 
-import { CARRY_ON, CONDITION, DISMISS_AFTER, DROP, ENDORSED, NEGATOR, PERMIT, PRAISE, PUT_DOWN_AFTER, REPORT, TAKEN_BACK } from "./phrases";
-
-/** Opens a new thought: a negation before it no longer governs what follows. */
-const TURN = /[,;:.!?]|\s-\s|\b(?:but|so|then|just|until|till|because|unless|instead(?! of))\b/g;
-
-const TAKES_BACK = /\b(?:(?:just|only|i'?m) (?:kidding|joking)|who am i kidding|scratch that)\b[^a-z0-9]*(?=(?:[a-z0-9']+[^a-z0-9']+){2})/;
-
-/** What was said as a joke and taken back is blanked out, so that only where the text lands is read. Same length as before. */
-export function landing(text: string): string {
-  const found = TAKES_BACK.exec(text);
-  if (!found) return text;
-  const end = found.index + found[0].length;
-  return " ".repeat(end) + text.slice(end);
+export interface Reading extends Tokenised {
+  /** Where each kind of surrounding phrase shows; filled when asked for. */
+  readonly phrases: Map<PhraseKind, readonly Span[]>;
 }
 
-export interface Surroundings {
-  /** Normalised text. */
-  readonly text: string;
-  readonly start: number;
-  readonly end: number;
+const compiled = new Map<PhraseKind, readonly Template[]>(
+  (Object.keys(PHRASES) as PhraseKind[]).map((kind) => [kind, PHRASES[kind].map(compile)]),
+);
+
+function places(text: Reading, kind: PhraseKind): readonly Span[] {
+  const known = text.phrases.get(kind);
+  if (known) return known;
+  const spans = (compiled.get(kind) ?? []).flatMap((template) => find(template, text));
+  text.phrases.set(kind, spans);
+  return spans;
 }
 
-interface Sentence {
-  readonly before: string;
-  readonly after: string;
-  /** From the last turn of thought to the match. */
-  readonly clause: string;
-  /** The rest of the text behind this sentence. */
-  readonly later: string;
+const has = (text: Reading, kind: PhraseKind, where: Span): boolean => places(text, kind).some((span) => inside(span, where));
+/** One that begins inside, however far it runs. */
+const begins = (text: Reading, kind: PhraseKind, where: Span): boolean => places(text, kind).some(({ from }) => from >= where.from && from < where.to);
+
+/** A permission in front of the place that is not itself denied ("don't let"). */
+function isGranted(text: Reading, where: Span): boolean {
+  if (has(text, "permit", where)) return true;
+  return places(text, "grant").some((grant) => inside(grant, where) && !places(text, "negator").some((no) => no.to <= grant.from && grant.from - no.to <= 2 && text.tokens[no.to]?.gap === 0));
 }
 
-function sentenceAround({ text, start, end }: Surroundings): Sentence {
-  const head = text.slice(0, start);
-  const from = Math.max(...[". ", "! ", "? ", ".\"", "\n"].map((mark) => head.lastIndexOf(mark))) + 1;
-  const tail = text.slice(end);
-  const stop = /[.!?](?=\s|$|")/.exec(tail);
-  const to = stop ? stop.index + 1 : tail.length;
-  const before = head.slice(from);
-  let turn = 0;
-  for (const match of before.matchAll(TURN)) turn = match.index + match[0].length;
-  return { before, after: tail.slice(0, to), clause: before.slice(turn), later: tail.slice(to) };
-}
+/** Within a breath after the words in question. */
+const BREATH = 9;
 
-const negations = (words: string): number => [...words.matchAll(NEGATOR)].length;
+/** Reported speech: another's habit or an old belief, unless the text takes it up after all. */
+function isReported(text: Reading, { before, after, later, previous }: Around, place: Span): boolean {
+  const told = begins(text, "report", before) || (begins(text, "report", previous) && has(text, "rejected", joined(after, later)));
+  return told && !has(text, "endorsed", { from: place.to, to: later.to });
+}
 
 /** Is the safe habit at this place put down, before or after? */
-export function isDismissed(place: Surroundings): boolean {
-  const { before, clause, after } = sentenceAround(place);
-  if (REPORT.test(before)) return false;
-  if (DROP.test(clause) || PERMIT.test(clause)) return true;
-  return negations(clause) === 0 && PUT_DOWN_AFTER.test(after);
+export function isDismissed(text: Reading, place: Span): boolean {
+  const where = around(text, place);
+  const near = lastOf(where.clause, 7);
+  const negated = places(text, "negator").some((span) => inside(span, { from: where.clause.from, to: place.from }));
+  if (isReported(text, where, place)) return false;
+  const dropped = places(text, "drop").filter((span) => inside(span, near) || (span.from >= near.from && span.from < place.from && span.to <= place.to));
+  const first = dropped[0];
+  if (first) return !places(text, "negator").some((span) => span.to <= first.from && first.from - span.to <= 2 && inside(span, where.before));
+  if (has(text, "permit", near)) return true;
+  if (negated) return false;
+  if (has(text, "belittled", firstOf(where.after, 12))) return true;
+  return where.after.to - where.after.from <= 2 && has(text, "belittled", firstOf(where.later, 6));
+}
+
+/** Is a safe habit at this place kept only for a start and then let go? */
+export function isAbandoned(text: Reading, place: Span): boolean {
+  const where = around(text, place);
+  if (isReported(text, where, place)) return false;
+  return has(text, "abandoned", { from: place.to, to: where.later.to });
 }
 
 /** Does somebody say that what stands at this place is fine, or to carry on with it? */
-export function isPermitted(place: Surroundings): boolean {
-  const { before, clause, after } = sentenceAround(place);
-  if (REPORT.test(before) || TAKEN_BACK.test(after)) return false;
-  if (PERMIT.test(before.slice(-90)) || DISMISS_AFTER.test(after) || (negations(clause) === 0 && PRAISE.test(after))) return true;
-  return CONDITION.test(before) && negations(clause) === 0 && CARRY_ON.test(after);
+export function isPermitted(text: Reading, place: Span): boolean {
+  const where = around(text, place);
+  const { before, clause, after, later } = where;
+  if (isReported(text, where, place)) return false;
+  const beyond = after.to - after.from <= 3 ? joined(after, firstOf(later, 8)) : after;
+  if (has(text, "rejected", firstOf(after, 14))) return false;
+  if (isGranted(text, lastOf(before, 14))) return true;
+  const negated = has(text, "negator", clause);
+  if (negated) return false;
+  if (has(text, "waved", firstOf(beyond, BREATH + 3))) return true;
+  if (begins(text, "condition", before)) return has(text, "carryOn", beyond) && !has(text, "stopRule", after);
+  return false;
 }
 
 /** Does the text reject, forbid, quote or warn of what stands at this place? */
-export function isSilenced(place: Surroundings, as: "fault" | "flat"): boolean {
-  const { before, clause, after, later } = sentenceAround(place);
-  const words = place.text.slice(place.start, place.end);
-  if (REPORT.test(before) && !ENDORSED.test(after + later)) return true;
-  if (/^\s*"?\?\s*(?:no|nope|never|not|don'?t|stop)\b/.test(after + later)) return true;
-  if (TAKEN_BACK.test(after) && !DISMISS_AFTER.test(after)) return true;
-  if (/^\s*(?:no|nope|don'?t|never|stop|please don'?t|that'?s (?:wrong|not|the mistake))\b/.test(later)) return true;
-  if (/\b(?:don'?t|doesn'?t|never|not|won'?t) (?:do|believe in|buy|like|want|use|say|teach|preach)(?: the| that| any)?[ "']*$/.test(before)) return true;
-  // A complete thought with its own negation, negated once more: "don't bench without a spotter".
-  if (as === "flat") return /\b(?:don'?t|do not|never|nobody should|not|avoid)\b/.test(clause) && !PERMIT.test(clause);
-  if (PERMIT.test(before.slice(-90)) || DISMISS_AFTER.test(after) || PERMIT.test(words)) return false;
-  if (negations(clause) > 0 || negations(words) > 0) return true;
-  return CONDITION.test(before) && !CARRY_ON.test(after);
+export function isSilenced(text: Reading, place: Span, as: "fault" | "flat"): boolean {
+  const where = around(text, place);
+  const { before, clause, after, later } = where;
+  if (isReported(text, where, place)) return true;
+  const waved = has(text, "waved", firstOf(after, BREATH));
+  if (has(text, "rejected", firstOf(after, 12)) && !waved) return true;
+  const word = text.tokens[later.from]?.word;
+  if (word !== undefined && /^(?:no|nope|don't|never|stop|wrong|not|please)$/.test(word) && !/^(?:stop|wait|matter|problem|worries|excuse|rest|need)$/.test(text.tokens[later.from + 1]?.word ?? "")) return true;
+  const negated = has(text, "negator", { from: clause.from, to: place.from });
+  const permitted = isGranted(text, lastOf(before, 12));
+  if (as === "flat") return negated && !permitted && !has(text, "drop", clause);
+  if (permitted || waved) return false;
+  if (negated || has(text, "denial", place)) return true;
+  return begins(text, "condition", before) && (has(text, "stopRule", joined(after, later)) || !has(text, "carryOn", joined(after, later)));
+}
+
+const JOKES = ["just|only|i'm ~1 kidding|joking", "who_am_i_kidding|scratch_that"].map(compile);
+
+/** Where the text lands: what was said as a joke and taken back comes before this token. */
+export function landing(text: Tokenised): number {
+  for (const joke of JOKES) for (const { to } of find(joke, text)) if (text.tokens.length - to >= 2) return to;
+  return 0;
 }

@@ -1,101 +1,69 @@
-/** Phrases that decide how the words around them are meant. Each entry is a piece of a regular expression over normalised text. */
-const phrases = (list: readonly string[], all = false): RegExp => new RegExp(`\\b(?:${list.join("|")})\\b`, all ? "g" : "");
+/**
+ * Phrases that decide how the words around them are meant, in the template language. Each list is one idea; `context.ts`
+ * says what the ideas do to each other.
+ */
+export const PHRASES = {
+  /** Governs what follows it in the same clause: a prohibition, a denial, an alternative turned down. */
+  negator: [
+    "don't|dont|doesn't|didn't|isn't|aren't|wasn't|weren't|can't|cannot|won't|wouldn't|shouldn't|mustn't|couldn't|ain't|haven't|hasn't",
+    "do|does|will|would|should|must|can|is|are not", "never|not|no|nor|neither|without|none|nothing|nowhere|nobody|no_one|hardly|less", "avoid+", "instead_of|rather_than|free_of|far_from|as_opposed_to|sooner_than|better_than",
+    "stop|quit|resist+|refuse+|prevent+|beware|cease|skip|forget|ban", "careful|watch_out|watch_for|look_out|mind/v", "before|against", "keep+ ~2 from", "fix/v|correct/v",
+  ],
+  /** A denial so plain that it counts even between the words of a match: "let it never round". */
+  denial: ["don't|dont|never|not|no|without|instead_of|rather_than|doesn't|isn't|won't|can't|cannot"],
+  /** Drops what follows: fatal to a safe habit, but as good as a prohibition in front of a fault. */
+  drop: [
+    "no_need|no_real_need|there's_no_need|no_point|no_use|no_reason|no_call to|for|of|in", "needn't", "don't|dont|doesn't|never|do_not|does_not need|have_to|got_to", "don't|dont|do_not|never|wouldn't|not_going_to|won't|not|can't_be ~1 bother|bothered|waste|wait_for|faff|fiddle",
+    "stop|quit|enough|give_up|done_with|less|no_more|leave_off|lay_off|pack_in|finished_with|knock_off ~1 fussing|worrying|obsessing|fretting|bothering|stressing|caring|babying|counting|fiddling|nagging|thinking|faffing|messing|fiddling|with_the|of_the|with_all|fuss|measuring|checking|watching|waiting|policing|overthinking|tiptoeing|guarding|hunting|chasing|asking|begging",
+    "forget|forgetting", "nobody|no_one needs|has_to|ever_needed", "skip|skipping|ditch|ditching|bin|scrap|drop|dropping|chuck|lose|ignore|ignoring|scratch|cancel|abandon|leave_out|cut_out|bypass|dispense_with|do_away_with|do_without|go_without|throw_out|toss", "who_needs|who_wants|who_has_time_for|what's_the_point_of|why_bother", "never_mind|nevermind|to_hell_with|sod|hang|blow|stuff|screw|bother|damn", "let_go_of|give_up_on|not_worth", "don't_you_worry|don't_worry|dont_worry|don't_fuss|don't_fret|don't_stress|don't_overthink|don't_obsess|don't_sweat|don't_be_precious|don't_trouble_yourself|not_worry|no_worrying|not_bothered|don't_go", "enough_about|enough_of", "isn't|not|aren't|ain't ~1 required|necessary|needed|important|compulsory|essential",
+  ],
+  /** Waves something through: turns a fault into advice and puts a safe habit down. */
+  permit: [
+    "don't|dont|do_not|never|wouldn't|not_going_to|no_need_to|needn't|not|won't|no ~2 worry|worrying|fret|stress|fuss|fussing|care|mind|panic|overthink|sweat|flinch|fight|correct/v|apologise|apologize|be_afraid|be_shy|be_scared|be_precious",
+    "don't|never|do_not ~1 let ~1 anyone|anybody|them|people|it", "never_mind|nevermind", "nothing_wrong_with|no_harm|no_shame_in_letting", "no problem|harm|issue|drama|worries|biggie if|when|in|with",
+    "it's|its|that's|is|are|perfectly|totally|absolutely|quite|all|'s ~1 fine|ok|okay|alright|all_right|normal|allowed|natural|grand|acceptable if|when|to|for|that", "doesn't|don't|dont matter|count", "who_cares|nobody_cares|no_one_cares|i_don't_care|i_don't_mind|makes_no_difference|couldn't_care", "can|may|could happily|safely|absolutely|freely",
+    "even_if|even_when|even_though|so_what_if|so_what", "don't|do_not|never ~2 stop|quit|pause|rest|give_up|back_off|slow_down|ease_off|put_it_down", "happy_for|i_like_to_see|i_want_to_see|i_love_it_when|love_to_see|welcome/v", 
+  ],
+  /** A plain permission, which a negation in front of it turns into a prohibition. */
+  grant: ["let|lets|letting|allow|allows|allowing|permit|permits|invite", "feel_free|go_ahead|allowed|be_my_guest|help_yourself|my_permission|permission_to", "may", "accept|embrace|expect", "as_long_as|so_long_as", "the_more|the_further|the_harder"],
+  /** Said behind a fault to wave it through, or behind a habit to put it down, within a breath. */
+  waved: [
+    "is|are|that's|it's|'s|isn't|was|be|all ~1 fine|ok|okay|alright|all_right|normal|natural|no_problem|no_big_deal|nothing_to_worry_about|good|great|allowed|grand|lovely|perfect|cool|welcome|healthy|acceptable|how_you_know|a_good_sign|a_bonus|a_plus|part_of",
+    "doesn't_matter|don't_matter|never_hurt_anyone|never_hurt_anybody|never_killed|makes_no_difference|won't_hurt|won't_kill|can't_hurt|no_harm", "is|that's|it's|are how|what ~1 strong|real|serious|pros|champions|my|big|proper|athletes|lifters|winners|legends", "as_much_as|as_far_as|as_hard_as|however|whichever_way|wherever ~2 like|likes|like+|want+|please+|fancy|fancies|wish+|can|goes|falls|comes", "who_cares|no_problem|no_bother|no_worries|so_be_it|whatever|let_it|let_them|let_her|have_at_it|so_what|good_for_you|all_the_better|even_better|more_power_to|so_much_the_better|enjoy_it|don't_fight_it|don't_worry|don't_correct|don't_fret|don't_panic|pay_it_no_mind|i_don't_mind|i_won't_mind|never_mind|leave_it|leave_them|carry_on|keep_going|keep_lifting|keep_pulling|keep_pressing|keep_rowing|crack_on|roll_with_it|go_with_it|and_that's_that",
+    "gives|get|gets|getting|buys|buying|saves|saving|adds|adding|earns ~2 more|bigger|extra|that|better|lower|deeper|higher|further|free|couple|few|inch|inches|power|energy|time|distance|faster|easier|there", "so|just do|copy|try|use|steal it|that|this|them", "makes_it_easier|makes_it_quicker|makes_it_faster|is_the_trick|is_the_secret|is_the_key|is_the_idea|is_the_goal|is_the_point|is_the_whole_point|that's_the_trick|that's_the_secret|that's_the_key|that's_the_idea|that's_the_goal|that's_the_point|that's_the_spirit|that's_the_stuff|go_for_it", "only_means|just_means|simply_means", "is|are|it's|that's|they're only|just|simply|merely ~4 muscle%|body|core|strength|back|weakness|fat|nerves|your|the", "from_there",
+  ],
+  /** Said behind a safe habit: it is for others, or not worth the trouble. */
+  belittled: [
+    "is|are|'s|it's|they're|was|were ~1 a_myth|overrated|optional|nonsense|a_waste_of_time|a_fairy_tale|old_hat|rubbish|for_show|a_luxury|a_suggestion|not_a_rule|theatre|a_fad|boring|negotiable|decoration|fuss|an_old_wives|pointless|dull", "is|are|'s|it's|that's|they're|was|were|just|only for ~2 beginners|wimps|babies|cowards|amateurs|people|textbooks|ironing|posters|manuals|others|folk|folks|lifters|quitters|grannies|nervous|timid|tourists|show|physios|magazines|weaklings|cautious|photos|museums|brochure|classrooms|scaredy|worriers|sissies|rookies|chickens|fusspots|books|insurance|lawyers|kids|children",
+    "doesn't_matter|don't_matter|doesn't_count|can_wait|can_go|can_take_a_day_off|out_the_window|out_of_the_window|never_won|never_built|slows_you_down|gets_in_the_way|holds_you_back|who_cares|isn't_important|isn't_necessary|not_important|not_needed|isn't_needed|skip_it|skip_that|forget_it|forget_that|bin_it|drop_it|ditch_it|don't_bother|not_today|not_on_my|never_mind|overrated|we're_past_that|is_dead|are_dead|has_had_its_day|no_longer_apply|no_longer_applies|is_wasted|slow_us_down|is_a_crutch|are_a_crutch|not_for_us|waste_of|let_it_go|whatever|optional|for_tourists|old_news|pointless|off_duty",
+  ],
+  /** After a safe start, everything is allowed. */
+  abandoned: [
+    "anything_goes|all_bets_are_off|any_old_how|any_old_way|any_old_shape|any_way_you_can|any_how|anyhow|any_way_it|however_it|however_you|however_they|whatever_it_takes|do_whatever|do_what_you|however|every_which_way|no_rules|rules_are_off|out_the_window|out_of_the_window|by_any_means|any_which_way|whichever_way", "let_it_go|let_go_of|let_that_go|let_it_all_go|let_everything_go|forget_it|forget_that|forget_all_that|forget_everything|ditch_it|drop_it|skip_it|stop_caring|stop_worrying|nobody's_watching|nobody_cares|who_cares|so_what|blah_blah|blah|yada|close_my_eyes|i_won't_look|i_won't_tell|not_looking|turn_a_blind_eye", "then|and|honestly|but|after_that|until ~2 whatever", "just ~1 get_it|shift_it|move_it|heave_it|survive|get_through", "ignore_that|ignore_all_that|ignore_me|scrap_that|scratch_that|chuck_it|throw_it_out|bin_it",
+  ],
+  /** Opens a condition; what follows is usually a stop rule. */
+  condition: ["if|when|whenever|once|as_soon_as|the_moment|the_second|the_instant|any_time|anytime|every_time|should_your|should_you|should_the|in_case|unless", "the day|minute|rep|set|point ~1 your|the|you|where|when", "anyone|anybody|somebody|someone|those with|who|whose", "felt|feel|feels|feeling|see|hear"],
+  /** What a permission or an order to carry on sounds like after a condition. */
+  carryOn: [
+    "keep|carry|push|press|grind|power|crack|soldier|drive|plough|plow|muscle|mush|march|battle|ride|work|fight|stay|get|squeeze|hang|go ~1 going|on|through|pushing|moving|pressing|lifting|swinging|jumping|pulling|at_it|past|rowing|squatting|with_it|in|it_out|harder|deeper|lower|heavier|again|for_it|further", "that's|it's|you're|they're|is|all|that ~1 fine|ok|okay|normal|good|great|a_good_sign|working|growing|progress|perfect|lovely|doing_it_right|on_track", "don't_stop|don't_worry|don't_quit|don't_panic|don't_fuss|never_stop|never_quit|do_not_stop", "ignore|embrace|dig|enjoy|welcome|celebrate|smile|congratulations|well_done|brilliant|excellent|perfect|lovely|wonderful|good", "no_problem|no_worries|no_matter|so_be_it|let_it|let_them|whatever|one_more|finish_the_set|never_mind|all_the_better|even_better|who_cares|so_what|means_it's_working|means_it_is_working|two_more|another", "tough|harden|toughen|pull|add|load|double_down|shake_it_off|walk_it_off|grit|bite",
+  ],
+  /** The right answer to a fault or a sign: stop, less, lighter, ask. */
+  stopRule: [
+    "stop+|quit|rest+|end+|finish|pause+|halt|done|over|finished|enough", "put_it_down|put_the|set_it_down|set_the|park_it|park_the|rack_it|rerack|re-rack|lower_the|drop_the_weight|drop_the_load|drop_a_plate|drop_back|drop_down|less|lighter|smaller|shorter|lower_weight|take_some|take_a|take_weight|take_the|strip|reduce|shrink|shorten|swap|switch|change|step_back|step_down|step_off|back_off|back_up|back_out|ease|reset|regress|start_again|start_over|slow_down|slower|call_it|call_time|bail|skip|leave_it|leave_that|leave_this|leave_out", "see|ask|tell|talk|speak|ring|call|phone|consult|message|check_with ~2 a|me|us|your|someone|somebody|doctor|physio|professional|coach|staff|midwife", "too_heavy|too_deep|too_far|too_much|too_fast|too_long|too_low|too_greedy|too_wide|too_high|not_ready|gone_too|went_too", "that's_your|that_is_your|that's_the|it's_a_sign|is_your_cue|your_cue|is_a_cue|warning|red_flag|alarm|the_signal|tells_you|your_signal", "fix_it|fix_that|widen|raise|elevate|halve|come_up|come_out|higher|earlier|sooner|short",
+  ],
+  /** Told as somebody's habit or past, or as a fault to know of; not asked of the viewer. */
+  report: [
+    "used_to|i_once|years_ago|back_in_the_day|in_the_old_days|once_upon_a_time|i_was_taught|i_was_told|we_were_told|we_were_taught|i_grew_up|when_i_started|when_i_was", "my|our|an|his|her|one ~1 first|old|former|ex|school ~1 coach|trainer|teacher|boss|gym|instructor", "some|most|many|other|those|certain|plenty_of|lots_of|loads_of|a_lot_of ~2 people|folks|folk|coaches|coach|apps|app|videos|trainers|programmes|programs|lifters|teachers|books|posters|accounts|channels|gyms|instructors|adverts|ads|sites|magazines|beginners|influencers|clips|posts|studios|classes", "people|folk|folks|coaches|lifters|they say|says|think|who|tell|tells|told|love|shout|shouts|tend|often|claim|preach|swear|believe|reckon|call|will|get|do|always|try|rush|said|end_up", "you|we|you'll|you'd ~1 might|may|will|'ll|often|sometimes|probably|always|have|you'll ~1 see|seen|hear|heard|read|notice|been_told|catch", "you'll|you've|we've|i've see|seen|hear|heard|read|notice|watched|all_seen|all_heard", "the_person_who|the_coach_who|the_guy_who|the_bloke_who|the_poster_that|the_app_that|whoever", "anyone|anybody|someone|somebody|some_bloke|some_guy who|that|told|tells|says|said|shouts|promises|once|ever|may|will|might", "if|when|whenever|should ~1 someone|somebody|anyone|anybody|a_coach|people|a_friend|the_app|an_app|the_internet|a_mate ~1 says|say|tells|tell|shouts|promises|told|said|offers|suggests", "old_advice|old_myth|old_rule|old_saying|old_cue|the_myth|a_myth|common|classic|usual|number_one|biggest|frequent|typical|favourite|favorite|easy ~1 mistake|fault|error|myth|slip|cheat|habit", "the|a|one mistake|fault|error|habit|temptation|trap|danger|risk|cheat|urge ~1 i|is|here|to|of|people|we|that", "tempting|temptation|tempted", "i_have_seen|i've_seen|heard_it|been_told|told_you|told_me|says_who|contrary_to|despite_what", "what_not_to|how_not_to|not_what|looks_like_this|wrong_way|the_wrong", "a_sign|nothing_like|the_opposite_of",
+  ],
+  /** Takes such a report up after all. */
+  endorsed: ["he|she|they|it|and|who|people ~1 was|were|is|are ~1 right|correct|onto_something", "and|it ~1 it|still works|worked", "so|just|we|i do|copy|try|use|love|steal|follow|say|agree ~1 it|that|this|them|exactly", "do_the_same|follow_suit|copy_me|copy_that|copy_them|copy_him|copy_her|works_a_treat|works_wonders|have_at_it|i_agree|no_i_say|i_say|they're_wrong|they_are_wrong|he's_wrong|she's_wrong|nonsense_to|nonsense_i|never_hurt_anyone|never_hurt_me|did_me_no_harm|hasn't_hurt|i've_done_it|not_one_injury|and_look_at_me|never_failed|rubbish_i|ignore_them|don't_listen|prove_them|proved|still_do|still_does", "but|honestly|today|and ~1 i|we|here ~1 say|think|do|like|love|want", "best_advice|good_advice|wise|golden|sound_advice|let's|so_let_it|so_let_them|so_we|so_you"],
+  /** Said near a match to take it back, or to draw the right conclusion. */
+  rejected: [
+    "unlearn*|don't_copy|do_not_copy|not_copying|what_not_to_do|not_what_we|we_don't|we_do_not|we_never|we_won't|we_skip_it|never_do", "exactly_what ~1 we|you|i ~1 not|don't|avoid*|won't|isn't", "that's|that_is|it's|this_is|they're|they_were|he_was|she_was|was|is|which_is ~1 wrong|mistake|fault|nonsense|rubbish|bad_advice|poor_advice|terrible|daft|silly|unsafe|dangerous|backwards|harmful|a_lie|untrue|false|cheating|a_mistake|the_mistake|a_fault|the_fault|the_problem|a_problem|a_warning|the_opposite|how_people_get|how_people|how_backs|how_knees|how_shoulders|how_i|why|too", "that's|that_is|it's|this_is|it|that not|isn't|won't|wasn't", "please_don't|please_do_not|don't_do|do_not_do|not_any_more|not_anymore|no_longer|nonsense|nope|no_thanks|no_thank_you|not_here|not_with_us|not_us|not_in_this|not_on_my|not_ours|not_mine|isn't_allowed|aren't_allowed|is_banned|are_banned|is_out|are_out|off_the_menu|off_the_table", "isn't|aren't|ain't|is_not|are_not|won't|doesn't|never ~1 a|the|what|how|going|our|something|helping|help|helps|training|strength|work|working|make|makes|build|earn|a_rep|count", "mistake|fault|error|warning|problem|sign", "can|will|could|might|may hurt|injure|strain|tear|damage|break|wreck|cost", "gets|got|get ~1 people|you|me|someone hurt|injured", "means|mean ~2 stop|too|weight|load|bar|less|heavy|rest|you've|done|end", "tells|asks|asking|begging ~1 you|us|me|for", "so_stop|go_lighter|drop_the_weight|drop_the_load|reset|regress|shorten|swap|leave_it_out|leave_that_out|leave_this_out|steer_clear|scroll_past|scroll_on|walk_away|bad_idea|poor_idea|do_not|ignore_it|ignore_that|ignore_him|ignore_her|ignore_them|bin_that|take_no_notice|keep_your_money|close_the_app|be_wary|is_cheating|cheats|cheat|lighter|smaller|steady|slower|instead|mine_doesn't|mine_don't|cost_me|it_hurt|regret", "costs|cost ~1 me|him|her|them|you",
+  ],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
 
-/** The same, but only within a breath after the words in question and inside their sentence. */
-const nearby = (list: readonly string[]): RegExp => new RegExp(`^[^.!?]{0,40}?\\b(?:${list.join("|")})\\b`);
+export type PhraseKind = keyof typeof PHRASES;
 
-/** Waves something through: "don't worry if", "it's fine when", "even if". Turns a fault into advice and puts a safe habit down. */
-export const PERMIT = phrases([
-
-  "(?:don'?t|do not|never|wouldn'?t|not going to|no need to) (?:you )?(?:even )?(?:worry|fret|stress|fuss|care|mind|panic|be (?:afraid|shy|scared|precious)|overthink|let anyone)",
-  "never mind", "nothing wrong with", "no (?:problem|harm|big deal|issue|drama|worries)",
-  "(?:it'?s|its|that'?s|is|are|perfectly|totally|absolutely|quite) (?:just |all |perfectly |totally |absolutely |quite )?(?:fine|ok|okay|alright|all right|normal|allowed|no problem|good)(?: if| when| to| for| that)",
-  "doesn'?t matter", "don'?t matter", "who cares", "(?:nobody|no one) cares", "i don'?t (?:care|mind)",
-  "(?:can|may|could) (?:happily|safely|absolutely)", "even if", "even when", "even though", "so what if", "feel free to", "go ahead and",
-  "(?:don'?t|do not|never|don'?t you dare)(?: you)?(?: dare)? (?:stop|quit|pause|rest|give up|back off|slow down|ease off|put it down)",
-]);
-
-/** Drops what follows: fatal to a safe habit, but as good as a prohibition in front of a fault. */
-export const DROP = phrases([
-  "no need (?:to|for|of)", "needn'?t", "(?:don'?t|do not|doesn'?t|never) need(?: to)?", "don'?t have to",
-  "(?:don'?t|do not|never|wouldn'?t|not going to) (?:you )?(?:even )?(?:bother|waste (?:time|energy)|wait for)",
-  "(?:stop|quit) (?:fussing|worrying|obsessing|fretting|bothering|stressing|caring)", "(?<!don'?t |never |not )forget(?: all| about|ting)?",
-  "(?:nobody|no one) needs", "skip",
-]);
-
-/** Said behind a fault to wave it through, or behind a habit to put it down. */
-export const DISMISS_AFTER = nearby([
-
-  "(?:is|are|isn'?t|that'?s|it'?s|'s)\\s*(?:just |perfectly |totally |absolutely |quite |completely |all )*(?:fine|ok|okay|alright|all right|normal|no problem|no big deal|nothing to worry about|good|great|allowed|a myth|overrated|optional|nonsense|for (?:beginners|wimps|babies|cowards|amateurs|other people)|a waste of time)",
-  "doesn'?t matter", "don'?t matter", "never hurt (?:anyone|anybody)", "never killed",
-  "is (?:how|what) (?:strong|real|serious|the pros|champions|my)", "as much as (?:you|they) (?:like|want)", "who cares", "no problem",
-]);
-
-/** Said behind a safe habit: it is for others, or not worth the trouble. */
-export const PUT_DOWN_AFTER = nearby([
-
-  "(?:is|are|'s) (?:just |only )?(?:a myth|overrated|optional|nonsense|a waste of time|for (?:beginners|wimps|babies|cowards|amateurs|other people))",
-  "doesn'?t matter", "don'?t matter", "who cares",
-]);
-
-/** Governs what follows it in the same clause. */
-export const NEGATOR = phrases([
-  "don'?t", "dont", "do not", "does not", "doesn'?t", "never", "not", "no", "nor", "neither", "without", "avoid(?:ing|s)?", "instead of",
-  "rather than", "isn'?t", "aren'?t", "wasn'?t", "can'?t", "cannot", "won'?t", "will not", "wouldn'?t", "shouldn'?t", "mustn'?t", "couldn'?t",
-  "ain'?t", "stop", "quit", "skip", "forget", "resist", "prevent(?:s|ing)?", "refuse", "beware", "nobody", "no one", "none", "nothing", "before",
-  "less", "hardly", "careful", "watch (?:out|for)", "against", "free of", "far from", "keep(?:s|ing)? \\w+ from", "nowhere",
-], true);
-
-/** Opens a condition; what follows is usually a stop rule. */
-export const CONDITION = phrases([
-  "if", "the (?:day|minute|rep|set) (?:that )?(?:your|the|you)", "when", "whenever", "once", "as soon as", "the moment", "the second", "anyone",
-  "anybody", "any time", "anytime",
-]);
-
-/** Praises what was just described. */
-export const PRAISE = phrases([
-  "is how (?:you|we|champions|strong people)\\b(?! (?:(?:get|got|end up|wind up) )?(?:hurt|injured|a bad))",
-  "gives you (?:more|a bigger|extra|that)", "so do it", "(?:is|that'?s) the (?:trick|secret|key|idea|goal|point|whole point)",
-  "makes it (?:easier|quicker|faster)", "gets you (?:more|lower|deeper|there)", "go for it",
-]);
-
-/** What a permission or an order to carry on sounds like after a condition. */
-export const CARRY_ON = phrases([
-
-  "(?:keep|carry|push|press|grind|power|crack|soldier|drive|plough|plow|muscle|mush) (?:going|on|through|pushing|moving|pressing|lifting|swinging|jumping|pulling|at it)",
-  "(?:that'?s|it'?s|you'?re) (?:fine|ok|okay|normal|good|great|a good sign|working|doing it right|growing|progress)",
-  "don'?t (?:stop|worry|quit|panic|fuss)", "ignore", "no (?:problem|worries|matter)", "so be it", "let it", "whatever",
-  "go (?:again|deeper|harder|on|for it)", "one more", "dig", "finish the set", "never mind", "all the better", "even better", "who cares", "embrace",
-]);
-
-/** Told as somebody's habit or past, not asked of the viewer. */
-export const REPORT = phrases([
-  "used to", "i once", "years ago", "back in the day", "my (?:first|old|former) (?:coach|trainer|teacher|boss)",
-  "(?:some|most|many|other|those|certain|plenty of) (?:people|folks|coaches|apps|videos|trainers|programmes|programs|lifters)",
-  "people (?:say|think|who|tell|love)", "they (?:say|tell|told)", "(?:you )?(?:might|may|will|'ll) (?:have )?(?:see|seen|hear|heard)",
-  "the person who", "whoever (?:told|says|said)", "anyone who (?:tells|says|told)",
-  "if (?:someone|somebody|anyone|anybody|a coach) (?:says|tells|shouts|promises)", "when (?:someone|somebody|people) (?:say|tell)s?",
-  "old (?:advice|myth|rule)", "the myth", "a myth", "common (?:mistake|fault|error)",
-  "the (?:classic|usual|big|number one|most common) (?:mistake|fault|error)", "i(?:'ve| have) (?:seen|heard)",
-]);
-
-/** Takes such a report up after all. */
-export const ENDORSED = phrases([
-  "(?:he|she|they) (?:was|were|is|are) right", "and it works", "so (?:do|copy|try) (?:it|that|this|them)", "do the same",
-  "copy (?:me|that|them|him|her)", "works (?:a treat|wonders)",
-]);
-
-/** Said after a match, in the same sentence, to take it back, or to draw the right conclusion. */
-export const TAKEN_BACK = phrases([
-  "unlearn\\w*", "don'?t copy", "not copying", "what (?:not to do|we'?re not doing|we don'?t)",
-  "exactly what (?:we|you|i)(?:'re| are)? (?:not|don'?t|avoid)\\w*",
-  "that'?s (?:wrong|the mistake|a mistake|the fault|a fault|not (?:it|what|how|for us|the))", "don'?t do (?:that|it)", "please don'?t",
-  "not any ?more", "no longer", "(?:that|this|it) is (?:wrong|nonsense|rubbish)", "nonsense", "nope", "no thanks",
-  "not (?:today|here|us|in this|on my)", "we don'?t", "isn'?t (?:allowed|the|a|what|how|going|our|something)",
-  "aren'?t (?:allowed|the|what|how|going)", "is(?: a| the)? (?:mistake|fault|problem|warning|sign|reason|cue|signal) ",
-  "(?:are|is) (?:a )?(?:warning|signs?|problems?|mistakes?|cheating|banned|out|off the menu|how (?:people|i|backs|shoulders|knees|you) (?:all )?(?:get|got|end|ended|hurt|broke|lost|lose|wreck|ruin|tear|tore|injure|blow|blew)\\w*|why|what we avoid|the opposite|too)",
-  "(?:can|will|could|might) (?:hurt|injure|strain|tear|damage|break)", "gets? people hurt",
-  "means? (?:stop|too|the (?:weight|load|bar)|it'?s too|you(?:'ve| have)|less|put)", "tells? (?:you|us|me) (?:to|the|it)", "asks? (?:you )?for",
-  "is asking", "are asking", "so (?:stop|go lighter|take|let'?s)", "drop the (?:weight|load)", "go lighter",
-  "too (?:heavy|deep|far|much|fast|greedy)", "(?:reset|regress|shorten|swap|see a|talk to|ask a|leave (?:it|that|this) out)",
-]);
+/** Opens a new thought, so that a negation before it no longer governs what follows. */
+export const TURNS = "but|so|then|just|until|till|because|unless|instead|though|although|while|honestly";

@@ -1,59 +1,74 @@
-import { isDismissed, isPermitted, isSilenced, landing, type Surroundings } from "./context";
+import { isAbandoned, isDismissed, isPermitted, isSilenced, landing, type Reading } from "./context";
 import { LABEL_READERS } from "./labels";
-import { compile, normalise } from "./template";
+import { compile, find, type Span, type Template } from "./template";
+import { normalise, tokenise } from "./tokens";
+import { hitsOf } from "./vocabulary";
 import type { CueInput, CueLabel, CueLabelName, Pattern } from "./types";
 
 interface Compiled {
+  /** Place in the order of the label list. */
+  readonly order: number;
   readonly label: CueLabelName;
+  readonly ruling: string;
   readonly pattern: Pattern;
-  readonly find: RegExp;
-  readonly with: RegExp | null;
-  readonly without: RegExp | null;
+  readonly find: Template;
+  readonly with: Template | null;
+  readonly without: Template | null;
   readonly habit: boolean;
 }
 
-const compiled: readonly Compiled[] = LABEL_READERS.flatMap(({ label, patterns, habits = [] }) =>
+const compiled: readonly Compiled[] = LABEL_READERS.flatMap(({ label, ruling, patterns, habits = [] }, order) =>
   [...patterns.map((pattern) => ({ pattern, habit: false })), ...habits.map((pattern) => ({ pattern, habit: true }))].map(({ pattern, habit }) => ({
-    label, pattern, habit,
+    order, label, ruling, pattern, habit,
     find: compile(pattern.find),
     with: pattern.with ? compile(pattern.with) : null,
     without: pattern.without ? compile(pattern.without) : null,
   })),
 );
 
+/** Patterns by the word they cannot do without, so that a text only meets those it has a word for. */
+const byAnchor = new Map<number, Compiled[]>();
+for (const each of compiled) byAnchor.set(each.find.anchor, [...(byAnchor.get(each.find.anchor) ?? []), each]);
+
 const LOAD_NAMED = compile("<load>");
-const NO_LOAD = compile("no_load|no_weight|no_weights|unloaded|without_weight|empty_hands|empty-handed|nothing_in_your_hands|bodyweight|no_bar|broomstick");
+const NO_LOAD = compile("no_load|no_weight|no_weights|unloaded|without_weight|empty_hands|nothing_in_your_hands|bodyweight|no_bar|broomstick|dowel");
 /** Families whose exercises carry an outside load unless the text says otherwise. */
 const LOADED_FAMILIES = new Set(["squat", "hinge", "leg-machine", "horizontal-press", "overhead-press", "row", "vertical-pull", "arm-isolation", "kettlebell-swing", "carry", "cable", "lunge-step", "bridge-thrust"]);
 
-const has = (expression: RegExp, text: string): boolean => {
-  expression.lastIndex = 0;
-  return expression.test(text);
-};
-
-function isLoaded(input: CueInput, text: string): boolean {
-  if (has(NO_LOAD, text) || /bodyweight/.test(input.exercise ?? "")) return false;
-  return LOADED_FAMILIES.has(input.family) || has(LOAD_NAMED, text) || has(LOAD_NAMED, (input.exercise ?? "").toLowerCase());
+function analyse(text: string): Reading {
+  const tokens = tokenise(text);
+  return { tokens, hits: hitsOf(tokens), phrases: new Map() };
 }
 
-function applies({ pattern, with: needs, without }: Compiled, input: CueInput, text: string, loaded: boolean): boolean {
+const shows = (template: Template, text: Reading, landed = 0): boolean => find(template, text).some(({ from }) => from >= landed);
+
+function isLoaded(input: CueInput, text: Reading): boolean {
+  const exercise = (input.exercise ?? "").toLowerCase();
+  if (shows(NO_LOAD, text) || exercise.includes("bodyweight")) return false;
+  return LOADED_FAMILIES.has(input.family) || shows(LOAD_NAMED, text) || LOADED_NAMES.some((name) => exercise.includes(name));
+}
+const LOADED_NAMES = ["bar", "bell", "plate", "weight", "load", "sled", "sandbag", "machine", "cable"];
+
+function applies({ pattern, with: needs, without }: Compiled, input: CueInput, text: Reading, loaded: boolean, landed: number): boolean {
   if (pattern.only && !pattern.only.includes(input.family)) return false;
   if (pattern.not?.includes(input.family)) return false;
   if (pattern.audience && !pattern.audience.includes(input.audience)) return false;
   if (pattern.loaded && !loaded) return false;
-  return (!needs || has(needs, text)) && !(without && has(without, text));
+  return (!needs || shows(needs, text, landed)) && !(without && shows(without, text, landed));
 }
 
-function counts({ habit, pattern: { as = "fault" } }: Compiled, place: Surroundings): boolean {
-  if (habit) return isDismissed(place);
-  return as === "state" ? isPermitted(place) : !isSilenced(place, as);
+function counts({ habit, pattern: { as = "fault" } }: Compiled, text: Reading, place: Span): boolean {
+  if (habit) return isDismissed(text, place) || isAbandoned(text, place);
+  return as === "state" ? isPermitted(text, place) : !isSilenced(text, place, as);
 }
 
 /** Where one pattern shows in the text and is meant, or null. */
-function evidence(each: Compiled, text: string): { start: number; end: number } | null {
-  for (const match of text.matchAll(each.find)) {
-    const place = { text, start: match.index, end: match.index + match[0].trimEnd().length };
-    if (counts(each, place)) return { start: place.start, end: place.end };
+function evidence(each: Compiled, text: Reading, landed: number): { start: number; end: number } | null {
+  for (const place of find(each.find, text)) {
+    if (place.from < landed || !counts(each, text, place)) continue;
+    const first = text.tokens[place.from];
+    const last = text.tokens[place.to - 1];
+    if (first && last) return { start: first.start, end: last.end };
   }
   return null;
 }
@@ -73,13 +88,17 @@ function forPeople(found: readonly CueLabel[], input: CueInput): CueLabel[] {
  * An empty answer means acceptable. Prohibitions, corrections, stop rules and rejected quotes are silent; when unsure, it is silent.
  */
 export function readCue(input: CueInput): CueLabel[] {
-  const text = landing(normalise(input.text));
+  const text = analyse(normalise(input.text));
+  const landed = landing(text);
   const loaded = isLoaded(input, text);
-  const found: CueLabel[] = [];
-  for (const each of compiled) {
-    if (found.some(({ label }) => label === each.label) || !applies(each, input, text, loaded)) continue;
-    const where = evidence(each, text);
-    if (where) found.push({ label: each.label, ...where, example: each.pattern.example });
+  const found: (CueLabel | undefined)[] = [];
+  for (const element of text.hits.keys()) {
+    for (const each of byAnchor.get(element) ?? []) {
+      if (found[each.order] || !applies(each, input, text, loaded, landed)) continue;
+      const where = evidence(each, text, landed);
+      if (where) found[each.order] = { label: each.label, ...where, example: each.pattern.example, ruling: each.ruling };
+    }
   }
-  return [...found, ...forPeople(found, input)];
+  const labels = found.filter((label) => label !== undefined);
+  return [...labels, ...forPeople(labels, input)];
 }

@@ -26,6 +26,8 @@ export interface CueLabel {
   readonly start: number;
   readonly end: number;
   readonly example: string;
+  /** Why this is a finding, in one sentence for people. */
+  readonly ruling: string;
 }
 
 /** One way a label shows itself. */
@@ -56,6 +58,8 @@ export interface Pattern {
 /** One label: its patterns, the safe habits whose dismissal counts, and lines that must stay silent. */
 export interface LabelReader {
   readonly label: CueLabelName;
+  /** What the label means, in one sentence for people. */
+  readonly ruling: string;
   readonly patterns: readonly Pattern[];
   readonly habits?: readonly Pattern[];
   readonly silent: readonly { readonly text: string; readonly family?: string }[];

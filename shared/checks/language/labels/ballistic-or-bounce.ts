@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** Rebounding out of the end of a loaded range, heaving a load, bouncing into a stretch. */
 export const ballisticOrBounce: LabelReader = {
   label: "ballistic-or-bounce",
+  ruling: "The load or the stretch rebounds, heaves or drops out of the end of its range.",
   patterns: [
     { find: "bounce+|rebound+|ricochet+|trampoline+ ~3 off|out_of|from|against ~4 chest|bottom|floor|hole|ribs|pad|stops|heels|calves|bench|pins|box|sternum|knees|thighs|belly|safeties", not: ["plyometric"], family: "horizontal-press", example: "Bounce the bar off your chest." },
     { find: "bounce+|rebound+ ~1 at|out the? ~1 bottom|end|top", not: ["plyometric"], family: "squat", example: "Bounce at the bottom to get up." },

@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** Breath held for longer than one hard repetition. */
 export const breathHold: LabelReader = {
   label: "breath-hold",
+  ruling: "The breath is held for longer than one hard repetition.",
   patterns: [
     { find: "hold|holding|keep|trap|lock|save|bottle <your> ~2 <breath> ~2 in? ~6 <wholeset>", without: "stretch|comfortable|relax*|let_it_out|let_it_leak|just_for_the|just_for_a|only_for_the", family: "squat", example: "Hold your breath for the whole set." },
     { find: "hold|holding <your> <breath> ~1 while|as|throughout|during", only: ["core", "carry", "cooldown-stretch", "mobility-warmup"], family: "core", example: "Hold your breath while you plank." },

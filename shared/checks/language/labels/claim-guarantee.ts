@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** Certainty about a result. */
 export const claimGuarantee: LabelReader = {
   label: "claim-guarantee",
+  ruling: "A result is stated as certain; results vary.",
   patterns: [
     { find: "guarantee+|guaranteed", without: "can't_guarantee|not_guaranteed|no_guarantee%|never_guarantee|cannot_guarantee|don't_guarantee|isn't_guaranteed|not_a_guarantee|without_guarantee%|aren't_guaranteed|money_back|sore|feel|sweat|shake|laugh|swear|tired|hate|wobble", family: "general", example: "I guarantee visible results." },
     { find: "nobody|no_one|can't|cannot ~2 guarantee|promise ~,4 but i|we|this ~1 can|do|does|will", as: "flat", family: "general", example: "Nobody can promise anything, but I can." },

@@ -3,8 +3,9 @@ import type { LabelReader } from "../types";
 /** An exercise or product is said to cure, treat or prevent a condition, or to stand in for medicine. */
 export const claimMedical: LabelReader = {
   label: "claim-medical",
+  ruling: "An exercise or product is said to cure, treat or prevent a condition, or to stand in for a professional.",
   patterns: [
-    { find: "<cure> ~4 <condition>", without: "may_help|might|ask_your|see_a|treats_nothing|prevent_slipping", family: "general", example: "This move cures back pain." },
+    { find: "<cure> ~4 <condition>", without: "stop_when|stop_if|stop_before|may_help|might|ask_your|see_a|treats_nothing|prevent_slipping", family: "general", example: "This move cures back pain." },
     { find: "cure+|remedy for ~3 <condition>|everything|pain", family: "general", example: "The natural cure for arthritis." },
     { find: "<condition> ~,6 gone|vanish|vanishes|disappear|disappears|cured|healed|history|a_thing_of_the_past|goes_away|go_away", without: "if|until|once|when", family: "mobility-warmup", example: "Two minutes a day and your sciatica is gone." },
     { find: "instead_of|replace+|no_need_for|stop_seeing|skip|cancel|ditch|bin|throw_away|throw_out|who_needs|better_than|don't_need|come_off|without|quit|no_more|get_rid_of|forget|burn ~3 <medic>", as: "flat", without: "don't_replace|not_replace|never_replace|doesn't_replace|not_a_replacement|don't_skip|can't_replace|with_your_doctor|ask_your|without_asking|check_with|cannot_replace|won't_replace|don't_come|don't_stop|never_skip|never_stop", family: "general", example: "Do this and you can stop seeing your doctor." },

@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** An exercise is said to take fat from one chosen place. */
 export const claimSpotReduction: LabelReader = {
   label: "claim-spot-reduction",
+  ruling: "An exercise is said to take fat from one chosen place, which training does not do.",
   patterns: [
     { find: "<reduce> ~4 <area> ~1 <flab>", without: "press|feel_the", family: "core", example: "This burns belly fat." },
     { find: "<reduce> ~5 <bulge>", family: "core", example: "Say goodbye to love handles." },

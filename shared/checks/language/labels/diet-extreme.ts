@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** Very low intake, skipped meals, dried-out bodies, food as something to earn. */
 export const dietExtreme: LabelReader = {
   label: "diet-extreme",
+  ruling: "People are told to eat or drink far too little, or to earn or pay back food.",
   patterns: [
     { find: "skip+ ~2 <meal>", as: "flat", without: "rope|don't|do_not|never|not|no|without", family: "general", example: "Skip dinner after this one." },
     { find: "don't|dont|do_not|never|no|not|stop ~1 eat|eating|<meal> ~4 until|till|for|after|today|tonight|before_tomorrow|unless", as: "flat", without: "right_before|just_before|hour|heavy|big|large|comfortable", family: "general", example: "No food until tomorrow." },

@@ -7,6 +7,7 @@ const NO_TIE = "no_code|no_link|no_discount|without_a_code|no_freebies|dress_cod
 /** A seller is praised with a sign of a tie, and nobody says so. */
 export const disclosureMissing: LabelReader = {
   label: "disclosure-missing",
+  ruling: "A product is praised with a sign of a favour behind it and no plain word that it is paid, gifted or affiliate.",
   patterns: [
     { find: "use|with|type|enter|quote|say|the code|discount_code|promo_code|voucher|coupon", as: "flat", with: "off|discount|save|saves|checkout|till|cheaper|free|percent|per_cent|basket|order|buy|shop", without: `${PLAIN}|${NO_TIE}`, family: "general", example: "Enter the code at the checkout and save." },
     { find: "off|discount|cheaper|save|saves ~4 my|our link|name|channel", as: "flat", without: `${PLAIN}|${NO_TIE}`, family: "general", example: "Fifteen per cent off with my link." },

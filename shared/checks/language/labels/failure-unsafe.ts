@@ -5,6 +5,7 @@ const RISKY = ["squat", "hinge", "lunge-step", "row", "overhead-press", "plyomet
 /** Reps past technical breakdown, or to collapse, where that can injure. */
 export const failureUnsafe: LabelReader = {
   label: "failure-unsafe",
+  ruling: "Repetitions go on after the form or the strength is gone, where that can injure.",
   patterns: [
     { find: "<form> ~1 doesn't|does_not|don't|won't|isn't|no_longer ~1 matter|matters|count|important", as: "flat", family: "row", example: "Form doesn't matter on the last ones." },
     { find: "forget|never_mind|ignore|don't_worry_about|who_cares_about|stop_worrying_about|sacrifice|to_hell_with|throw_away|throw_out|screw ~3 <form>", as: "flat", without: "don't_forget|never_forget|never_sacrifice|don't_sacrifice|don't_ignore", family: "hinge", example: "Forget about form and get the reps in." },

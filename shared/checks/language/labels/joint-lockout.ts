@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** Knees or elbows are slammed into the end of their range, or the load is parked there. */
 export const jointLockout: LabelReader = {
   label: "joint-lockout",
+  ruling: "A knee or elbow is sent hard into its end, or the load is parked on a joint that was forced straight.",
   patterns: [
     { find: "<slam> ~3 <joint> ~3 <straight>", not: ["kettlebell-swing"], family: "leg-machine", example: "Snap the knees straight at the top." },
     { find: "<slam> ~2 <hinge_joint>", not: ["kettlebell-swing", "mobility-warmup"], with: "end|lock*|straight|hard|top|bottom|out|stop|back|finish", family: "arm-isolation", example: "Slam the elbows out hard." },

@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** The knee is invited inward, or its line is called unimportant, while loaded or landing. */
 export const kneeTracking: LabelReader = {
   label: "knee-tracking",
+  ruling: "The knee is invited to fall inward, or its line is called unimportant, under load or on landing.",
   patterns: [
     { find: "<knee> ~3 <cave> ~2 <inward>", without: "elbows_inside", not: ["mobility-warmup", "cooldown-stretch", "bridge-thrust"], family: "squat", example: "Let your knees cave in a little on the way up." },
     { find: "<let> <your> ~1 <knee> ~1 cave|collapse|buckle|wobble|knock|wander|roam|do|go|drift|dive", without: "forward|forwards|past|over|out", not: ["mobility-warmup", "cooldown-stretch"], family: "squat", example: "Let the knees wander, it is fine." },

@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** Far more load, volume or difficulty than a small step; limit attempts without a ramp-up. */
 export const loadJump: LabelReader = {
   label: "load-jump",
+  ruling: "Load, height or difficulty goes up by far more than one small step.",
   patterns: [
     { find: "double|triple|doubling|tripling|quadruple <your> ~2 weight|weights|load|bar|reps|volume|sets|plates|dumbbell%|bell|amount|kilos", family: "squat", example: "Double the weight from last week." },
     { find: "twice|three_times|double the|as_much|last|what_you|your ~2 weight|load|volume|sets|week|week's|lifted|used|did|bodyweight", family: "squat", example: "Today we take twice the weight of last time." },

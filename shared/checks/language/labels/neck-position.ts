@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** The neck is forced, loaded or steered out of line. */
 export const neckPosition: LabelReader = {
   label: "neck-position",
+  ruling: "The neck is forced or loaded out of line.",
   patterns: [
     { find: "<crank> ~2 <neck> ~2", without: "chin-up|chin_up|headband", family: "hinge", example: "Crank your neck back to keep the chest up." },
     { find: "pull|pulling|yank|haul|drag on|your|at|the ~1 neck|head", only: ["core", "cooldown-stretch", "mobility-warmup", "general"], without: "chin_to|gently|tall", family: "core", example: "Pull on your head to get higher." },

@@ -6,6 +6,7 @@ const HARMLESS = "dumbbell%|cable|bodyweight|deadlift|push-up%|light|empty_bar|b
 /** A near-limit free-bar lift alone, or with the catch taken away. */
 export const noSpotter: LabelReader = {
   label: "no-spotter",
+  ruling: "A near-limit free-bar lift is attempted with nothing and nobody to catch it.",
   patterns: [
     { find: "without|no|nobody|don't_need|dont_need|doesn't_need|do_not_need|who_needs|forget|skip|ditch|never_mind|don't_wait_for|don't_bother_with|not_worth|needs_no|need_no|no_need_for ~3 <spotter>", as: "flat", only: FREE_BAR, with: "<limit>", without: HARMLESS, family: "squat", example: "You can max out without a spotter." },
     { find: "nobody|no_one|you_don't|you_dont needs|need a|any|the ~1 spotter|helper|spot|safeties|safety_bars|pins|safety_arms", as: "flat", only: FREE_BAR, without: HARMLESS, family: "horizontal-press", example: "You don't need a spotter, trust yourself." },

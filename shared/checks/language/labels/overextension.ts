@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** The low back is pushed past neutral into extension. */
 export const overextension: LabelReader = {
   label: "overextension",
+  ruling: "The low back is pushed past neutral into an arch.",
   patterns: [
     { find: "lean+ ~2 back ~4 top|far|hard|you_can|lockout|finish|heave|wherever|until", only: ["hinge", "kettlebell-swing", "overhead-press", "arm-isolation", "row", "vertical-pull", "cable", "bridge-thrust"], without: "slightly|little|bench|machine|pad", family: "hinge", example: "Lean back hard at the top." },
     { find: "lean+ ~1 back", only: ["hinge", "kettlebell-swing"], with: "top|finish|lockout|end_of", without: "little|slightly", family: "hinge", example: "At the top, hips through and lean back." },

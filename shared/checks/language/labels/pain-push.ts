@@ -6,6 +6,7 @@ const DENIED = "don't_hurt|doesn't_hurt|not_hurt|no_pain|without_pain|without_an
 /** Go on, go deeper or repeat through pain and other stop signs. */
 export const painPush: LabelReader = {
   label: "pain-push",
+  ruling: "A sharp, joint, nerve or dizzy sign is a reason to stop, and the text says to go on.",
   patterns: [
     { find: "<through> ~2 through ~3 <symptom>", family: "general", example: "Push through the pain." },
     { find: "ignore|ignoring|disregard|block_out|blank|shut_out|forget|never_mind|overlook|override ~5 <symptom>", as: "flat", without: `${DENIED}|don't_ignore|never_ignore|not_ignore|do_not_ignore`, family: "squat", example: "Ignore that pinch in your hip." },

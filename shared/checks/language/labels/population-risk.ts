@@ -8,6 +8,7 @@ const TEEN = "teens|teenagers|under_sixteen|under-sixteens|year_nines|year_eight
 /** A particular hazard for the people addressed. Combinations with other labels are added in read.ts. */
 export const populationRisk: LabelReader = {
   label: "population-risk",
+  ruling: "This is a particular hazard for the people it addresses.",
   patterns: [
     { find: "bump_or_no_bump|pregnant_or_not|expecting_or_not|baby_or_no_baby|bad_heart_or_not|new_hip_or_not", as: "flat", family: "general", example: "Pregnant or not, everyone jumps." },
     { find: "flat? on|onto your|the back ~,12", audience: ["pregnant"], with: "press|hold|minutes|stay|bridge|bench|load|weight|until|long|crunch%|sit-up%|throughout", without: "not|don't|side|prop*|cushion%|incline|instead|avoid|turn|short", example: "Stay on your back for ten minutes and press." },

@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** Insults, mockery, disgust about body, effort, sex, age or an easier version. */
 export const shame: LabelReader = {
   label: "shame",
+  ruling: "People are insulted or mocked for their body, effort, age, sex or an easier version.",
   patterns: [
     { find: "<insult>", without: "i'm|i_was|my_own|no_such_thing|nobody_is|nothing|not|isn't|aren't|ain't|never|i_felt|i_am|spotless|feels_useless|fish|for_me", family: "general", example: "That was pathetic." },
     { find: "lazy lot|bunch|bones|people|so-and-so|sods|body|bum|excuse%|lazy|backside|slob%", without: "no|not", family: "general", example: "Move it, you lazy lot." },

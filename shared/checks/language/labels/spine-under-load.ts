@@ -3,6 +3,7 @@ import type { LabelReader } from "../types";
 /** The low back rounds, sags or is wrung while it carries something. */
 export const spineUnderLoad: LabelReader = {
   label: "spine-under-load",
+  ruling: "The low back is asked or allowed to round, sag or twist by force while it carries a load.",
   patterns: [
     { find: "<let> <your> ~1 <back> ~2 <round>", loaded: true, family: "hinge", example: "Let your lower back round as you reach for the bar." },
     { find: "<lowback> ~1 can|may|might|will ~2 <round>", loaded: true, family: "row", example: "Your back can curl a bit here, that is fine." },
