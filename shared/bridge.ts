@@ -10,7 +10,9 @@ import { episodeSchema } from "./episode";
 const call = <Q extends z.ZodType, A extends z.ZodType>(request: Q, answer: A) => ({ request, answer });
 
 /** A file inside the library: a plain name, no folders, so nothing outside can be named. */
-export const episodeFileName = z.string().max(160).regex(/^[^/\\:*?"<>|\u0000-\u001f]+\.episode\.json$/, "expected a file name ending in .episode.json").refine((name) => !name.startsWith("."), "a file name cannot start with a dot");
+export const episodeFileName = z.string().max(160).regex(/^[^/\\:*?"<>|\u0000-\u001f]+\.episode\.json$/, "expected a file name ending in .episode.json").refine((name) => !name.startsWith("."), "a file name cannot start with a dot")
+  // Names that are devices on Windows, whatever follows the dot.
+  .refine((name) => !/^(?:con|prn|aux|nul|com\d|lpt\d)\./i.test(name), "this name belongs to a device on some computers");
 
 export const documentId = z.enum(["shot-list.pdf", "shot-list.docx", "voiceover.pdf", "voiceover.docx", "handout.pdf"]);
 const paperSize = z.enum(["a4", "letter"]);

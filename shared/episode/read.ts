@@ -20,11 +20,27 @@ function placeOf(source: string, offset: number): string {
   return `line ${line}, column ${offset - before.lastIndexOf("\n")}`;
 }
 
-/** Where JSON.parse stopped. Engines word it differently: some name an offset, some a line, some only the end. */
-function jsonPlace(source: string, error: unknown): string {
-  const message = error instanceof Error ? error.message : "";
-  const offset = /position (\d+)/.exec(message);
-  return offset ? placeOf(source, Number(offset[1])) : placeOf(source, source.length);
+/** Is the text the beginning of some JSON, as far as it goes? Engines word an early end in several ways. */
+function isBeginning(text: string): boolean {
+  try {
+    JSON.parse(text);
+    return true;
+  } catch (error) {
+    const message = error instanceof Error ? error.message : "";
+    const at = /position (\d+)/.exec(message);
+    return /end of (?:JSON|data)|unterminated/i.test(message) || (at !== null && Number(at[1]) >= text.length);
+  }
+}
+
+/** Where the text stops being JSON. Not every engine names a place, so the longest beginning that still is JSON is searched for. */
+function jsonPlace(source: string): string {
+  let [good, bad] = [0, source.length + 1];
+  while (bad - good > 1) {
+    const middle = Math.floor((good + bad) / 2);
+    if (isBeginning(source.slice(0, middle))) good = middle;
+    else bad = middle;
+  }
+  return placeOf(source, good);
 }
 
 const path = (parts: readonly PropertyKey[]): string =>
@@ -65,8 +81,8 @@ export function readEpisode(source: string): ReadResult {
   let json: unknown;
   try {
     json = JSON.parse(body);
-  } catch (error) {
-    return refuse("not-json", `The file is not readable JSON: it breaks at ${jsonPlace(body, error)}.`);
+  } catch {
+    return refuse("not-json", `The file is not readable JSON: it breaks at ${jsonPlace(body)}.`);
   }
   if (!isObject(json) || json["format"] !== EPISODE_FORMAT) {
     return refuse("not-an-episode", `This is JSON but not an episode: "format" should be "${EPISODE_FORMAT}" at the top.`);

@@ -97,7 +97,7 @@ export const episodeSchema = z.strictObject({
     number: z.int().min(1).max(10_000).nullable(),
     coach: name,
     /** Checks of level `consider` that the series leaves out; a `stop` or `fix` is never silenced this way. */
-    quiet: z.array(id).max(200),
+    quiet: z.array(id).max(200).default([]),
   }),
   audience: z.strictObject({ level: z.enum(LEVELS), groups: z.array(z.enum(GROUPS)).max(GROUPS.length) }),
   session: z.strictObject({

@@ -1,5 +1,8 @@
-import { duration, PRACTICE } from "../../blocks";
+import { PRACTICE } from "../../blocks";
 import { defineRule } from "../../define-rule";
+
+/** Floor time is planned in whole minutes; a begun one counts. */
+const minutes = (seconds: number): string => `${Math.ceil(seconds / 60)} min`;
 
 export const sessionOverSlot = defineRule({
   meta: {
@@ -12,6 +15,6 @@ export const sessionOverSlot = defineRule({
   check({ clocks: { gym } }, _options, report) {
     const over = gym.seconds - gym.slotSeconds;
     if (over <= 0) return;
-    report({ words: "over the slot", message: "over", data: { planned: duration(gym.seconds), slot: duration(gym.slotSeconds), over: duration(over) } });
+    report({ words: "over the slot", message: "over", data: { planned: minutes(gym.seconds), slot: minutes(gym.slotSeconds), over: minutes(over) } });
   },
 });
