@@ -69,7 +69,7 @@ const demo = join(folder, "demo.episode.json");
 writeFileSync(demo, execFileSync(process.execPath, [cli, "demo"]));
 execFileSync(process.execPath, [cli, "export", demo, "--to", folder]);
 const made = readdirSync(folder);
-for (const [name, pages] of [["shot-list", [1, 4]], ["voiceover", [1, 2]], ["handout", [1, 2]]]) {
+for (const [name, pages] of [["shot-list", [1, 5]], ["voiceover", [1, 2]], ["handout", [1, 2]]]) {
   const file = made.find((each) => each.endsWith(`${name}.pdf`));
   if (!file) throw new Error(`take: no ${name}.pdf was written`);
   await takePaper(name, readFileSync(join(folder, file)), pages);
