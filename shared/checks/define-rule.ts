@@ -38,8 +38,9 @@ interface Place {
   /** What is at fault when there is no line to point at: told apart and waived by it. */
   readonly words?: string;
   readonly remedies?: readonly Remedy[];
-  /** For the rare rule whose findings differ in weight. */
+  /** For the rare rule whose findings differ in weight or moment. */
   readonly level?: CheckLevel;
+  readonly moment?: Moment;
   readonly why?: string;
   readonly source?: RuleSource;
 }
@@ -79,7 +80,7 @@ function collector<M extends Messages>(meta: RuleMeta): { found: RawFinding[]; r
     const range = what.line && what.range ? rangeIn(what.line.text, what.range) : null;
     const words = what.words ?? (what.line ? (range ? what.line.text.slice(range.start, range.end) : what.line.text) : "");
     found.push({
-      rule: meta.id, ruleVersion: meta.version, level: what.level ?? meta.level, moment: meta.moment,
+      rule: meta.id, ruleVersion: meta.version, level: what.level ?? meta.level, moment: what.moment ?? meta.moment,
       message: fill(meta.messages[what.message] ?? "", what.data), messageKey: what.message,
       why: what.why ?? meta.why, source: what.source ?? meta.source,
       block: what.block?.id ?? null, line: what.line?.id ?? null, range, words, remedies: what.remedies ?? [],

@@ -103,7 +103,8 @@ export const noUnsafeCue = defineBlockRule({
       for (const { label, start, end } of labelsOf(line, slot, block, facts)) {
         report({
           block, line, range: { start, end }, message: label, level: GRADES[label].level, source: GRADES[label].source,
-          data: { name: blockName(block), words: line.text.slice(start, end) }, remedies: remediesFor(line, label, block),
+          // What is shown must be right when the camera runs; what is only said can still be mended at the microphone.
+          ...(line.kind === "say" ? {} : { moment: "before filming" as const }), data: { name: blockName(block), words: line.text.slice(start, end) }, remedies: remediesFor(line, label, block),
         });
       }
     }
