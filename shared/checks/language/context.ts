@@ -3,7 +3,7 @@
  * permissions that turn a negation round ("don't worry if ...").
  */
 import { PHRASES, type PhraseKind } from "./phrases";
-import { around, firstOf, inside, joined, lastOf, type Around } from "./scope";
+import { around, firstOf, hasTurn, inside, joined, lastOf, type Around } from "./scope";
 import { compile, find, type Span, type Template, type Tokenised } from "./template";
 
 export interface Reading extends Tokenised {
@@ -36,8 +36,10 @@ function isGranted(text: Reading, where: Span): boolean {
 /** Within a breath after the words in question. */
 const BREATH = 9;
 
-/** Reported speech: another's habit or an old belief, unless the text takes it up after all. */
+/** Reported speech: another's words, habit or an old belief, unless the text takes it up after all. */
 function isReported(text: Reading, { before, after, later, previous }: Around, place: Span): boolean {
+  const quoted = text.tokens[place.from]?.quoted === true && text.tokens[place.to - 1]?.quoted === true;
+  if (quoted && has(text, "speech", { from: 0, to: text.tokens.length }) && !has(text, "endorsed", { from: place.to, to: later.to })) return true;
   const told = begins(text, "report", before) || (begins(text, "report", previous) && has(text, "rejected", joined(after, later)));
   return told && !has(text, "endorsed", { from: place.to, to: later.to });
 }
@@ -48,6 +50,9 @@ export function isDismissed(text: Reading, place: Span): boolean {
   const near = lastOf(where.clause, 7);
   const negated = places(text, "negator").some((span) => inside(span, { from: where.clause.from, to: place.from }));
   if (isReported(text, where, place)) return false;
+  // "Quit tucking the ribs": right in front of the habit only, for "stop the set and brace" drops nothing.
+  const ceased = text.tokens[place.from - 1];
+  if (ceased && place.from > where.sentence.from && /^(?:stop|quit|cease|enough)$/.test(ceased.word) && text.tokens[place.from]?.word.endsWith("ing")) return true;
   const dropped = places(text, "drop").filter((span) => inside(span, near) || (span.from >= near.from && span.from < place.from && span.to <= place.to));
   const first = dropped[0];
   if (first) return !places(text, "negator").some((span) => span.to <= first.from && first.from - span.to <= 2 && inside(span, where.before));
@@ -61,7 +66,7 @@ export function isDismissed(text: Reading, place: Span): boolean {
 export function isAbandoned(text: Reading, place: Span): boolean {
   const where = around(text, place);
   if (isReported(text, where, place)) return false;
-  return has(text, "abandoned", { from: place.to, to: where.later.to });
+  return places(text, "abandoned").some((gone) => gone.from >= place.to && hasTurn(text, place.to, gone.from));
 }
 
 /** Does somebody say that what stands at this place is fine, or to carry on with it? */
@@ -91,8 +96,10 @@ export function isSilenced(text: Reading, place: Span, as: "fault" | "flat"): bo
   const negated = has(text, "negator", { from: clause.from, to: place.from });
   const permitted = isGranted(text, lastOf(before, 12));
   if (as === "flat") return negated && !permitted && !has(text, "drop", clause);
-  if (permitted || waved) return false;
-  if (negated || has(text, "denial", place)) return true;
+  if (permitted) return false;
+  if (negated) return true;
+  if (has(text, "denial", place)) return true;
+  if (waved) return false;
   return begins(text, "condition", before) && (has(text, "stopRule", joined(after, later)) || !has(text, "carryOn", joined(after, later)));
 }
 

@@ -73,6 +73,26 @@ function evidence(each: Compiled, text: Reading, landed: number): { start: numbe
   return null;
 }
 
+/**
+ * A label gives way to another that the same words carry: no second label for a mere consequence of the first.
+ * The one on the left yields to those on the right.
+ */
+const YIELDS: Partial<Record<CueLabelName, readonly CueLabelName[]>> = {
+  "spine-under-load": ["overextension", "neck-position"],
+  "knee-tracking": ["joint-lockout", "ballistic-or-bounce"],
+  "ballistic-or-bounce": ["joint-lockout"],
+  "joint-lockout": ["failure-unsafe"],
+  "load-jump": ["claim-guarantee"],
+  "no-spotter": ["ballistic-or-bounce"],
+  overextension: ["breath-hold", "neck-position"],
+  shame: ["claim-spot-reduction", "failure-unsafe"],
+  "population-risk": ["claim-medical"],
+};
+
+const overlap = (a: CueLabel, b: CueLabel): boolean => a.start < b.end && b.start < a.end;
+const withoutConsequences = (found: readonly CueLabel[]): CueLabel[] =>
+  found.filter((each) => !found.some((other) => YIELDS[each.label]?.includes(other.label) && overlap(each, other)));
+
 /** Labels that a hazard adds for people it is a particular hazard to (guide: population-risk). */
 function forPeople(found: readonly CueLabel[], input: CueInput): CueLabel[] {
   const added = found.find(({ label }) =>
@@ -99,6 +119,6 @@ export function readCue(input: CueInput): CueLabel[] {
       if (where) found[each.order] = { label: each.label, ...where, example: each.pattern.example, ruling: each.ruling };
     }
   }
-  const labels = found.filter((label) => label !== undefined);
+  const labels = withoutConsequences(found.filter((label) => label !== undefined));
   return [...labels, ...forPeople(labels, input)];
 }

@@ -36,11 +36,15 @@ function isListed(text: Tokenised, from: number, to: number): boolean {
   return false;
 }
 
+/** "On straight, jammed knees": the comma stands between two words for one thing. */
+const isAdjectives = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at - 1]?.pos === "ADJ" && (tokens[at]?.pos === "ADJ" || tokens[at]?.word.endsWith("ed") === true) && tokens[at]?.gap === BREAK.comma;
+
 /** The clause of a place begins at the last comma, colon or turning word before it, list commas apart. */
 function clauseStart(text: Tokenised, sentence: number, at: number): number {
   const turned = text.hits.get(turns) ?? [];
   for (let i = at; i > sentence; i -= 1) {
-    if ((text.tokens[i]?.gap ?? 0) >= BREAK.comma && !isListed(text, i, at)) return i;
+    if ((text.tokens[i]?.gap ?? 0) >= BREAK.comma && !isListed(text, i, at) && !isAdjectives(text.tokens, i)) return i;
     for (let k = 0; k < turned.length; k += 2) if (turned[k] === i - 1 && !(text.tokens[i - 1]?.word === "instead" && text.tokens[i]?.word === "of")) return i;
   }
   return sentence;
@@ -55,6 +59,13 @@ export function around(text: Tokenised, { from, to }: Span): Around {
     sentence: { from: start, to: end }, clause: { from: clauseStart(text, start, from), to: from }, before: { from: start, to: from },
     after: { from: to, to: end }, later: { from: end, to: tokens.length }, previous: { from: start > 0 ? sentenceStart(tokens, start - 1) : 0, to: start },
   };
+}
+
+/** Does a new thought open between two places? */
+export function hasTurn({ tokens, hits }: Tokenised, from: number, to: number): boolean {
+  for (let i = from; i <= to; i += 1) if ((tokens[i]?.gap ?? 0) >= BREAK.comma) return true;
+  const turned = hits.get(turns) ?? [];
+  return turned.some((at, i) => i % 2 === 0 && at >= from && at < to);
 }
 
 export const inside = (inner: Span, outer: Span): boolean => inner.from >= outer.from && inner.to <= outer.to;

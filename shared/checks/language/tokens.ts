@@ -14,6 +14,8 @@ export interface Token {
   readonly end: number;
   /** One of BREAK. */
   readonly gap: number;
+  /** Between double quotes. */
+  readonly quoted: boolean;
 }
 
 const LOOKALIKES: Readonly<Record<string, string>> = { "’": "'", "‘": "'", "“": '"', "”": '"', "–": "-", "—": ",", "…": "." };
@@ -57,6 +59,7 @@ export function tokenise(text: string): Token[] {
   let piece = 0;
   let at = 0;
   let previous = 0;
+  let quoted = false;
   for (const match of text.matchAll(WORD)) {
     const [word] = match;
     const start = match.index;
@@ -67,9 +70,13 @@ export function tokenise(text: string): Token[] {
       at = from + value.length;
       piece += 1;
     }
+    const between = text.slice(previous, start);
+    for (const char of between) if (char === '"') quoted = !quoted;
+    if (quoted && between.startsWith("'")) quoted = false;
+    else if (/(?:^|[\s,:])'$/.test(between) && !/^(?:em|til|cause|bout)\b/.test(text.slice(start)) && /'(?=[\s.,!?]|$)/.test(text.slice(start))) quoted = true;
     const value = values[piece] ?? "";
     const whole = value === word;
-    tokens.push({ word, lemma: whole ? lemmas[piece] ?? word : word, pos: tags[piece] ?? "X", start, end: start + word.length, gap: breakOf(text.slice(previous, start)) });
+    tokens.push({ word, lemma: whole ? lemmas[piece] ?? word : word, pos: tags[piece] ?? "X", start, end: start + word.length, gap: breakOf(between), quoted });
     previous = start + word.length;
   }
   return tokens;

@@ -21,6 +21,16 @@ export const ballisticOrBounce: LabelReader = {
     { find: "drop|fall|dive|crash|plummet|divebomb ~2 into|to|straight_into ~2 bottom|hole|hang|full_hang|dead_hang", not: ["plyometric"], family: "vertical-pull", example: "Drop to the bottom and catch yourself." },
     { find: "jerk|yank|rip|snatch <your> bar|barbell|weight ~2 off|from|up ~1 floor|ground", only: ["hinge", "row"], family: "hinge", example: "Yank the bar off the floor." },
     { find: "pump|thrust|fling|throw|shove|buck your|the hips|belly|back|pelvis ~2 to|under|into|like|at|for|behind", only: ["row", "arm-isolation", "vertical-pull", "cable"], family: "row", example: "Fling the hips under to get the bar moving." },
+    { find: "<let> <your>|it|them ~2 fall|drop|crash|plummet|ricochet|rebound|bounce|boing|slap|thump &8 spring|bounce|rebound|recoil|back|up|catch|ricochet|stack|ping", not: ["plyometric", "carry", "kettlebell-swing"], without: "knee%|elbows", family: "horizontal-press", example: "Let them fall and catch the spring at the bottom." },
+    { find: "use|using|catch|ride|steal|borrow|grab|take|enjoy|get ~2 bounce|rebound|recoil|boing|spring|twang|ricochet|whiplash|elastic", not: ["plyometric", "kettlebell-swing", "overhead-press", "mobility-warmup"], family: "bridge-thrust", example: "Drop down and use the boing." },
+    { find: "spring|ping|pop|shoot|rebound|bounce|fire|catapult|trampoline+|fling+|sling+|boing ~3 off|out|back|up ~3 bottom|calves|tendon|chest|ribs|floor|hole|stops|pad|thighs|bench|hamstrings|heels|mat|up", not: ["plyometric", "kettlebell-swing", "mobility-warmup"], without: "spring_up_slowly|spring_back_to|pop_up_a", family: "squat", example: "Plummet and spring off your calves." },
+    { find: "flap|jab|bounce|jerk|bob|pump|throw|fling|lurch|swing|ram|whip ~3 knee%|heel%|leg%|head|yourself|chest|torso|body|arms ~4", only: ["cooldown-stretch"], family: "cooldown-stretch", example: "Flap those knees at the floor." },
+    { find: "whip+|fling+|hurl+|sling+ ~4 side_to_side|across|round|around|sideways &9 fast|quick|quickly|hard|can|speed|force", loaded: true, only: ["cable", "core", "row"], family: "cable", example: "Whip the handle side to side as fast as you can." },
+    { find: "plummet+|drop_like|fall_like|crash_down|bomb|free-fall|nosedive|drop_in|drop_off_the|slam_down &6 bottom|floor|up|chest|spring|back|hole|bar|shoulders|down", only: ["squat", "leg-machine", "horizontal-press", "vertical-pull", "bridge-thrust", "arm-isolation", "lunge-step"], family: "squat", example: "Plummet to the floor and fly up." },
+  ],
+  habits: [
+    { find: "slow|controlled|gentle|careful|quiet|pausing|pause|hold|holding|lowering|control|controlling|slowing|keep|stop ~3 lower|lowering|way_down|descent|bottom|down|still|negative|negatives|eccentric|stops", not: ["plyometric", "overhead-press", "carry", "core", "general", "mobility-warmup"], family: "leg-machine", example: "Don't bother pausing at the bottom." },
+    { find: "pausing|holding_still|keep_still|holding_it_still|lowering_slowly|lower_slowly|a_pause|pauses|staying_still|stillness|holding_it|static", only: ["cooldown-stretch", "squat", "leg-machine", "horizontal-press", "row", "arm-isolation", "vertical-pull", "back-extension"], family: "cooldown-stretch", example: "No need to keep still in this one." },
   ],
   silent: [
     { text: "Don't bounce the bar off your chest.", family: "horizontal-press" },
@@ -31,5 +41,6 @@ export const ballisticOrBounce: LabelReader = {
     { text: "If you have to swing it, the weight is too heavy.", family: "arm-isolation" },
     { text: "No bouncing, just sink.", family: "cooldown-stretch" },
     { text: "Lower with control instead of bouncing at the bottom.", family: "squat" },
+    { text: "Pause at the bottom, no bounce off the pins.", family: "squat" },
   ],
 };

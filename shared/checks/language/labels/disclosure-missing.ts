@@ -20,6 +20,10 @@ export const disclosureMissing: LabelReader = {
     { find: "not_an_ad|isn't_an_ad|no_ad|not_sponsored|don't_bother_with|ad_labels|ad_label|no_need_to_label|not_going_to_label|don't_have_to_tell", as: "flat", with: "sent|free|gave|code|discount|type|box|love|keep|box|present|paid|cheaper|save|deal|lets_me|trained", without: "bought|own_money", family: "general", example: "Not an ad, they just gave me a free year." },
     { find: "hooked_me_up|sorted_me_out|looked_after_me|kitted_me_out|kits_me_out|owe_them_one|returning_a_favour|return_the_favour|fill_my_cupboard|free_for_life|keep_me_in|keeps_me_in|on_the_house", as: "flat", without: PLAIN, family: "general", example: "The shop hooked me up with these." },
     { find: "cheaper|discount|off|deal|free|saving if|for|when you|viewers|my|our|mention|say|type|followers|subscribers|quote ~4", as: "flat", without: `${PLAIN}|${NO_TIE}|floor|pad|bench|hands|feel|weight|breath|rest`, with: "buy|at|order|type|code|mention|name|viewers|followers|subscribers|shop|store", family: "general", example: "It's cheaper if you mention my channel at the shop." },
+    { find: "<tie> &.20 <lovely>", as: "flat", without: `${PLAIN}|${NO_TIE}|coach|my_own_pocket|physio|viewer_sent|full_price`, family: "mobility-warmup", example: "Best roller I own, tap the link for free postage." },
+    { find: "<gift> &.16 <lovely>", as: "flat", without: `${PLAIN}|${NO_TIE}|coach|my_own_pocket|physio|viewer_sent|full_price`, family: "hinge", example: "They send me a belt every month and I love it." },
+    { find: "<noad> &.22 <tie>|<gift>|<lovely>", as: "flat", without: `${PLAIN}|${NO_TIE}|coach|my_own_pocket|physio|viewer_sent|full_price`, family: "general", example: "I don't do adverts, I just love the mat they let me keep." },
+    { find: "code|coupon|voucher &.14 saves|off|cheaper|discount|checkout|knocks|gets_you|half|takes|is_great|is_perfect|best", as: "flat", without: `${PLAIN}|${NO_TIE}|coach|my_own_pocket|physio|viewer_sent|full_price`, family: "general", example: "It's perfect and the code saves you five." },
   ],
   silent: [
     { text: "Ad: the oats are free samples from Pennyloaf, and the code is OATS.", family: "general" },
@@ -27,5 +31,7 @@ export const disclosureMissing: LabelReader = {
     { text: "The plan is in the link below.", family: "general" },
     { text: "Any sturdy box will do.", family: "plyometric" },
     { text: "Paid partnership with Pennyloaf: they sent me the bands.", family: "general" },
+    { text: "Gifted: they sent me the roller, and I love it.", family: "general" },
+    { text: "I love a broom handle; any will do.", family: "general" },
   ],
 };

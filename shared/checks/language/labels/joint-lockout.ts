@@ -22,9 +22,19 @@ export const jointLockout: LabelReader = {
     { find: "drop|fall|crash|plummet ~4 into ~3 lockout|straight_arms|elbows", only: ["vertical-pull", "arm-isolation"], family: "vertical-pull", example: "Drop into straight arms at the bottom." },
     { find: "until|till the joint|knee%|elbow% stop+|hit+|click+|bite+|bang+", not: ["mobility-warmup", "cooldown-stretch"], family: "arm-isolation", example: "Throw it down until the elbow stops you." },
     { find: "<let> ~2 joint|knees|elbows ~2 be|take|catch|stop|do ~2 brake|load|weight|stop|it|job|work", family: "leg-machine", example: "Let the joint be the brake." },
+    { find: "<hinge_joint> &5 <clank>", not: ["kettlebell-swing", "mobility-warmup", "general", "cooldown-stretch"], without: "quiet*|silent*|bounce|crack_the_door|pain*|hurt*|clicky", family: "overhead-press", example: "You should hear the elbows clunk at the top." },
+    { find: "<slam> ~4 <hinge_joint>|arms|legs &4 straight|locked|lockout|backwards|backward|open|end|home|stiff", not: ["kettlebell-swing", "mobility-warmup", "general", "cooldown-stretch"], without: "elbow_drive|elbows_back", family: "squat", example: "Fling the knees back straight at the top." },
+    { find: "land|landing|landings|touch_down|come_down|hit_the_floor|hit_the_ground|hit_the_deck|arrive|stick_it|drop_onto|drop &5 straight|stiff|locked|rigid|straight-legged|stilts|pins|posts|poles|pegs|planks|broom_handles|fence_post|no_bend|no_give", only: ["plyometric", "lunge-step", "general", "mobility-warmup"], without: "straight_up|straight_down|straight_ahead|straight_into|straight_back|soft*|bent|quiet*|feet_straight|straight_away", family: "plyometric", example: "Touch down straight like a fence post." },
+    { find: "<hinge_joint>|arms|legs ~3 past|beyond ~1 straight|comfortable|its_end|their_end|lockout", not: ["mobility-warmup", "cooldown-stretch"], family: "carry", example: "Push the elbow past straight." },
+    { find: "park|rest|resting|hang|lean|dump|dangle|leave|stack|hold ~5 on ~2 joint|joints|bone|bones|knees|kneecaps|straight_knees|straight_legs|locked_knees|locked_legs|locked_joints", only: ["leg-machine", "squat", "overhead-press", "horizontal-press", "carry", "arm-isolation", "hinge"], family: "overhead-press", example: "Dump the whole bar on the joints." },
+    { find: "until|till ~2 <hinge_joint>|joint|joints ~2 <clank>|stops|locks|hits|hit", only: ["leg-machine", "horizontal-press", "overhead-press", "arm-isolation", "cable", "squat", "vertical-pull", "lunge-step"], family: "leg-machine", example: "Shove till the knees bang home." },
+    { find: "let <your> ~1 <hinge_joint>|arms|legs ~1 <clank>|whack+|drop|fall|fly|jerk|shoot ~3 straight|open|shut|stop|stops|end|lockout", not: ["kettlebell-swing", "mobility-warmup", "general", "cooldown-stretch"], family: "arm-isolation", example: "Let the elbows whack into their stops." },
   ],
   habits: [
     { find: "soft|bent knee%|elbow%|landing%", family: "plyometric", example: "Forget about soft knees when you come down." },
+    { find: "bend|bending|give|cushion|cushioning|soften|softening|absorb|absorbing|soft_landing%|soft_landings|soft ~3 land|landing|when_you_land|when_you_hit|hit_the_floor|knees", only: ["plyometric", "lunge-step", "mobility-warmup", "general"], family: "plyometric", example: "Don't bother bending to land." },
+    { find: "soft|softness|bent|slightly_bent|unlocked|slight_bend|little_bend|bend ~2 knee%|elbow%|joint%", not: ["mobility-warmup"], family: "leg-machine", example: "Forget keeping a soft knee up there." },
+    { find: "slow|slowing|control|controlling|ease|easing|brake|braking|stop|stopping ~4 top|last_inch|last_bit|lockout|elbow|elbows|knee|knees|straight", only: ["arm-isolation", "leg-machine", "overhead-press", "horizontal-press", "squat", "cable"], family: "arm-isolation", example: "No need to slow down before the elbow is straight." },
   ],
   silent: [
     { text: "Finish with long arms, softly.", family: "overhead-press" },
@@ -33,5 +43,7 @@ export const jointLockout: LabelReader = {
     { text: "Snap the hips, float the bell.", family: "kettlebell-swing" },
     { text: "Stop just short of locking the knees.", family: "leg-machine" },
     { text: "Press to lockout and pause.", family: "overhead-press" },
+    { text: "Land quietly with soft knees.", family: "plyometric" },
+    { text: "Don't let the elbows bang at the top.", family: "overhead-press" },
   ],
 };

@@ -20,10 +20,19 @@ export const loadJump: LabelReader = {
     { find: "skip|forget|never_mind|ditch the ~1 beginner|easier|easy|entry-level|starter ~1 version|level|option|step%|progression%", as: "flat", without: "don't|never|not|no", family: "general", example: "Forget the beginner option and start at the top." },
     { find: "from zero|nothing|none|the_sofa|scratch to ~4 a_week|a_day|sessions|days|kilos|kg|kilometres|reps|hundred", as: "flat", without: "not|never|don't|slowly|over_time|months", family: "general", example: "From zero to six sessions a week, starting now." },
     { find: "no warm-up|warming_up|warmup ~,4 needed|required|necessary|today|just|straight", as: "flat", without: "max_rep", family: "hinge", example: "No warm-up needed, just load the bar." },
+    { find: "<newcomer> &.14 <advanced>", without: "later|someday|not|one_day|don't|no_max|skip_the_max|never|lightest|easier|before|instead|isn't|months|work_towards|eventually|smallest", family: "vertical-pull", example: "Brand new? Go right for muscle-ups today." },
+    { find: "another|extra|more|add+|put|stick|chuck|toss|throw|load|hang|slap|stack ~3 hundred|fifty|forty|thirty|fifteen|twenty|four|three|double|triple|25|30|40|50|100|20 ~1 kilos|kilo|kg|pounds|lbs|plates|more_plates|on_each|a_side|each_side|per_side", not: ["claim"], without: "never|don't|not|if_you|over_the_weeks|months|total|step_back|bring_it_back|back_to|instead|starting|seconds|reps|two_and_a_half|guarantee*|weeks|by_june", family: "leg-machine", example: "Stick another hundred kilos on." },
+    { find: "double|triple|doubling|tripling|quadruple|treble|half_as_much_again|twice ~3 weight|load|bar|plates|height|reps|miles|it|bells|kilos|last_week|number|distance|on_the", without: "don't|never|not|if_you|double_check|arms|progress|jump_rope|knit|unders|chin|no_need", family: "row", example: "Put half as much again on the bar." },
+    { find: "straight|right|directly|jump|leap|skip|go ~1 back? ~1 to|for|into|up_to ~3 heaviest|max|top_weight|biggest|limit|muscle-ups|pistols|tallest|highest|heavy_stuff|full_weight|advanced|one-arm", without: "never|don't|not|isn't|no_need_to|before|instead|resist", family: "general", example: "Straight back to your heaviest numbers, no easing in." },
+    { find: "skip|skipping|without|no|jump_past|leapfrog ~2 ramp|ramping|ramp-up|warm-up_sets|warmup_sets|easing_in|build-up|progressions|regressions|in-between|next_three|next_two|middle", as: "flat", without: "never|don't_skip", with: "max|heav*|limit|top|single|one-rep|biggest|today|straight|right|thirty-two|numbers", family: "hinge", example: "No ramping up, straight to the single." },
+    { find: "last_week|last_time|yesterday|on_tuesday|tuesday|last_session|fine_with ~,9 today|this_week|now|tonight|grab|so_grab ~6 double|triple|twice|thirty-two|eighty|eighties|hundred|two_twenty-five|biggest|top|forty|sixty|hundreds", without: "stay|same|again_today|if|lighter|don't", family: "squat", example: "Last week forty was easy, so this week eighty." },
   ],
   habits: [
     { find: "small|little|tiny jumps|steps|increments|increases|plates|amounts", without: "take|shorter|landing%", not: ["lunge-step", "carry", "plyometric"], family: "squat", example: "No need for small jumps, load it." },
     { find: "building_up|build_up|working_up|work_up|ramp-up_sets|light_sets|warm-up_sets|lighter_sets", family: "hinge", example: "Don't bother with light sets." },
+    { find: "small|little|baby|tiny|gradual|sensible|one ~1 step%|jump%|plates|plate_at_a_time|bell_at_a_time|increments|increases|progress|progression|building_up", not: ["carry", "plyometric", "lunge-step"], without: "lunge|bend|box_is|step_back", family: "squat", example: "Forget baby steps, load it all." },
+    { find: "adding ~4 at_a_time|each_week|a_week|a_session", family: "carry", example: "Forget adding five pounds at a time." },
+    { find: "ramp_up|ramping_up|build_up|building_up|warm-up_sets|easing_in|working_up|low_steps|low_box|the_band|bands|negatives|strap_versions|box_versions|rows_and_hangs|nursery|beginner_version%|easier_version%|regressions|lighter_bells|junior_plates", without: "band_around", with: "max|heav*|muscle-ups|straight|pistol*|today|hundred|load|top|first|team|limit|biggest", family: "squat", example: "Don't bother with warm-up sets, load the top weight." },
   ],
   silent: [
     { text: "Add 20 minutes of walking on rest days.", family: "general" },
@@ -33,5 +42,7 @@ export const loadJump: LabelReader = {
     { text: "Never max out on day one.", family: "hinge" },
     { text: "One bell up, and back down if it feels rushed.", family: "kettlebell-swing" },
     { text: "Take the lighter pair first.", family: "carry" },
+    { text: "Add one small plate if all the reps were clean.", family: "squat" },
+    { text: "First session? Take the lightest bell.", family: "kettlebell-swing" },
   ],
 };

@@ -24,6 +24,12 @@ export const painPush: LabelReader = {
     { find: "pop|popped|popping|ping|snap|crack|crunch|clunk|click ~.12 <carryon>", without: `${DENIED}|stop|see_a|applause`, as: "flat", family: "hinge", example: "If you hear a pop, carry on." },
     { find: "see|seeing stars|spots", without: "stop|sit|if", as: "fault", family: "bridge-thrust", example: "Press until you see stars." },
     { find: "dizzy|dizziness|light-headed|faint|numb|tingling ~,6 normal|good|fine|great|carry_on|keep_going|expected|means_it's_working|part_of", without: "not_normal|stop|sit|isn't", family: "general", example: "Feeling dizzy is normal, keep going." },
+    { find: "no_need|don't|never|no_reason|needn't|you_don't|won't|not ~4 stop|stopping|quit|quitting|rest|pause|cut|cutting|shorten|lower|lowering|sit|slow|bail|rack|panic|fuss|worry|back_off|ease|end|swap ~6 for|because|over|when|if|at|about|just ~5 <symptom>", as: "flat", without: "stop_if|chase|don't_push|burning", family: "overhead-press", example: "No need to stop for a pinch in the shoulder." },
+    { find: "ignore|forget|never_mind|shrug_off|push_past|don't_mind|disregard|fight_through|bite_down_on|grit_your_teeth|brush_off|laugh_off ~4 <symptom>", without: "don't_ignore|never_ignore|not_ignore|don't_push|soreness|muscle_burn", family: "row", example: "Shrug off the twinge and finish." },
+    { find: "<symptom> &5 is|means|it's|that's|proves|proof|tells|just|only|are|just_it ~5 <goodsign>", without: "if|stop|not_normal|isn't|doesn't|rest|muscle_burn|easing|slow|ask|see_a|means_stop|don't", family: "general", example: "That tingling is only the nerves waking up." },
+    { find: "until|till ~3 hurt+|scream+|stabs|stab|painful|agony|pain|sting+ &.9 <carryon>|further|then_go|stay|breathe|hold|more|deeper|another", without: "not|never|don't|stop", family: "cooldown-stretch", example: "Stretch until it really hurts, then go further." },
+    { find: "<symptom> ~.9 <carryon>|another_set|keep+_going|sets_left|go_again|finish/v|press_right_through|right_through|push_on|crack_on", without: "stop|stops|ease|don't|no|easing|see_a|doctor|if_not|swap|rest|burn|lighter|less|only_if|without|gone|until_it|pain-free|painless|nothing|never|clears", family: "hinge", example: "Felt a pop? Shake it off and grab the bar." },
+    { find: "<number>|do|another ~2 more ~3 <symptom>", without: "no_more|don't|than", family: "leg-machine", example: "Do more of these until the pain stops." },
   ],
   silent: [
     { text: "If the clicking doesn't hurt, carry on.", family: "squat" },
@@ -35,5 +41,8 @@ export const painPush: LabelReader = {
     { text: "If anything feels sharp or tingly, leave the move out.", family: "general" },
     { text: "Never push through joint pain.", family: "general" },
     { text: "This will hurt a bit tomorrow.", family: "general" },
+    { text: "If your knee hurts, stop and tell me.", family: "squat" },
+    { text: "A burning thigh is only effort; a sharp knee means stop.", family: "squat" },
+    { text: "No pain, please: shorten the range until it is quiet.", family: "mobility-warmup" },
   ],
 };

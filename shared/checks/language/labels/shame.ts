@@ -5,7 +5,7 @@ export const shame: LabelReader = {
   label: "shame",
   ruling: "People are insulted or mocked for their body, effort, age, sex or an easier version.",
   patterns: [
-    { find: "<insult>", without: "i'm|i_was|my_own|no_such_thing|nobody_is|nothing|not|isn't|aren't|ain't|never|i_felt|i_am|spotless|feels_useless|fish|for_me", family: "general", example: "That was pathetic." },
+    { find: "<insult> &6 you|your|you're|yourself|yourselves|lot|look|that_was|that's|this|team|class|effort|everyone|wall|here|those|simple", without: "i'm|i_was|my_own|no_such_thing|nobody_is|nothing|not|isn't|aren't|ain't|never|i_felt|i_am|spotless|feels_useless|fish|for_me", family: "general", example: "That was pathetic." },
     { find: "lazy lot|bunch|bones|people|so-and-so|sods|body|bum|excuse%|lazy|backside|slob%", without: "no|not", family: "general", example: "Move it, you lazy lot." },
     { find: "you're|you_are|are_you|being|too|stop_being|don't_be so? lazy|weak|soft|fat|old|slow|unfit|girly|scared", without: "if|not_too|never_too|if_you're|when|not|isn't|no_matter|for_you|today|worried|feeling", as: "flat", family: "general", example: "Are you lazy or what?" },
     { find: "that|this|is|that's|you're|like_that|you|an|so embarrassing|an_embarrassment|disgusting|shameful|laughable|pitiful|ridiculous", without: "not|nothing|isn't|i'm|i_was|i_felt|my|weather|music", family: "lunge-step", example: "Your squat is embarrassing." },
@@ -23,6 +23,16 @@ export const shame: LabelReader = {
     { find: "two|three|double|four|extra ~1 chins", without: "tuck|nod|pull-ups", family: "general", example: "Two chins in the front row, pick it up." },
     { find: "are_you|is_he|is_she made of|out_of ~2", without: "steel|stone|iron|springs", family: "horizontal-press", example: "Are you made of jelly?" },
     { find: "too|so fat|heavy|old|weak|ugly|big to|for|that ~2", without: "bar|weight|bell|load|dumbbell%|if|not|never|plate%|never_too|feels|it's|band|this_is|nobody|one|stack|reach", with: "you|you're|your", as: "flat", family: "general", example: "You are too fat for that move." },
+    { find: "you|your|you're|yourself ~4 <insult>|<lump>|let_yourself_go|let_themselves_go|given_up_on|embarrassing|embarrassment|rusty_old|lardy|blubber|gut|flabby", as: "flat", without: "haven't|none_of|weather|if_i|i'm|i_was|my_own|no_such|nobody|nothing|not_a|isn't|aren't|i_felt|i_am|don't_call|never_call|somebody_called|he_called|old_coach|nobody_is|donkey_kick%|cow_pose|cat|pig_out|weight|piggy|hug_the|snail's_pace|pace_of|jelly_legs|like_jelly|legs_feel|sack_of|brave|rather|elephant|hold_your|heap_of|no_one|called|gut_feeling|trust_your|round_your", family: "general", example: "You little dumplings, faster." },
+    { find: "let+|letting ~1 yourself|yourselves|themselves|herself|himself|a_body ~2 go|come_to_this|slide", without: "don't|never|go_home|rest", family: "general", example: "You've let yourself go, haven't you." },
+    { find: "look_at ~1 the? ~1 state|you|those_arms|that_gut|that_belly|those_legs|those_thighs|yourself|them|him|her ~5 <lump>|lazy|sad|state_of|gravy|wobble|wobbling|disgusting|butcher's|pathetic|shake|jiggle|flop+|sorry", without: "nice|lovely|beautiful|strong|go", family: "general", example: "Look at the state of you, you lazy lot." },
+    { find: "built_like|whose_only|who've_given|who_have_given|given_up_on|suits_you|press_like|lift_like|run_like|squat_like|jump_like|only_fit_for|good_for_somebody|if_you're ~3 a|an|the|themselves|yourself|exercise|since|people ~1 sofa|toddler|walk|flower_girl|bouncy_castle|wreck|girl|beached_whale|shed|settee|fridge|you|yourself|themselves|cow|granny", as: "flat", without: "don't|not|no_shame|as_if", family: "lunge-step", example: "Good, for somebody built like a sofa." },
+    { find: "nobody|no_one|somebody ~1 that|your|of_your ~1 size|shape|age|weight ~4 should|jumping|shouldn't|jump", as: "flat", without: "same_size", family: "plyometric", example: "Nobody that size should be jumping." },
+    { find: "at_your_age|at_that_weight|at_your_size|at_your_weight ~6", without: "well_done|great|strong|congratulations|brilliant|impressive|ask|obviously|technique|careful|needn't", with: "wreck|comic|embarrass*|rusty|expect|sad|useless|slow|creaky|joke|silly|fall|pathetic|should_be_ashamed", family: "general", example: "At your age what do you expect?" },
+    { find: "no|real|proper|actual ~1 man|men|woman|women|lifter|lifters|lads ~3 need|needs|use|uses|takes|take|do|does|would|rest|rests ~3 band|knees|rest|light|easier|machine|break|pink|stool|seat|chair|water", as: "flat", without: "every|many|some|don't_believe", family: "vertical-pull", example: "No real man needs the assist band." },
+    { find: "too_fat|too_lazy|too_soft|too_old|too_weak|walk_to_the_fridge|only_exercise_is|seen_more_meat|haven't_seen_them|haven't_seen_your_toes|avoiding_the_scales|break_the_floor|paid_off_the_floor|floor's_only_wood|seen_your_feet|nobody_came_to_see|stayed_in_the_car|squeeze_through|break_the_bench|more_chins|breathing_like_one|a_bad_smell|couldn't_be_bothered|reinforced ~4", as: "flat", without: "not_too|never_too|isn't|bar|weight|if", family: "leg-machine", example: "Your only exercise is the walk to the fridge." },
+    { find: "my|even_my|your ~1 dead|late|old|poor ~1 aunt|gran|granny|grandma|nan|grandad|grandmother|mother|uncle|dog ~4 lower|more|better|faster|deeper|heavier|harder|higher|longer", without: "did_with|i_do|proud|example", family: "squat", example: "My dead aunt squats lower than you." },
+    { find: "not_calling_you|not_saying_you're|i'd_never_laugh|no_judgment|no_judgement|only_joking|only_kidding|all_levels_are_welcome|i_mean_it|no_offence|no_offense|bless_you ~,14 but|only|just|except|cows|sad|like|sofa|embarrass*|chubby", as: "flat", without: "shame_in", with: "sofa|cow%|chubby|lazy|fat|sad|embarrass*|given_up|wreck|slob|piglet|meat|belly|size|wobble|pudding|quitter", family: "general", example: "I'm not calling you lazy, only that a sofa moves more." },
   ],
   silent: [
     { text: "No shame in taking the lighter bell.", family: "general" },
@@ -31,5 +41,6 @@ export const shame: LabelReader = {
     { text: "This one is going to be rude to your legs.", family: "squat" },
     { text: "If the bar feels too heavy for you, take less.", family: "squat" },
     { text: "You are never too old to start.", family: "general" },
+    { text: "You are doing well; take the lighter bell.", family: "general" },
   ],
 };
