@@ -11,6 +11,7 @@ type Entry = Answer<"library:list">[number];
 /** The episodes of the library, and older states of the open one. */
 export function Files({ open, onClose }: { open: boolean; onClose: () => void }) {
   const actions = useActions();
+  const { episode } = useSession();
   const leave = (act: () => void) => (): void => {
     act();
     onClose();
@@ -19,6 +20,7 @@ export function Files({ open, onClose }: { open: boolean; onClose: () => void })
     <Dialog open={open} title="Episodes" onClose={onClose}>
       <div className="files-new">
         <button type="button" className="plain-button" onClick={leave(actions.newEpisode)}>New, empty</button>
+        {episode.series.name.trim() !== "" && <button type="button" className="plain-button" onClick={leave(actions.nextEpisode)}>Next of {episode.series.name}</button>}
         <button type="button" className="plain-button" onClick={leave(actions.openDemo)}>New, from the demo</button>
       </div>
       <Library onOpened={onClose} />

@@ -45,6 +45,7 @@ export const FindingItem = memo(function FindingItem({ finding }: { finding: Fin
         <WaiveForm
           level={finding.level}
           onWaive={(reason) => actions.waive(finding, reason)}
+          onLeaveOut={() => actions.leaveOut(finding.rule)}
           onClose={() => {
             setShowing("nothing");
             setAside.current?.focus();

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from "react";
+import { actionable, openFindings, RULES } from "../../shared/checks";
 import { useActions, useSession } from "../session/context";
 import { FindingItem } from "./finding-item";
 import { groupFindings, listKeys, newStops } from "./group";
@@ -8,7 +9,13 @@ import "./findings.css";
 /** What the checks found, grouped by the moment it matters. */
 export function Findings() {
   const { findings, episode } = useSession();
-  const groups = useMemo(() => groupFindings(findings), [findings]);
+  const [isAll, setAll] = useState(false);
+  const { shown, held } = useMemo(() => {
+    const open = openFindings(findings);
+    const { shown: few } = actionable(open);
+    return { shown: isAll ? open : few, held: open.length - few.length };
+  }, [findings, isAll]);
+  const groups = useMemo(() => groupFindings(shown), [shown]);
   const panel = useRef<HTMLDivElement>(null);
   useKeptFocus(panel, findings);
   return (
@@ -31,7 +38,13 @@ export function Findings() {
           </section>
         );
       })}
+      {held > 0 && (
+        <button type="button" className="word-button findings-more" aria-expanded={isAll} onClick={() => setAll(!isAll)}>
+          {isAll ? "Show the gravest of each block" : `Show ${held} more of lesser weight`}
+        </button>
+      )}
       <Waived />
+      <LeftOut />
       <StopAlert />
     </div>
   );
@@ -53,6 +66,27 @@ function Waived() {
             <p><span className={`level ${finding.level}`}>{finding.level}</span> {finding.message}</p>
             <p className="second">Because: {finding.waiver?.reason}</p>
             <button type="button" className="word-button" onClick={() => actions.unwaive(finding)}>Bring back</button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+/** Checks the series leaves out, each with a way back. */
+function LeftOut() {
+  const { episode } = useSession();
+  const actions = useActions();
+  const { quiet } = episode.series;
+  if (quiet.length === 0) return null;
+  return (
+    <details className="waived">
+      <summary>Left out of the series <span>{quiet.length}</span></summary>
+      <ul>
+        {quiet.map((id) => (
+          <li key={id} className="finding">
+            <p>{RULES.find(({ meta }) => meta.id === id)?.meta.summary ?? id}</p>
+            <button type="button" className="word-button" onClick={() => actions.apply([{ type: "set-facts", fields: { series: { ...episode.series, quiet: quiet.filter((each) => each !== id) } } }])}>Check it again</button>
           </li>
         ))}
       </ul>

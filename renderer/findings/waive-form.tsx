@@ -7,11 +7,13 @@ const MAX_REASON = 500;
 interface Props {
   readonly level: CheckLevel;
   readonly onWaive: (reason: string) => void;
+  /** Leaves the whole check out of the series; offered for a `consider` only. */
+  readonly onLeaveOut: () => void;
   readonly onClose: () => void;
 }
 
 /** Asks for the reason without which nothing is set aside. */
-export function WaiveForm({ level, onWaive, onClose }: Props) {
+export function WaiveForm({ level, onWaive, onLeaveOut, onClose }: Props) {
   const [reason, setReason] = useState("");
   const [asked, setAsked] = useState(false);
   const field = useRef<HTMLTextAreaElement>(null);
@@ -42,6 +44,7 @@ export function WaiveForm({ level, onWaive, onClose }: Props) {
       <div className="finding-remedies">
         <button type="submit" className="plain-button">Set aside</button>
         <button type="button" className="word-button quiet" onClick={onClose}>Keep it</button>
+        {level === "consider" && <button type="button" className="word-button quiet" onClick={onLeaveOut}>Leave this check out of the series</button>}
       </div>
     </form>
   );

@@ -1,6 +1,6 @@
 import { $getRoot, $getSelection, $isRangeSelection, $getState, HISTORY_MERGE_TAG, HISTORY_PUSH_TAG, REDO_COMMAND, UNDO_COMMAND, type LexicalEditor } from "lexical";
 import type { Api } from "../../shared/bridge";
-import { applyEdits, demoEpisode, emptyEpisode, type Edit, type Episode } from "../../shared/episode";
+import { applyEdits, demoEpisode, emptyEpisode, nextEpisode, type Edit, type Episode } from "../../shared/episode";
 import { DEFAULT_PACE } from "../../shared/speech";
 import { createSheetEditor, type UndoState } from "../editor/create-editor";
 import { $syncEpisode, LOAD_TAG } from "../editor/load";
@@ -123,6 +123,14 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
       apply([{ type: "set-facts", fields: { waivers: [...store.get().episode.waivers, waiver] } }]);
     },
     unwaive: (finding) => apply([{ type: "set-facts", fields: { waivers: store.get().episode.waivers.filter((waiver) => waiver.id !== finding.waiver?.id) } }]),
+    leaveOut: (rule) => {
+      const { series } = store.get().episode;
+      apply([{ type: "set-facts", fields: { series: { ...series, quiet: [...new Set([...series.quiet, rule])] } } }]);
+    },
+    nextEpisode: () => {
+      const last = store.get().episode;
+      void leave().then((left) => left === null && load(nextEpisode(last, newId), null, null));
+    },
     newEpisode: () => void leave().then((left) => left === null && load(emptyEpisode(newId), null, null)),
     openDemo: () => void leave().then((left) => left === null && load(demoEpisode, null, null)),
     openFile: async (file) => {

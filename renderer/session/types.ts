@@ -42,7 +42,11 @@ export interface SessionActions {
   readonly show: (place: Place) => void;
   readonly waive: (finding: Finding, reason: string) => void;
   readonly unwaive: (finding: Finding) => void;
+  /** The series stops checking for this; a `stop` or `fix` is found all the same. */
+  readonly leaveOut: (rule: string) => void;
   readonly newEpisode: () => void;
+  /** An empty page that knows the series, the gym and what was lifted in this one. */
+  readonly nextEpisode: () => void;
   readonly openDemo: () => void;
   /** Resolves to a sentence when the file cannot be opened; null when it is open. */
   readonly openFile: (file: string) => Promise<string | null>;

@@ -98,3 +98,29 @@ test("text typed in the sheet shows on the clock of the running order", async ({
   await page.keyboard.type("6");
   await expect.poll(() => order.innerText()).not.toBe(before);
 });
+
+test("a check is left out of the series and taken up again", async ({ sheet: page }) => {
+  await openDemo(page);
+  const findings = page.getByRole("complementary", { name: "Findings" });
+  const item = findings.locator("li").filter({ hasText: "RIR" });
+  await item.getByRole("button", { name: "Set aside" }).click();
+  await item.getByRole("button", { name: "Leave this check out of the series" }).click();
+  await expect(item).toHaveCount(0);
+  await findings.locator("summary", { hasText: "Left out of the series" }).click();
+  await findings.getByRole("button", { name: "Check it again" }).click();
+  await expect(item).toHaveCount(1);
+});
+
+test("the next episode of a series knows its number and what was lifted last time", async ({ sheet: page }) => {
+  await openDemo(page);
+  await page.getByRole("button", { name: /Strong for the Trail, episode 7/ }).click();
+  await page.getByRole("button", { name: "Next of Strong for the Trail" }).click();
+  await expect(page.getByRole("button", { name: /Strong for the Trail, episode 8/ })).toBeVisible();
+  await page.locator(".surface .text").first().click();
+  await page.waitForTimeout(80);
+  await page.keyboard.type("Goblet squat");
+  await page.keyboard.press("Enter");
+  await page.keyboard.type("3 x 10 @ 30 kg");
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("complementary", { name: "Findings" }).getByText(/30 kg today, 20 kg last time/)).toBeVisible();
+});
