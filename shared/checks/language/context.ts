@@ -47,7 +47,10 @@ function isReported(text: Reading, { before, after, later, previous }: Around, p
 /** Is the safe habit at this place put down, before or after? */
 export function isDismissed(text: Reading, place: Span): boolean {
   const where = around(text, place);
-  const near = lastOf(where.clause, 7);
+  // What is dropped stands close by: "forget the clock and keep a flat back" drops the clock.
+  let reach = lastOf(where.clause, 7);
+  for (let i = reach.from; i < reach.to; i += 1) if (text.tokens[i]?.word === "and") reach = { from: i, to: reach.to };
+  const near = reach;
   const negated = places(text, "negator").some((span) => inside(span, { from: where.clause.from, to: place.from }));
   if (isReported(text, where, place)) return false;
   // "Quit tucking the ribs": right in front of the habit only, for "stop the set and brace" drops nothing.
@@ -97,10 +100,18 @@ export function isSilenced(text: Reading, place: Span, as: "fault" | "flat"): bo
   const permitted = isGranted(text, lastOf(before, 12));
   if (as === "flat") return negated && !permitted && !has(text, "drop", clause);
   if (permitted) return false;
-  if (negated) return true;
+  if (negated || (begins(text, "condition", before) && has(text, "stopRule", joined(after, firstOf(later, 14))))) return true;
   if (has(text, "denial", place)) return true;
   if (waved) return false;
-  return begins(text, "condition", before) && (has(text, "stopRule", joined(after, later)) || !has(text, "carryOn", joined(after, later)));
+  if (isGerundSubject(text, where, place)) return !isPermitted(text, place);
+  // A condition governs its own clause: "if your knees cave in, rest", but not "if that was easy, double it".
+  return begins(text, "condition", clause) && !has(text, "carryOn", joined(after, later));
+}
+
+/** "Bouncing at the bottom tires the knees" tells what a fault does and asks nobody to do it. */
+function isGerundSubject(text: Reading, { sentence }: Around, place: Span): boolean {
+  const first = text.tokens[place.from];
+  return place.from === sentence.from && first !== undefined && first.word.length > 5 && /ing$/.test(first.word) && !/^(?:no|some|any|every)thing$/.test(first.word) && sentence.to > place.to;
 }
 
 const JOKES = ["just|only|i'm ~1 kidding|joking", "who_am_i_kidding|scratch_that"].map(compile);

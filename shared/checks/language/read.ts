@@ -82,7 +82,7 @@ const YIELDS: Partial<Record<CueLabelName, readonly CueLabelName[]>> = {
   "knee-tracking": ["joint-lockout", "ballistic-or-bounce"],
   "ballistic-or-bounce": ["joint-lockout"],
   "joint-lockout": ["failure-unsafe"],
-  "load-jump": ["claim-guarantee"],
+  "load-jump": ["claim-guarantee", "no-spotter"],
   "no-spotter": ["ballistic-or-bounce"],
   overextension: ["breath-hold", "neck-position"],
   shame: ["claim-spot-reduction", "failure-unsafe"],
@@ -114,7 +114,7 @@ export function readCue(input: CueInput): CueLabel[] {
   const found: (CueLabel | undefined)[] = [];
   for (const element of text.hits.keys()) {
     for (const each of byAnchor.get(element) ?? []) {
-      if (found[each.order] || !applies(each, input, text, loaded, landed)) continue;
+      if (found[each.order] || !each.find.required.every((part) => text.hits.has(part)) || !applies(each, input, text, loaded, landed)) continue;
       const where = evidence(each, text, landed);
       if (where) found[each.order] = { label: each.label, ...where, example: each.pattern.example, ruling: each.ruling };
     }

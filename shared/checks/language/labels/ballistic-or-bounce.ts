@@ -29,7 +29,7 @@ export const ballisticOrBounce: LabelReader = {
     { find: "plummet+|drop_like|fall_like|crash_down|bomb|free-fall|nosedive|drop_in|drop_off_the|slam_down &6 bottom|floor|up|chest|spring|back|hole|bar|shoulders|down", only: ["squat", "leg-machine", "horizontal-press", "vertical-pull", "bridge-thrust", "arm-isolation", "lunge-step"], family: "squat", example: "Plummet to the floor and fly up." },
   ],
   habits: [
-    { find: "slow|controlled|gentle|careful|quiet|pausing|pause|hold|holding|lowering|control|controlling|slowing|keep|stop ~3 lower|lowering|way_down|descent|bottom|down|still|negative|negatives|eccentric|stops", not: ["plyometric", "overhead-press", "carry", "core", "general", "mobility-warmup"], family: "leg-machine", example: "Don't bother pausing at the bottom." },
+    { find: "slow|controlled|gentle|careful|quiet|pausing|pause|holding|lowering|control|controlling|slowing ~3 lower|lowering|way_down|descent|bottom|down|still|negative|negatives|eccentric|stops", not: ["plyometric", "overhead-press", "carry", "core", "general", "mobility-warmup"], family: "leg-machine", example: "Don't bother pausing at the bottom." },
     { find: "pausing|holding_still|keep_still|holding_it_still|lowering_slowly|lower_slowly|a_pause|pauses|staying_still|stillness|holding_it|static", only: ["cooldown-stretch", "squat", "leg-machine", "horizontal-press", "row", "arm-isolation", "vertical-pull", "back-extension"], family: "cooldown-stretch", example: "No need to keep still in this one." },
   ],
   silent: [

@@ -5,7 +5,7 @@ export const claimGuarantee: LabelReader = {
   label: "claim-guarantee",
   ruling: "A result is stated as certain; results vary.",
   patterns: [
-    { find: "guarantee+|guaranteed", without: "guarantee_on|year_guarantee|guarantee_nothing|only_guarantee|two-year|can't_guarantee|not_guaranteed|no_guarantee%|never_guarantee|cannot_guarantee|don't_guarantee|isn't_guaranteed|not_a_guarantee|without_guarantee%|aren't_guaranteed|money_back|sore|feel|sweat|shake|laugh|swear|tired|hate|wobble", family: "general", example: "I guarantee visible results." },
+    { find: "guarantee+|guaranteed", with: "<change>|<outcome>|<bodyfat>|results|works|success|slim*|shredded|jacked|toned|tone", without: "guarantee_on|year_guarantee|guarantee_nothing|only_guarantee|two-year|can't_guarantee|not_guaranteed|no_guarantee%|never_guarantee|cannot_guarantee|don't_guarantee|isn't_guaranteed|not_a_guarantee|without_guarantee%|aren't_guaranteed|money_back|sore|feel|sweat|shake|laugh|swear|tired|hate|wobble", family: "general", example: "I guarantee visible results." },
     { find: "nobody|no_one|can't|cannot ~2 guarantee|promise ~,4 but i|we|this ~1 can|do|does|will", as: "flat", family: "general", example: "Nobody can promise anything, but I can." },
     { find: "i|we|i'll|we'll promise ~8 <outcome>", family: "general", example: "I promise you will lose five kilos." },
     { find: "promised|assured|certain results|abs|gains|success", family: "general", example: "Promised results in a month." },

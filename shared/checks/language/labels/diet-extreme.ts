@@ -30,14 +30,14 @@ export const dietExtreme: LabelReader = {
     { find: "<sweet> &.10 <payback>", without: "don't|no_need|nothing_to|not|never|isn't|nobody|no_food|lunch_break|eat_what|needn't|doesn't|earn_a_rest", family: "kettlebell-swing", example: "You had cake? You owe me two hundred swings." },
     { find: "<payback> &.8 <exercisecount>", without: "don't|no_need|not|never|nobody", with: "<sweet>|eat|ate|food|weekend|meal|calories|party", family: "general", example: "You ate, so you owe me two hundred burpees." },
     { find: "<number>|fifty|hundred ~1 <exercisecount> ~2 for|per|a ~2 <sweet>", without: "don't|no|not|never|before", family: "kettlebell-swing", example: "Fifty swings for every cookie." },
-    { find: "no|not_a|none|never ~2 <sweet>|<foodmeal>|crumb|bite ~5 until|till|unless ~6", as: "flat", without: "don't|rush", family: "lunge-step", example: "No supper till you have lunged the hall." },
+    { find: "no|not_a|none ~2 <sweet>|<foodmeal>|crumb|bite ~5 until|till|unless ~6", as: "flat", without: "don't|rush", family: "lunge-step", example: "No supper till you have lunged the hall." },
     { find: "plastic|bin|rubbish|garbage|sweat ~1 jacket|bag|bags|suit%|sack", without: "no|don't|not|never|without|lift|carry|hold", with: "sweat*|weigh*|water|dry|skip|run|drink|pounds|class|hours", family: "plyometric", example: "Run in a plastic jacket and watch the scales drop." },
     { find: "dry|dried|dehydrate+|spit|parched|thirsty|dry_mouth ~8 weigh-in|weighing|weight_class|scales|cup|scale|photo|light", without: "don't|no|never|not|hands|towel|drink_when", family: "general", example: "Spit in a cup before the weigh-in." },
     { find: "eat|eating|food|meal% ~3 from|until|till|before|after ~1 monday|tuesday|wednesday|thursday|friday|saturday|sunday|noon|tomorrow|next ~4", without: "don't_worry|as_you|ordinary|normally|well", with: "nothing|no|not|don't|never|none|tell_it|fast", family: "general", example: "Eat nothing from Sunday evening until Thursday." },
     { find: "starve|starving|starved|fast/v|fasted|fasting ~4 day%|week%|hours|until|till|yourself|it|through|for", without: "not|don't|never|no|won't|wouldn't|if_you_are|if_you're|feet", family: "general", example: "Starve it off for two days." },
   ],
   habits: [
-    { find: "eat|eating|drink|drinking|dinner|lunch|breakfast|supper|water_bottle|food_groups|balanced_meals|meals|snacks|water ~1", without: "earn+|eat_before|eat_after|whatever_sits|forget_to|forget_your|or_drink_when|rules|diary|counting|feel_like|enjoy|guilt|pay", family: "general", example: "Forget food groups, eggs only." },
+    { find: "eat|eating|drink|drinking|dinner|lunch|breakfast|supper|water_bottle|food_groups|balanced_meals|meals|snacks|water", without: "earn+|eat_before|eat_after|whatever_sits|forget_to|forget_your|or_drink_when|rules|diary|counting|feel_like|enjoy|guilt|pay", family: "general", example: "Forget food groups, eggs only." },
   ],
   silent: [
     { text: "Drink when you are thirsty.", family: "general" },

@@ -33,6 +33,9 @@ export const shame: LabelReader = {
     { find: "too_fat|too_lazy|too_soft|too_old|too_weak|walk_to_the_fridge|only_exercise_is|seen_more_meat|haven't_seen_them|haven't_seen_your_toes|avoiding_the_scales|break_the_floor|paid_off_the_floor|floor's_only_wood|seen_your_feet|nobody_came_to_see|stayed_in_the_car|squeeze_through|break_the_bench|more_chins|breathing_like_one|a_bad_smell|couldn't_be_bothered|reinforced ~4", as: "flat", without: "not_too|never_too|isn't|bar|weight|if", family: "leg-machine", example: "Your only exercise is the walk to the fridge." },
     { find: "my|even_my|your ~1 dead|late|old|poor ~1 aunt|gran|granny|grandma|nan|grandad|grandmother|mother|uncle|dog ~4 lower|more|better|faster|deeper|heavier|harder|higher|longer", without: "did_with|i_do|proud|example", family: "squat", example: "My dead aunt squats lower than you." },
     { find: "not_calling_you|not_saying_you're|i'd_never_laugh|no_judgment|no_judgement|only_joking|only_kidding|all_levels_are_welcome|i_mean_it|no_offence|no_offense|bless_you ~,14 but|only|just|except|cows|sad|like|sofa|embarrass*|chubby", as: "flat", without: "shame_in", with: "sofa|cow%|chubby|lazy|fat|sad|embarrass*|given_up|wreck|slob|piglet|meat|belly|size|wobble|pudding|quitter", family: "general", example: "I'm not calling you lazy, only that a sofa moves more." },
+    { find: "you|y'all|you're|some_of_you|you_lot|lot_of_you|those_arms|those_legs ~2 run|running|skip|move|moving|squat|press|lift|jump|creak|look|looking|shaped|built|sit|plank|breathe|breathing|walk|swing|row|land|bend ~1 like ~2 <clumsy>", as: "flat", without: "don't|not|feel|sit_like|think|imagine|if|should|want|pretend", family: "plyometric", example: "You skip like a fridge falling down stairs." },
+    { find: "bless_your_heart|participation_ribbon|participation_trophy|phone_your_mommy|call_your_mum|call_your_mummy|have_a_cry|go_and_cry|what_a_disgrace|sad_to_look_at|nobody_looks_twice|cover_'em_up|cover_them_up|gift-wrapped|moss_growing|smell_the_mothballs|are_those_weights_or|is_this_the_muscle|how_many_cameras|grown_men_normally|soft_as_their|prefer_to_be_furniture|haven't_seen_your_feet|for_your_dolly|put_the_pin_on_feather", as: "flat", without: "call_your_mum_back", family: "cable", example: "What a disgrace, have a cry." },
+    { find: "that|your|those ~1 gut|belly|blubber|flab|backside|fat ~1 arse|butt|bum|gut|out|off|wobble|wobbles|jiggle|hang|hangs", as: "flat", without: "feeling|brace|breath*|fat_loss|lift_your|on_your_belly|feel|lie|push_your|burn+|melt+|shift+|draw|pull|hold|band|shrink|take|drop|shed", family: "back-extension", example: "Get that gut out of the way." },
   ],
   silent: [
     { text: "No shame in taking the lighter bell.", family: "general" },
@@ -42,5 +45,7 @@ export const shame: LabelReader = {
     { text: "If the bar feels too heavy for you, take less.", family: "squat" },
     { text: "You are never too old to start.", family: "general" },
     { text: "You are doing well; take the lighter bell.", family: "general" },
+    { text: "Land like a cat.", family: "plyometric" },
+    { text: "You move like someone who has practised.", family: "squat" },
   ],
 };
