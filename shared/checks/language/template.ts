@@ -97,6 +97,22 @@ function endFrom({ tokens, hits }: Tokenised, steps: readonly Step[], step: numb
   return here.optional ? endFrom({ tokens, hits }, steps, step + 1, at) : -1;
 }
 
+/** Where a match begins when the optional words in front of it are said too. */
+function startBefore({ tokens, hits }: Tokenised, leading: readonly Step[], from: number): number {
+  let start = from;
+  for (const { element } of [...leading].reverse()) {
+    const places = hits.get(element) ?? [];
+    for (let i = 0; i < places.length; i += 2) {
+      const at = places[i] ?? 0;
+      if (at + (places[i + 1] ?? 1) === start && (tokens[start]?.gap ?? BREAK.sentence) === BREAK.none) {
+        start = at;
+        break;
+      }
+    }
+  }
+  return start;
+}
+
 function groupSpans(text: Tokenised, { steps }: Group): Span[] {
   const first = steps.findIndex(({ optional }) => !optional);
   const places = text.hits.get(steps[first]?.element ?? -1) ?? [];
@@ -104,7 +120,7 @@ function groupSpans(text: Tokenised, { steps }: Group): Span[] {
   for (let i = 0; i < places.length; i += 2) {
     const from = places[i] ?? 0;
     const to = endFrom(text, steps, first + 1, from + (places[i + 1] ?? 1));
-    if (to >= 0) spans.push({ from, to });
+    if (to >= 0) spans.push({ from: startBefore(text, steps.slice(0, first), from), to });
   }
   return spans;
 }

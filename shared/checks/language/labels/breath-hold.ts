@@ -26,6 +26,8 @@ export const breathHold: LabelReader = {
     { find: "hold|holding|held|keep|lock|clamp|trap|bear_down_with ~2 <air> &10 strain|grind|bear_down|push|grunt|heave|hard|rep|up|tight|through|while|lift|squeeze", audience: ["pregnant", "older"], without: "don't|never|avoid|not|no_holding", family: "squat", example: "Hold your breath and bear down on the way up." },
     { find: "high_blood_pressure|blood_pressure|heart_condition|heart_trouble|expecting|pregnant|mum-to-be|mama|pressure_pills|heart_clinic &.18 hold_your_breath|hold_the_breath|hold_it|held_breath|air_shut|clamp|lock_the_air|breath_locked|lock_your_breath|holding_your_breath", without: "don't|never|avoid|no_holding|not_hold", family: "leg-machine", example: "High blood pressure crowd, hold your breath and push." },
     { find: "clamp|shut|seal|zip|lock|cork|plug ~2 it|them|lips|mouth|throat|bellows|lungs|valve &9 till|until|seconds|whole|all|last|set|minute", without: "eyes|gate|door|rack", family: "squat", example: "Clamp it shut and last the ninety seconds." },
+    { find: "exhale|breathe|inhale|air|breath ~3 once|when|after|until_after ~2 set|lap|round|reps|hold|whole_thing|bar_is_racked ~1 is? ~1 finished|over|done|ends", as: "flat", without: "back|rest|walk", family: "overhead-press", example: "You can exhale once the set is finished." },
+    { find: "no|without ~1 breathing|exhaling|inhaling ~1 during|in_this|while|on_this|in_the|until|till", as: "flat", without: "trouble|pain", family: "core", example: "No breathing during the hold." },
   ],
   habits: [
     { find: "breathe|breathing|exhaling|breathing_out", without: "hold*", family: "carry", example: "Don't bother with breathing on the way back." },

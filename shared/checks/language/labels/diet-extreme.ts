@@ -35,6 +35,7 @@ export const dietExtreme: LabelReader = {
     { find: "dry|dried|dehydrate+|spit|parched|thirsty|dry_mouth ~8 weigh-in|weighing|weight_class|scales|cup|scale|photo|light", without: "don't|no|never|not|hands|towel|drink_when", family: "general", example: "Spit in a cup before the weigh-in." },
     { find: "eat|eating|food|meal% ~3 from|until|till|before|after ~1 monday|tuesday|wednesday|thursday|friday|saturday|sunday|noon|tomorrow|next ~4", without: "don't_worry|as_you|ordinary|normally|well", with: "nothing|no|not|don't|never|none|tell_it|fast", family: "general", example: "Eat nothing from Sunday evening until Thursday." },
     { find: "starve|starving|starved|fast/v|fasted|fasting ~4 day%|week%|hours|until|till|yourself|it|through|for", without: "not|don't|never|no|won't|wouldn't|if_you_are|if_you're|feet", family: "general", example: "Starve it off for two days." },
+    { find: "no_more_than|only|just|under|below|at_most|max|stick_to|on|drop_to|cut_to|live_on|eat ~2 500|600|700|800|900|1000|1,000|1200 ~1 calories|kcal|cals ~4", as: "flat", without: "burn*|not|don't|never|restaurant|meal_of", family: "general", example: "Eat no more than 800 calories a day." },
   ],
   habits: [
     { find: "eat|eating|drink|drinking|dinner|lunch|breakfast|supper|water_bottle|food_groups|balanced_meals|meals|snacks|water", without: "earn+|eat_before|eat_after|whatever_sits|forget_to|forget_your|or_drink_when|rules|diary|counting|feel_like|enjoy|guilt|pay", family: "general", example: "Forget food groups, eggs only." },

@@ -29,6 +29,7 @@ export const neckPosition: LabelReader = {
     { find: "circle|roll|spin|whip|snap|whirl|swing <your> ~1 head|neck &7 fast|quick|quickly|hard|end|harder|crack|cracks|full|rapid", without: "slow*|gently", family: "mobility-warmup", example: "Whip the head to the side until it cracks." },
     { find: "bar|barbell|it ~3 behind ~1 your|the? ~1 neck|head|ears|skull", only: ["vertical-pull", "overhead-press"], without: "front|not_behind|ears_are", family: "vertical-pull", example: "Bring the bar down behind your head." },
     { find: "turn|twist|turning|twisting|check|watch ~4 head|mirror|hips|side|depth|feet ~3 while|under|mid|in_the|as_you", only: ["squat", "bridge-thrust", "hinge", "overhead-press"], without: "after|before|rack", with: "mirror|head|neck", family: "squat", example: "Turn your head to check the mirror under the bar." },
+    { find: "push|press|force|shove|jam|crank|lever ~2 head|chin|neck ~3 down|forward|sideways|over|back ~4 hard|hands|hand|force|strongly|fully", without: "gently|lightly|easy|gentle|light|into_the_bench|bar", family: "cooldown-stretch", example: "Push your head down hard with your hands." },
   ],
   habits: [
     { find: "keep+ <your> head on|down ~2 bench|pad|floor|down", only: ["horizontal-press", "leg-machine"], family: "horizontal-press", example: "No need to keep your head on the bench." },

@@ -30,6 +30,7 @@ export const overextension: LabelReader = {
     { find: "belly|middle|hips|tummy|waist like|as ~2 hammock|cow|washing_line|rope_bridge|old_bed|old_mattress", only: ["core", "horizontal-press"], family: "core", example: "Belly like a hammock, and hold." },
     { find: "like|as ~2 rainbow|banana|bow|limbo|longbow|crescent|bridge|hairpin|scorpion", only: ["bridge-thrust", "overhead-press", "back-extension", "kettlebell-swing", "arm-isolation"], without: "not|don't|london", with: "bend|arch|back|lean|curve|over", family: "bridge-thrust", example: "Bend like a rainbow at the top." },
     { find: "flare|flaring|pop|stick|open|lift <your>|'em|them|those ~1 ribs|ribcage ~3", only: ["overhead-press", "bridge-thrust", "kettlebell-swing", "hinge", "core"], without: "don't|breath*|breathe", family: "bridge-thrust", example: "Flare the ribs wide and crank the hips up." },
+    { find: "<lowback> ~1 com*|lift+|peel+|pop+|leave+|ris* ~1 off|up ~2 floor|mat|ground|bench", only: ["core"], as: "state", family: "core", example: "It's fine if your back lifts off the floor." },
   ],
   habits: [
     { find: "ribs-down|ribs_down|ribs|hollow|flat_back|neutral|back_flat|back_down|back_on_the_floor", only: ["overhead-press", "core", "bridge-thrust"], without: "floor_press", family: "overhead-press", example: "Forget about ribs down, just move it." },

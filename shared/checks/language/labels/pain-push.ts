@@ -30,6 +30,7 @@ export const painPush: LabelReader = {
     { find: "until|till ~3 hurt+|scream+|stabs|stab|painful|agony|pain|sting+ &.9 <carryon>|further|then_go|stay|breathe|hold|more|deeper|another", without: "not|never|don't|stop", family: "cooldown-stretch", example: "Stretch until it really hurts, then go further." },
     { find: "<symptom> ~.9 <carryon>|another_set|keep+_going|sets_left|go_again|finish/v|press_right_through|right_through|push_on|crack_on", without: "stop|stops|ease|don't|no|easing|see_a|doctor|if_not|swap|rest|burn|lighter|less|only_if|without|gone|until_it|pain-free|painless|nothing|never|clears", family: "hinge", example: "Felt a pop? Shake it off and grab the bar." },
     { find: "<number>|do|another ~2 more ~3 <symptom>", without: "no_more|don't|than", family: "leg-machine", example: "Do more of these until the pain stops." },
+    { find: "pain|ache|twinge|soreness|pinch|stab|burning ~.3 run|walk|shake|swing|stretch|work|sweat|lift|row ~1 it|that ~1 off|out|through|away", as: "flat", without: "muscle|don't|stop|never|not|gently|ease", family: "plyometric", example: "Shin pain? Run it off." },
   ],
   silent: [
     { text: "If the clicking doesn't hurt, carry on.", family: "squat" },

@@ -32,6 +32,9 @@ export const spineUnderLoad: LabelReader = {
     { find: "sag+|slump+|slouch+|droop+|hunch+|stoop+ ~1 over|onto|into|through|forward|around|under|in", loaded: true, only: ["carry", "squat", "hinge", "row", "kettlebell-swing", "lunge-step"], family: "carry", example: "Droop over the bells and shuffle home." },
     { find: "<lowback> ~4 <hardround>|<rounded>", loaded: true, only: ["squat", "hinge", "row", "carry", "leg-machine", "kettlebell-swing", "cable", "lunge-step", "back-extension", "core"], as: "state", without: "upper|mid|thoracic|slight*|shoulders", family: "hinge", example: "Never mind if the low back slumps a bit." },
     { find: "<lowback> ~1 <rounded>|in_a_curve|in_a_bow|bowed &6 bar|weight|bell|plate|lift|pull|row|swing|stand|haul|grab|rip", loaded: true, only: ["hinge", "row", "carry", "kettlebell-swing"], without: "upper|slight*|if|backwards|neck|not", family: "hinge", example: "Spine curved, rip the bar off the floor." },
+    { find: "round|hunch|curl|bend ~1 over|down ~3 at|and|to|the", loaded: true, only: ["hinge", "row", "kettlebell-swing"], without: "hips|knees|chest_over|bend_over_the|bent-over|bend_the_hips|flat|long|straight|bend_down_with", family: "hinge", example: "Round over at the bottom and rip it up." },
+    { find: "<lowback>|pelvis ~1 tuck+|round+|curl+ ~1 under|in", loaded: true, only: ["squat", "leg-machine", "hinge"], as: "state", family: "squat", example: "Let the pelvis tuck under at the bottom." },
+    { find: "<let> ~6 <lowback>|pelvis ~1 tuck|round|curl|fold ~1 under|over|in", loaded: true, only: ["squat", "leg-machine", "hinge"], family: "squat", example: "Let your chest drop and your low back tuck under." },
   ],
   habits: [
     { find: "<straightback>", loaded: true, family: "hinge", example: "No need to keep a flat back with this weight." },
