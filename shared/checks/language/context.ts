@@ -44,6 +44,8 @@ function isReported(text: Reading, { before, after, later, previous }: Around, p
   return told && !has(text, "endorsed", { from: place.to, to: later.to });
 }
 
+const PRONOUN = /^(?:you|they|people|we|i)$/;
+
 /** Is the safe habit at this place put down, before or after? */
 export function isDismissed(text: Reading, place: Span): boolean {
   const where = around(text, place);
@@ -57,7 +59,8 @@ export function isDismissed(text: Reading, place: Span): boolean {
   const ceased = text.tokens[place.from - 1];
   if (ceased && place.from > where.sentence.from && /^(?:stop|quit|cease|enough)$/.test(ceased.word) && text.tokens[place.from]?.word.endsWith("ing")) return true;
   const dropped = places(text, "drop").filter((span) => inside(span, near) || (span.from >= near.from && span.from < place.from && span.to <= place.to));
-  const first = dropped[0];
+  // "You skip the brace" tells what happens; "skip the brace" asks for it.
+  const first = dropped.find(({ from }) => !(PRONOUN.test(text.tokens[from - 1]?.word ?? "") && text.tokens[from]?.pos === "VERB" && !(text.tokens[from]?.word ?? "").includes("'")));
   if (first) return !places(text, "negator").some((span) => span.to <= first.from && first.from - span.to <= 2 && inside(span, where.before));
   if (has(text, "permit", near)) return true;
   if (negated) return false;

@@ -35,9 +35,14 @@ const NO_LOAD = compile("no_load|no_weight|no_weights|unloaded|without_weight|em
 /** Families whose exercises carry an outside load unless the text says otherwise. */
 const LOADED_FAMILIES = new Set(["squat", "hinge", "leg-machine", "horizontal-press", "overhead-press", "row", "vertical-pull", "arm-isolation", "kettlebell-swing", "carry", "cable", "lunge-step", "bridge-thrust"]);
 
+/** The last text read: a line is read once for each group of people it addresses, one after the other. */
+let last: { readonly text: string; readonly reading: Reading } | null = null;
+
 function analyse(text: string): Reading {
+  if (last?.text === text) return last.reading;
   const tokens = tokenise(text);
-  return { tokens, hits: hitsOf(tokens), phrases: new Map() };
+  last = { text, reading: { tokens, hits: hitsOf(tokens), phrases: new Map() } };
+  return last.reading;
 }
 
 const shows = (template: Template, text: Reading, landed = 0): boolean => find(template, text).some(({ from }) => from >= landed);

@@ -72,7 +72,7 @@ export function tokenise(text: string): Token[] {
     }
     const between = text.slice(previous, start);
     for (const char of between) if (char === '"') quoted = !quoted;
-    if (quoted && between.startsWith("'")) quoted = false;
+    if (quoted && /^[,.!?]?'/.test(between)) quoted = false;
     else if (/(?:^|[\s,:])'$/.test(between) && !/^(?:em|til|cause|bout)\b/.test(text.slice(start)) && /'(?=[\s.,!?]|$)/.test(text.slice(start))) quoted = true;
     const value = values[piece] ?? "";
     const whole = value === word;
