@@ -106,15 +106,20 @@ export function isSilenced(text: Reading, place: Span, as: "fault" | "flat"): bo
   if (negated || (begins(text, "condition", before) && has(text, "stopRule", joined(after, firstOf(later, 14))))) return true;
   if (has(text, "denial", place)) return true;
   if (waved) return false;
-  if (isGerundSubject(text, where, place)) return !isPermitted(text, place);
+  if (isSubject(text, where, place)) return !isPermitted(text, place);
   // A condition governs its own clause: "if your knees cave in, rest", but not "if that was easy, double it".
   return begins(text, "condition", clause) && !has(text, "carryOn", joined(after, later));
 }
 
-/** "Bouncing at the bottom tires the knees" tells what a fault does and asks nobody to do it. */
-function isGerundSubject(text: Reading, { sentence }: Around, place: Span): boolean {
-  const first = text.tokens[place.from];
-  return place.from === sentence.from && first !== undefined && first.word.length > 5 && /ing$/.test(first.word) && !/^(?:no|some|any|every)thing$/.test(first.word) && sentence.to > place.to;
+/** "Bouncing at the bottom tires the knees", "a stiff landing costs you": such a sentence tells what a fault does and asks nobody to do it. */
+function isSubject(text: Reading, { sentence }: Around, place: Span): boolean {
+  const [first, next] = [text.tokens[place.from], text.tokens[place.to]];
+  if (!first || sentence.to <= place.to) return false;
+  if (place.from === sentence.from && first.word.length > 5 && first.word.endsWith("ing") && !first.word.endsWith("thing")) return true;
+  const opens = place.from === sentence.from || (place.from === sentence.from + 1 && text.tokens[sentence.from]?.pos === "DET");
+  // "Swing your body": an order, though the library takes the verb for a noun.
+  const ordered = /^(?:DET|PRON)$/.test(text.tokens[place.from + 1]?.pos ?? "");
+  return opens && !ordered && /^(?:NOUN|ADJ|DET)$/.test(first.pos) && next !== undefined && next.gap === 0 && /^(?:VERB|AUX)$/.test(next.pos);
 }
 
 const JOKES = ["just|only|i'm ~1 kidding|joking", "who_am_i_kidding|scratch_that"].map(compile);
