@@ -17,6 +17,8 @@ export interface RuleMeta<M extends Messages = Messages, O extends Options = Opt
   readonly id: string;
   /** Raised when a rule changes what it means, so that old waivers ask again. */
   readonly version: number;
+  /** Versions of single messages that changed their meaning by themselves; the others keep `version`. */
+  readonly versions?: Partial<Readonly<Record<keyof M & string, number>>>;
   readonly subject: Subject;
   readonly level: CheckLevel;
   readonly moment: Moment;
@@ -25,6 +27,8 @@ export interface RuleMeta<M extends Messages = Messages, O extends Options = Opt
   /** Why it matters, one or two plain sentences. */
   readonly why: string;
   readonly source: RuleSource;
+  /** Ids of rules that name the cause of what this one finds: where both find something at one place, they speak. */
+  readonly yieldsTo?: readonly string[];
   readonly defaults: O;
   readonly messages: M;
 }
@@ -80,7 +84,7 @@ function collector<M extends Messages>(meta: RuleMeta): { found: RawFinding[]; r
     const range = what.line && what.range ? rangeIn(what.line.text, what.range) : null;
     const words = what.words ?? (what.line ? (range ? what.line.text.slice(range.start, range.end) : what.line.text) : "");
     found.push({
-      rule: meta.id, ruleVersion: meta.version, level: what.level ?? meta.level, moment: what.moment ?? meta.moment,
+      rule: meta.id, ruleVersion: meta.versions?.[what.message] ?? meta.version, level: what.level ?? meta.level, moment: what.moment ?? meta.moment,
       message: fill(meta.messages[what.message] ?? "", what.data), messageKey: what.message,
       why: what.why ?? meta.why, source: what.source ?? meta.source,
       block: what.block?.id ?? null, line: what.line?.id ?? null, range, words, remedies: what.remedies ?? [],

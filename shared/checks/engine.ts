@@ -1,12 +1,12 @@
 import type { Episode, Waiver } from "../episode";
+import { LEVELS, oneForEachCause } from "./causes";
 import type { RawFinding, Rule } from "./define-rule";
 import { RULES } from "./registry";
 import type { CheckContext, CheckLevel, Finding, Moment } from "./types";
 
+export { LEVELS };
 /** In the order they come up. */
 export const MOMENTS: readonly Moment[] = ["before filming", "before speaking", "before publishing"];
-/** Gravest first. */
-export const LEVELS: readonly CheckLevel[] = ["stop", "fix", "consider"];
 
 /** Places of blocks and lines in the running order, for sorting. */
 function orderOf(episode: Episode): (id: string | null) => number {
@@ -21,28 +21,6 @@ function orderOf(episode: Episode): (id: string | null) => number {
 type Graded = Pick<Finding, "moment" | "level">;
 const grade = (a: Graded, b: Graded): number => MOMENTS.indexOf(a.moment) - MOMENTS.indexOf(b.moment) || LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level);
 
-const place = (finding: RawFinding): string | null => (finding.range ? `${finding.line} ${finding.range.start} ${finding.range.end}` : null);
-
-/** Two rules that blame exactly the same words have found one thing: the gravest speaks, the others lend their remedies. */
-function merge(findings: readonly RawFinding[]): RawFinding[] {
-  const at = new Map<string, number>();
-  const merged: RawFinding[] = [];
-  for (const finding of findings) {
-    const key = place(finding);
-    const index = key === null ? undefined : at.get(key);
-    const first = index === undefined ? undefined : merged[index];
-    if (index === undefined || !first) {
-      if (key !== null) at.set(key, merged.length);
-      merged.push(finding);
-      continue;
-    }
-    const [winner, other] = LEVELS.indexOf(finding.level) < LEVELS.indexOf(first.level) ? [finding, first] : [first, finding];
-    const labels = new Set(winner.remedies.map((remedy) => remedy.label));
-    merged[index] = { ...winner, remedies: [...winner.remedies, ...other.remedies.filter((remedy) => !labels.has(remedy.label))] };
-  }
-  return merged;
-}
-
 const waives = (waiver: Waiver, finding: Omit<RawFinding, "messageKey">): boolean =>
   waiver.rule === finding.rule && waiver.ruleVersion === finding.ruleVersion && waiver.block === finding.block && waiver.line === finding.line && waiver.text === finding.words;
 
@@ -50,7 +28,7 @@ const waives = (waiver: Waiver, finding: Omit<RawFinding, "messageKey">): boolea
  * Runs every rule over an episode.
  *
  * Sorted by moment, then level, then place in the running order; the same episode always gives the same list.
- * What the series leaves out (`series.quiet`) is not listed when it is a `consider`; graver findings always are.
+ * One cause gives one finding (see causes.ts). What the series leaves out (`series.quiet`) is not listed when it is a `consider`; graver findings always are.
  * A finding that a waiver covers (same rule and version, same block, line and words) stays listed with its waiver.
  * Rules that look at one block at a time are not run again on blocks that kept their identity,
  * as long as `context.newId` is the same function.
@@ -61,7 +39,7 @@ export function checkEpisode(context: CheckContext, rules: readonly Rule[] = RUL
   const order = orderOf(context.episode);
   const quiet = new Set(context.episode.series.quiet);
   const raw = rules.flatMap((rule) => rule.inspect(context)).filter((finding) => finding.level !== "consider" || !quiet.has(finding.rule));
-  const sorted = merge(raw).sort(
+  const sorted = oneForEachCause(raw, rules).sort(
     (a, b) => grade(a, b) || order(a.block) - order(b.block) || order(a.line) - order(b.line) || (a.range?.start ?? -1) - (b.range?.start ?? -1) || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0),
   );
   const used = new Map<string, number>();

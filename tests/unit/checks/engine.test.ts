@@ -79,21 +79,6 @@ describe("waivers", () => {
   });
 });
 
-describe("one cause, one finding", () => {
-  const meta = { version: 1, subject: "words", moment: "before filming", summary: "s", why: "w", source: { title: "t" }, messages: { hit: "Hit." } } as const;
-  const on = (id: string, level: "stop" | "consider", label: string) => defineBlockRule({
-    meta: { ...meta, id, level },
-    check: ({ block }, _options, report) => block.lines.forEach((line) => report({ block, line, range: { start: 0, end: 4 }, message: "hit", remedies: [{ label, edits: [{ type: "remove-line", line: line.id }] }] })),
-  });
-
-  it("when two rules blame the same words: the gravest speaks and keeps the other's remedies", () => {
-    const episode = episodeOf("[talk] Talk\nsay: Four words of speech");
-    const findings = checkEpisode(contextOf(episode), [on("mild", "consider", "One way"), on("grave", "stop", "Another way")]);
-    expect(findings.map(({ rule }) => rule)).toEqual(["grave"]);
-    expect(findings[0]?.remedies.map(({ label }) => label)).toEqual(["Another way", "One way"]);
-  });
-});
-
 describe("rules that look at one block at a time", () => {
   it("do not look again at a block that did not change", () => {
     let looks = 0;
