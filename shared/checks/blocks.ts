@@ -28,6 +28,9 @@ export function workingSets(block: Block): WorkingSet[] {
 }
 
 export const exerciseBlocks = (episode: Episode): Block[] => episode.blocks.filter((block) => block.kind === "exercise");
+/** Exercises that need a warm-up before them and a cool-down after: not those that are one themselves. */
+export const trainingBlocks = (episode: Episode): Block[] =>
+  exerciseBlocks(episode).filter((block) => !["mobility-warmup", "cooldown-stretch"].includes(exerciseOf(block)?.family ?? ""));
 export const firstOfKind = (episode: Episode, kind: Block["kind"]): Block | null => episode.blocks.find((block) => block.kind === kind) ?? null;
 
 /** Lines of one kind that say something. */
@@ -39,6 +42,19 @@ export const countWords = (text: string): number => text.split(/\s+/).filter((wo
 /** Is the set taken to the very end, or within one repetition of it? */
 export function isNearFailure(scheme: Scheme): boolean {
   return scheme.amrap === true || (scheme.rpe !== undefined && scheme.rpe >= 9) || (scheme.rir !== undefined && scheme.rir <= 1);
+}
+
+/** Repetitions left at the end of a set, as its RIR or RPE says; 0 for as many as possible, null when nothing is said. An RPE below 6 says only "easy". */
+export function repsLeft({ amrap, rir, rpe }: Scheme): number | null {
+  if (amrap) return 0;
+  if (rir !== undefined) return rir;
+  return rpe === undefined || rpe < 6 ? null : 10 - rpe;
+}
+
+/** How hard a set is said to be: "as many repetitions as possible", "RPE 9", "1 in reserve". */
+export function effortSaid({ amrap, rir, rpe }: Scheme): string {
+  if (amrap) return "as many repetitions as possible";
+  return rir === undefined ? `RPE ${rpe}` : `${rir} in reserve`;
 }
 
 /** "ankles, knees and hips" */

@@ -1,4 +1,8 @@
 import type { Rule } from "./define-rule";
+import { audienceLandings } from "./rules/structure/audience-landings";
+import { balanceSupport } from "./rules/structure/balance-support";
+import { maxWarmUpHold } from "./rules/structure/max-warm-up-hold";
+import { minCoolDownMinutes } from "./rules/structure/min-cool-down-minutes";
 import { audiencePosition } from "./rules/structure/audience-position";
 import { bothSides } from "./rules/structure/both-sides";
 import { closingShot } from "./rules/structure/closing-shot";
@@ -28,6 +32,8 @@ import { setLine } from "./rules/dose/set-line";
 import { unreadableSetLine } from "./rules/dose/unreadable-set-line";
 import { effortAtPercent } from "./rules/dose/effort-at-percent";
 import { maxBeginnerEffort } from "./rules/dose/max-beginner-effort";
+import { maxAudienceEffort } from "./rules/dose/max-audience-effort";
+import { minJumpRest } from "./rules/dose/min-jump-rest";
 import { maxJumpContacts } from "./rules/dose/max-jump-contacts";
 import { maxMuscleSets } from "./rules/dose/max-muscle-sets";
 import { maxReturningVolume } from "./rules/dose/max-returning-volume";
@@ -52,7 +58,11 @@ import { noDisputedClaim } from "./rules/words/no-disputed-claim";
 import { noUnexplainedJargon } from "./rules/words/no-unexplained-jargon";
 import { noUnsafeCue } from "./rules/words/no-unsafe-cue";
 import { saidNumbers } from "./rules/words/said-numbers";
+import { teenAdult } from "./rules/words/teen-adult";
 import { wordsOverClip } from "./rules/words/words-over-clip";
+import { cardSpace } from "./rules/film/card-space";
+import { shotAngle } from "./rules/film/shot-angle";
+import { warmUpShot } from "./rules/film/warm-up-shot";
 import { maxMustMarks } from "./rules/film/max-must-marks";
 import { maxShotSeconds } from "./rules/film/max-shot-seconds";
 import { mirrors } from "./rules/film/mirrors";
@@ -75,15 +85,16 @@ export const RULES: readonly Rule[] = [
   // structure
   alternate, changeFromLast, closingLast, coolDownLast, heavyFirst, noCoreBeforeSpineLoad, noRepeatedExercise, openingFirst, powerFirst, warmUpFirst,
   audiencePosition, bothSides, closingShot, closing, coolDown, exerciseOrder, minWarmUpMinutes, opening, rampUpSets, sessionOverSlot, warmUpJoints, warmUpRule,
+  audienceLandings, balanceSupport, maxWarmUpHold, minCoolDownMinutes,
   // dose
   effortAtPercent, maxBeginnerEffort, maxJumpContacts, maxMuscleSets, maxReturningVolume, maxSetJump, maxTeenLoad, maxWorkInMinute, oneUnit, repsAtPercent,
-  maxLoadJump, minRest, noFailureAlone, setLine, unreadableSetLine,
+  maxLoadJump, minRest, maxAudienceEffort, minJumpRest, noFailureAlone, setLine, unreadableSetLine,
   // words
   askAProfessional, avoidRemedy, bothSidesSaid, breathingPhase, maxBreathSeconds, maxReadingGrade, noRepeatedSentence, say,
-  avoid, caution, maxCueWords, noContradictoryCues, noDisputedClaim, noUnexplainedJargon, noUnsafeCue, saidNumbers, wordsOverClip,
+  avoid, caution, maxCueWords, noContradictoryCues, noDisputedClaim, noUnexplainedJargon, noUnsafeCue, saidNumbers, teenAdult, wordsOverClip,
   // film
   maxMustMarks, maxShotSeconds, mirrors, openingShot, shotSet, spareBattery,
-  bystanders, cueAngle, exerciseShot,
+  bystanders, cardSpace, cueAngle, exerciseShot, shotAngle, warmUpShot,
   // publishing
   minChapters, minDaysToPublish, title,
   maxVideoLength, minChapterSeconds, partnerDisclosure, publishDate,

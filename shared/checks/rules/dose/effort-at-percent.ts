@@ -1,13 +1,7 @@
 import { blockName } from "../../../episode";
-import { workingSets } from "../../blocks";
-import { rpePercent, type Scheme } from "../../../training";
+import { repsLeft, workingSets } from "../../blocks";
+import { rpePercent } from "../../../training";
 import { defineBlockRule } from "../../define-rule";
-
-/** Repetitions in reserve the line states, as RIR or by its RPE; null when it states none. */
-function reserve({ rir, rpe }: Scheme): number | null {
-  if (rir !== undefined) return rir;
-  return rpe === undefined || rpe < 6 ? null : 10 - rpe;
-}
 
 export const effortAtPercent = defineBlockRule({
   meta: {
@@ -15,13 +9,14 @@ export const effortAtPercent = defineBlockRule({
     summary: "Percentage, repetitions and effort of a set line can hold at once.",
     why: "Three numbers say how hard a set is, and two decide the third. When they disagree, viewers follow the heaviest.",
     source: { title: "Tuchscherer, The Reactive Training Manual, 2008 (chart in common use, an estimate)", at: "repetitions and effort to percent; together up to 10" },
+    yieldsTo: ["reps-at-percent"],
     defaults: { slack: 6 },
     messages: { apart: "{name}: {reps} repetitions with {rir} in reserve are about {expected} % of the best single, the line says {percent} %. Change one of the three." },
   },
   check({ block }, { slack }, report) {
     for (const { set, scheme } of workingSets(block)) {
       const { load, repsMin, repsMax } = scheme;
-      const rir = reserve(scheme);
+      const rir = repsLeft(scheme);
       if (load?.unit !== "%1RM" || load.value === null || rir === null || repsMin === undefined || repsMax === undefined) continue;
       if (repsMax + rir > 10 || rir > 4 || !Number.isInteger(rir * 2)) continue;
       const [hard, easy] = [rpePercent(repsMin, 10 - rir), rpePercent(repsMax, 10 - rir)];

@@ -1,5 +1,5 @@
 import { blockName } from "../../../episode";
-import { exerciseOf, workingSets } from "../../blocks";
+import { effortSaid, exerciseOf, repsLeft, workingSets } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
 
 export const maxBeginnerEffort = defineBlockRule({
@@ -8,6 +8,7 @@ export const maxBeginnerEffort = defineBlockRule({
     summary: "Beginners are not asked for their last repetition in big lifts.",
     why: "Beginners misjudge how much is left, and their technique goes before their strength does.",
     source: { title: "Hackett et al., J Strength Cond Res 31(8), 2017", at: "accuracy of repetitions in reserve" },
+    yieldsTo: ["no-failure-alone", "max-audience-effort"],
     defaults: { minReserve: 1 },
     messages: { last: "{name}: beginners are asked for {effort}, at least {min} repetition in reserve expected. Leave more." },
   },
@@ -15,10 +16,9 @@ export const maxBeginnerEffort = defineBlockRule({
     const exercise = exerciseOf(block);
     if (facts.audience.level !== "beginner" || exercise?.joints !== "multi" || !exercise.rampUp) return;
     for (const { set, scheme } of workingSets(block)) {
-      const left = scheme.amrap ? 0 : scheme.rir ?? (scheme.rpe === undefined ? null : 10 - scheme.rpe);
+      const left = repsLeft(scheme);
       if (left === null || left >= minReserve) continue;
-      const effort = scheme.amrap ? "as many repetitions as they can" : scheme.rir !== undefined ? `${scheme.rir} in reserve` : `RPE ${scheme.rpe}`;
-      report({ block, line: set, message: "last", data: { name: blockName(block), effort, min: minReserve } });
+      report({ block, line: set, message: "last", data: { name: blockName(block), effort: effortSaid(scheme), min: minReserve } });
     }
   },
 });

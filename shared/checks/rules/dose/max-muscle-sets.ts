@@ -9,11 +9,11 @@ export const maxMuscleSets = defineRule({
     why: "Viewers copy the whole session. Many sets for one muscle at once bring soreness, and little more for it.",
     source: PRACTICE,
     defaults: { sets: 12 },
-    messages: { many: "The {muscle} get {counted} sets in this session (helping ones counted half), at most {max} expected. Spread them over the week." },
+    messages: { many: "{muscle}: {counted} sets in this session (helping ones counted half), at most {max} expected. Spread them over the week." },
   },
   check({ episode }, { sets }, report) {
     for (const { muscle, counted } of muscleSets(episode)) {
-      if (counted > sets) report({ words: muscle, message: "many", data: { muscle, counted, max: sets } });
+      if (counted > sets) report({ words: muscle, message: "many", data: { muscle: muscle.charAt(0).toUpperCase() + muscle.slice(1), counted, max: sets } });
     }
   },
 });

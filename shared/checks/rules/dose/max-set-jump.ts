@@ -2,6 +2,7 @@ import { blockName } from "../../../episode";
 import { exerciseBlocks, PRACTICE, workingSets } from "../../blocks";
 import { parseSetLine, setCount } from "../../../training";
 import { defineRule } from "../../define-rule";
+import { writes } from "../../set-remedy";
 
 export const maxSetJump = defineRule({
   meta: {
@@ -21,7 +22,7 @@ export const maxSetJump = defineRule({
       if (!last?.ok || !first) continue;
       const before = setCount(last.scheme);
       const now = today.reduce((sum, { scheme }) => sum + setCount(scheme), 0);
-      if (now > before + sets) report({ block, line: first.set, message: "jump", data: { name: blockName(block), now, before, max: sets } });
+      if (now > before + sets) report({ block, line: first.set, message: "jump", data: { name: blockName(block), now, before, max: sets }, remedies: today.length === 1 && first.scheme.sets !== undefined ? writes(first.set, { ...first.scheme, sets: before + sets }) : [] });
     }
   },
 });

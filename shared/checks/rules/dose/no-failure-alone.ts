@@ -1,5 +1,5 @@
 import { blockName, newLine } from "../../../episode";
-import { exerciseOf, isNearFailure, workingSets, wordsOf } from "../../blocks";
+import { effortSaid, exerciseOf, isNearFailure, workingSets, wordsOf } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
 
 /** A caution that names what catches the weight. */
@@ -18,11 +18,10 @@ export const noFailureAlone = defineBlockRule({
     if (!exercise?.needsSpotter || !facts.session.alone || wordsOf(block, "caution").some(({ text }) => CATCH.test(text))) return;
     for (const { set, scheme } of workingSets(block)) {
       if (!isNearFailure(scheme)) continue;
-      const effort = scheme.amrap ? "as many repetitions as possible" : scheme.rpe !== undefined ? `RPE ${scheme.rpe}` : `RIR ${scheme.rir}`;
       const own = exercise.cautions.find((text) => CATCH.test(text));
       const text = own ?? "Have somebody spot you, or set the safety arms and try them with no weight first.";
       report({
-        block, line: set, message: "alone", data: { name: blockName(block), effort },
+        block, line: set, message: "alone", data: { name: blockName(block), effort: effortSaid(scheme) },
         remedies: [{ label: `Adds a caution: ${text}`, edits: [{ type: "insert-line", block: block.id, at: null, line: newLine(newId, "caution", text) }] }],
       });
     }

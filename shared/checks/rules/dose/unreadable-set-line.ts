@@ -2,7 +2,8 @@ import { blockName } from "../../../episode";
 import { PRACTICE, setLinesOf } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
 
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+/** Without its capital, unless that is a short form: "RPE". */
+const lower = (text: string): string => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
 
 export const unreadableSetLine = defineBlockRule({
   meta: {

@@ -10,6 +10,7 @@ export const maxMustMarks = defineBlockRule({
     summary: "There are no more must-have marks than sets to film them on.",
     why: "A camera stands in one place during a set. What has no set of its own is not filmed.",
     source: PRACTICE,
+    yieldsTo: ["unreadable-set-line"],
     messages: { many: "{name}: {marks} must-have marks and {sets} sets for {cameras}. Make one nice to have, add a light set, or film a demonstration." },
   },
   check({ block, facts }, _options, report) {

@@ -10,6 +10,7 @@ export const shotSet = defineBlockRule({
     summary: "A shot names a set that is done.",
     why: "A shot planned for a fourth of three sets is found missing at home.",
     source: PRACTICE,
+    yieldsTo: ["unreadable-set-line"],
     messages: { beyond: "{name}: a shot is planned for set {set}, and there are {sets}. Film it on another set." },
   },
   check({ block }, _options, report) {

@@ -6,6 +6,7 @@ export const minChapters = defineRule({
     summary: "The video has enough parts for a list of chapters.",
     why: "Viewers come back for one exercise. Chapters take them there, and fewer than three are commonly refused.",
     source: { title: "Common rule of video platforms: first entry 0:00, at least three entries, each at least 10 s" },
+    yieldsTo: ["min-chapter-seconds"],
     defaults: { min: 3, seconds: 10 },
     messages: { few: "{count} blocks are long enough for a chapter, at least {min} expected. Split a long block." },
   },

@@ -1,5 +1,5 @@
 import { blockName } from "../../../episode";
-import { exerciseBlocks, PRACTICE } from "../../blocks";
+import { trainingBlocks, PRACTICE } from "../../blocks";
 import { defineRule } from "../../define-rule";
 
 export const coolDownLast = defineRule({
@@ -12,7 +12,7 @@ export const coolDownLast = defineRule({
   },
   check({ episode }, _options, report) {
     const coolDown = episode.blocks.findLast((block) => block.kind === "cool-down");
-    const last = exerciseBlocks(episode).at(-1);
+    const last = trainingBlocks(episode).at(-1);
     if (!coolDown || !last) return;
     const to = episode.blocks.indexOf(last);
     if (episode.blocks.indexOf(coolDown) > to) return;

@@ -1,5 +1,5 @@
 import { blockName } from "../../../episode";
-import { exerciseBlocks, exerciseOf, wordsOf } from "../../blocks";
+import { exerciseBlocks, exerciseOf, wordsOf, workingSets } from "../../blocks";
 import { defineRule } from "../../define-rule";
 
 /** Said by a coach who does it on purpose. */
@@ -11,6 +11,7 @@ export const exerciseOrder = defineRule({
     summary: "Multi-joint exercises come before single-joint ones for the same muscles.",
     why: "A tired small muscle gives out first in the big lift and takes its load and its technique with it.",
     source: { title: "ACSM, Progression Models in Resistance Training for Healthy Adults, Med Sci Sports Exerc 41(3), 2009", at: "exercise order" },
+    yieldsTo: ["no-core-before-spine-load"],
     messages: { before: "{small} comes before {big}, and both need the {muscle}. Put {big} first." },
   },
   check({ episode }, _options, report) {
@@ -21,6 +22,8 @@ export const exerciseOrder = defineRule({
       for (const later of blocks.slice(i + 1)) {
         const big = exerciseOf(later);
         if (!big || big.joints !== "multi" || big.family === "core") continue;
+        // A light drill before a light exercise wakes a muscle up and tires nothing.
+        if (!big.rampUp && !workingSets(block).some(({ scheme }) => (scheme.load?.value ?? 0) > 0)) continue;
         const muscle = small.direct.find((each) => big.direct.includes(each) || (big.rampUp && big.indirect.includes(each)));
         if (muscle === undefined) continue;
         report({

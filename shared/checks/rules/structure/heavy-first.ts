@@ -10,10 +10,11 @@ function reps(block: Block): { fewest: number; most: number } | null {
 
 export const heavyFirst = defineRule({
   meta: {
-    id: "heavy-first", version: 1, subject: "structure", level: "consider", moment: "before filming",
+    id: "heavy-first", version: 2, subject: "structure", level: "consider", moment: "before filming",
     summary: "Heavy sets come before light ones for the same muscles.",
     why: "Few heavy repetitions need fresh muscles. After many light ones the technique goes first.",
     source: { title: "ACSM, Progression Models in Resistance Training for Healthy Adults, Med Sci Sports Exerc 41(3), 2009", at: "exercise order: higher intensity before lower" },
+    yieldsTo: ["exercise-order"],
     defaults: { heavyReps: 6, lightReps: 12 },
     messages: { late: "{heavy} ({few} repetitions) comes after {light} ({many}) and both need the {muscle}. Put {heavy} first." },
   },
@@ -29,8 +30,8 @@ export const heavyFirst = defineRule({
         const muscle = before?.direct.find((each) => big.direct.includes(each));
         if (muscle === undefined || !many || many.fewest < lightReps) continue;
         report({
-          block: heavy, words: light.id, message: "late", data: { heavy: blockName(heavy), light: blockName(light), few: asked.most, many: many.fewest, muscle },
-          remedies: [{ label: `Moves ${blockName(heavy)} before ${blockName(light)}`, edits: [{ type: "move-block", block: heavy.id, to: episode.blocks.indexOf(light) }] }],
+          block: light, words: heavy.id, message: "late", data: { heavy: blockName(heavy), light: blockName(light), few: asked.most, many: many.fewest, muscle },
+          remedies: [{ label: `Moves ${blockName(light)} behind ${blockName(heavy)}`, edits: [{ type: "move-block", block: light.id, to: episode.blocks.indexOf(heavy) }] }],
         });
         return;
       }

@@ -1,5 +1,5 @@
 import { blockName } from "../../../episode";
-import { exerciseBlocks, firstOfKind } from "../../blocks";
+import { trainingBlocks, firstOfKind } from "../../blocks";
 import { defineRule } from "../../define-rule";
 
 export const warmUpFirst = defineRule({
@@ -12,7 +12,7 @@ export const warmUpFirst = defineRule({
   },
   check({ episode }, _options, report) {
     const warmUp = firstOfKind(episode, "warm-up");
-    const first = exerciseBlocks(episode)[0];
+    const first = trainingBlocks(episode)[0];
     if (!warmUp || !first) return;
     const to = episode.blocks.indexOf(first);
     if (episode.blocks.indexOf(warmUp) < to) return;

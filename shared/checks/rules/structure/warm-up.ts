@@ -1,5 +1,5 @@
-import { emptyBlock, newLine, type Block, type NewId } from "../../../episode";
-import { exerciseBlocks, exerciseOf, firstOfKind, jointName, listed } from "../../blocks";
+import { blockName, emptyBlock, newLine, type Block, type NewId } from "../../../episode";
+import { exerciseOf, firstOfKind, jointName, listed, trainingBlocks } from "../../blocks";
 import { defineRule } from "../../define-rule";
 
 /** The joints that the first lifts load, in the order a body is warmed: from the floor up. */
@@ -23,34 +23,24 @@ function warmUp(newId: NewId, joints: readonly string[], minutes: number): Block
 
 export const warmUpRule = defineRule({
   meta: {
-    id: "warm-up", version: 1, subject: "structure", level: "fix", moment: "before filming",
+    id: "warm-up", version: 2, subject: "structure", level: "fix", moment: "before filming",
     summary: "An episode with loaded exercises begins with a warm-up.",
     why: "Viewers do what they see. If the warm-up is not on screen, they start cold.",
     source: { title: "RAMP warm-up, Jeffreys, Professional Strength & Conditioning, 2007" },
     defaults: { minutes: 8 },
-    messages: {
-      none: "No warm-up before {first}. Plan 5 to 10 minutes before the first exercise.",
-      late: "The warm-up stands after {first}. Move it in front of the first exercise.",
-    },
+    messages: { none: "No warm-up before {first}. Plan 5 to 10 minutes before the first exercise." },
   },
   check({ episode, newId }, { minutes }, report) {
-    const exercises = exerciseBlocks(episode);
+    const exercises = trainingBlocks(episode);
     const first = exercises[0];
-    if (!first) return;
-    const place = episode.blocks.indexOf(first);
-    const existing = firstOfKind(episode, "warm-up");
-    if (!existing) {
-      const joints = jointsOfFirst(exercises, 2);
-      const what = joints.length > 0 ? ` with ${listed(joints)}` : "";
-      report({
-        block: first, words: "no warm-up", message: "none", data: { first: first.title.trim() || "the first exercise" },
-        remedies: [{ label: `Adds an ${minutes}-minute warm-up block${what}`, edits: [{ type: "insert-block", at: place, block: warmUp(newId, joints, minutes) }] }],
-      });
-    } else if (episode.blocks.indexOf(existing) > place) {
-      report({
-        block: existing, words: "late warm-up", message: "late", data: { first: first.title.trim() || "the first exercise" },
-        remedies: [{ label: "Moves the warm-up in front of the first exercise", edits: [{ type: "move-block", block: existing.id, to: place }] }],
-      });
-    }
+    if (!first || firstOfKind(episode, "warm-up")) return;
+    // Drills before the first lift are a warm-up, whatever their blocks are called.
+    if (episode.blocks.slice(0, episode.blocks.indexOf(first)).some((block) => exerciseOf(block)?.family === "mobility-warmup")) return;
+    const joints = jointsOfFirst(exercises, 2);
+    const what = joints.length > 0 ? ` with ${listed(joints)}` : "";
+    report({
+      block: first, words: "no warm-up", message: "none", data: { first: blockName(first) },
+      remedies: [{ label: `Adds an ${minutes}-minute warm-up block${what}`, edits: [{ type: "insert-block", at: episode.blocks.indexOf(first), block: warmUp(newId, joints, minutes) }] }],
+    });
   },
 });

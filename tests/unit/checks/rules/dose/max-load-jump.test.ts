@@ -19,7 +19,7 @@ ruleTest(maxLoadJump, {
       script: `[exercise goblet-squat] Goblet squat
         sets: 3 x 10 @ 26 kg`,
       fields: { carryOver: [{ exercise: "goblet-squat", sets: "3 x 10 @ 20 kg", actuals: [], note: "" }] },
-      errors: [{ message: "jump", level: "fix", says: "Goblet squat: 26 kg today, 20 kg last time: 30 % more, at most 10 % expected. Take a smaller step or say why." }],
+      errors: [{ message: "jump", level: "fix", says: "Goblet squat: 26 kg today, 20 kg last time: 30 % more, at most 10 % expected. Take a smaller step.", remedies: 1 }],
     },
     {
       name: "one dumbbell size up from a light one is worth a thought only",
@@ -27,6 +27,13 @@ ruleTest(maxLoadJump, {
         sets: 3 x 10 @ 12 kg`,
       fields: { carryOver: [{ exercise: "goblet-squat", sets: "3 x 10 @ 10 kg", actuals: [], note: "" }] },
       errors: [{ message: "jump", level: "consider" }],
+    },
+    {
+      name: "much heavier for fewer repetitions may be the plan",
+      script: `[exercise goblet-squat] Goblet squat
+        sets: 3 x 5 @ 26 kg`,
+      fields: { carryOver: [{ exercise: "goblet-squat", sets: "3 x 10 @ 20 kg", actuals: [], note: "" }] },
+      errors: [{ message: "jump", level: "consider", remedies: 1 }],
     },
   ],
 });

@@ -4,6 +4,7 @@ import { ruleTest } from "../../rule-test";
 ruleTest(audiencePosition, {
   valid: [
     { name: "nobody pregnant is addressed", script: "[exercise bench-press] Bench press" },
+    { name: "a jump is the matter of another rule", script: "[exercise box-jump] Box jump", fields: { audience: { level: "mixed", groups: ["pregnant"] } } },
     { name: "standing work", script: "[exercise band-row] Band row", fields: { audience: { level: "mixed", groups: ["pregnant"] } } },
   ],
   invalid: [
@@ -12,6 +13,5 @@ ruleTest(audiencePosition, {
       fields: { audience: { level: "mixed", groups: ["pregnant"] } },
       errors: [{ message: "position", says: "Dead bug is done lying face up, and the episode addresses pregnant viewers. Show another exercise or a raised version." }],
     },
-    { script: "[exercise box-jump] Box jump", fields: { audience: { level: "mixed", groups: ["pregnant"] } }, errors: [{ message: "jump" }] },
   ],
 });

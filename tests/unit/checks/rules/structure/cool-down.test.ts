@@ -6,6 +6,7 @@ ruleTest(coolDown, {
     "[talk] Questions",
     `[exercise goblet-squat] Goblet squat
      [cool-down, minutes 5] Cool-down`,
+    { name: "a mobility session", script: "[exercise calf-stretch] Calf stretch" },
   ],
   invalid: [
     {

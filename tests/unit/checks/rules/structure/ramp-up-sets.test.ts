@@ -13,6 +13,8 @@ ruleTest(rampUpSets, {
       sets: 3 x 5 @ 60 kg
       [exercise front-squat] Front squat
       sets: 3 x 5 @ 40 kg` },
+    { name: "many light repetitions", script: `[exercise leg-press] Leg press
+      sets: 2 x 15 @ 40 kg` },
     { name: "no working set to prepare", script: "[exercise back-squat] Back squat" },
   ],
   invalid: [
