@@ -39,6 +39,7 @@ export function menuTemplate(choose: (item: Item) => void, isMac: boolean): Menu
     },
     { label: "&View", submenu: [{ role: "zoomIn" }, { role: "zoomOut" }, { role: "resetZoom" }, line, { role: "togglefullscreen" }] },
     { role: "windowMenu" },
+    { label: "&Help", submenu: [item("What Repwright checks", "checks")] },
   ];
 }
 

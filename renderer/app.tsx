@@ -1,4 +1,4 @@
-import { Suspense, lazy, useEffect, useState, useSyncExternalStore } from "react";
+import { Suspense, lazy, useCallback, useEffect, useState, useSyncExternalStore } from "react";
 import type { Api } from "../shared/bridge";
 import { episodeName, seriesName } from "../shared/episode";
 import { FileNotice, Files } from "./files";
@@ -6,11 +6,14 @@ import { Findings } from "./findings/findings";
 import { MakePapers } from "./papers";
 import { PlaceGuard } from "./place-guard";
 import { Ribbon } from "./ribbon/ribbon";
+import { BookContext } from "./rule-book/context";
+import { RuleBook } from "./rule-book/rule-book";
 import { ActionsContext, ApiContext, SessionContext } from "./session/context";
 import type { OpenSession } from "./session/create-session";
 import { PLACES, type Place, type Session } from "./session/types";
 import { useAppKeys } from "./session/use-app-keys";
-import { openCounts } from "./words/open-counts";
+import { gravest, openCounts } from "./words/open-counts";
+import { PlaceCount } from "./place-count";
 import { ViewChoices } from "./view-choices";
 import { Sheet } from "./write/sheet";
 
@@ -34,6 +37,7 @@ function Header({ session, onFiles, onPapers }: { session: Session; onFiles: () 
   const { episode, place, findings, file } = session;
   const counts = openCounts(findings);
   const series = seriesName(episode);
+  const isClear = PLACES.every((each) => gravest(counts[each]) === null);
   return (
     <header className="app-head">
       <button type="button" className="episode-button" onClick={onFiles} title="Episodes: open, new, older states">
@@ -46,7 +50,7 @@ function Header({ session, onFiles, onPapers }: { session: Session; onFiles: () 
             {PLACES.map((each) => (
               <button key={each} type="button" aria-current={each === place ? "page" : undefined} onClick={() => actions?.show(each)}>
                 {PLACE_NAMES[each]}
-                {counts[each] > 0 && <> <small>{counts[each]} open</small></>}
+                {!isClear && <PlaceCount counts={counts[each]} />}
               </button>
             ))}
           </nav>
@@ -67,7 +71,9 @@ export function App({ api, session: { store, actions, editor } }: { api: Api; se
   const [isFiles, setFiles] = useState(false);
   const [isPapers, setPapers] = useState(false);
   const { place, episode } = session;
-  useAppKeys(api, actions, { onOpen: () => setFiles(true), onPapers: () => setPapers(true) });
+  const [book, setBook] = useState<{ about: string | null } | null>(null);
+  const openBook = useCallback((about: string | null) => setBook({ about }), []);
+  useAppKeys(api, actions, { onOpen: () => setFiles(true), onPapers: () => setPapers(true), onChecks: () => openBook(null) });
   useEffect(() => {
     document.title = `${episodeName(episode)} · Repwright`;
   }, [episode]);
@@ -75,25 +81,28 @@ export function App({ api, session: { store, actions, editor } }: { api: Api; se
     <ApiContext value={api}>
       <ActionsContext value={actions}>
         <SessionContext value={session}>
-          <Header session={session} onFiles={() => setFiles(true)} onPapers={() => setPapers(true)} />
-          <FileNotice />
-          <div className="app-body">
-            <aside className="app-order" aria-label="Running order"><Ribbon /></aside>
-            <main className="app-place" data-place={place} tabIndex={-1}>
-              <div hidden={place !== "write"}><Sheet editor={editor} isCovered={isFiles} /></div>
-              <PlaceGuard key={place}>
-                <Suspense fallback={<p className="app-wait">One moment.</p>}>
-                  {place === "train" && <Train />}
-                  {place === "shoot" && <Shoot />}
-                  {place === "speak" && <Speak />}
-                  {place === "publish" && <Publish />}
-                </Suspense>
-              </PlaceGuard>
-            </main>
-            <aside className="app-findings" aria-label="Findings"><Findings /></aside>
-          </div>
-          <Files open={isFiles} onClose={() => setFiles(false)} />
-          <MakePapers open={isPapers} onClose={() => setPapers(false)} />
+          <BookContext value={openBook}>
+            <Header session={session} onFiles={() => setFiles(true)} onPapers={() => setPapers(true)} />
+            <FileNotice />
+            <div className="app-body">
+              <aside className="app-order" aria-label="Running order"><Ribbon /></aside>
+              <main className="app-place" data-place={place} tabIndex={-1}>
+                <div hidden={place !== "write"}><Sheet editor={editor} isCovered={isFiles} /></div>
+                <PlaceGuard key={place}>
+                  <Suspense fallback={<p className="app-wait">One moment.</p>}>
+                    {place === "train" && <Train />}
+                    {place === "shoot" && <Shoot />}
+                    {place === "speak" && <Speak />}
+                    {place === "publish" && <Publish />}
+                  </Suspense>
+                </PlaceGuard>
+              </main>
+              <aside className="app-findings" aria-label="Findings"><Findings /></aside>
+            </div>
+            <Files open={isFiles} onClose={() => setFiles(false)} />
+            <MakePapers open={isPapers} onClose={() => setPapers(false)} />
+            <RuleBook open={book !== null} about={book?.about ?? null} onClose={() => setBook(null)} />
+          </BookContext>
         </SessionContext>
       </ActionsContext>
     </ApiContext>

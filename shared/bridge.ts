@@ -62,7 +62,7 @@ export const bridgeEvents = {
   "library:changed": z.object({ file: episodeFileName, stamp: stamp.nullable() }),
   "papers:progress": z.object({ job: z.string(), done: z.number(), total: z.number(), document: documentId.nullable() }),
   /** A menu item of the desktop window. */
-  "menu:chosen": z.object({ item: z.enum(["new", "open", "save", "undo", "redo", "make-papers"]) }),
+  "menu:chosen": z.object({ item: z.enum(["new", "open", "save", "undo", "redo", "make-papers", "checks"]) }),
 };
 
 export type Channel = keyof typeof bridge;

@@ -5,11 +5,13 @@ interface Props {
   readonly open: boolean;
   readonly title: string;
   readonly onClose: () => void;
+  /** A name for styles of its own. */
+  readonly kind?: string;
   readonly children: ReactNode;
 }
 
 /** A modal sheet over the app. Escape closes it; the browser keeps the focus inside and gives it back. */
-export function Dialog({ open, title, onClose, children }: Props) {
+export function Dialog({ open, title, onClose, kind, children }: Props) {
   const element = useRef<HTMLDialogElement>(null);
   const heading = useId();
   useEffect(() => {
@@ -18,7 +20,7 @@ export function Dialog({ open, title, onClose, children }: Props) {
     if (!open && dialog?.open) dialog.close();
   }, [open]);
   return (
-    <dialog ref={element} className="dialog" aria-labelledby={heading} onClose={onClose}>
+    <dialog ref={element} className={kind === undefined ? "dialog" : `dialog ${kind}`} aria-labelledby={heading} onClose={onClose}>
       {open && (
         <>
           <div className="dialog-head">

@@ -1,8 +1,10 @@
 import { useEffect, useMemo, useRef, useState } from "react";
-import { actionable, openFindings, RULES } from "../../shared/checks";
+import { actionable, openFindings, RULES, type Finding } from "../../shared/checks";
+import { useBook } from "../rule-book/context";
 import { useActions, useSession } from "../session/context";
-import { FindingItem } from "./finding-item";
-import { groupFindings, listKeys, newStops } from "./group";
+import { countsInWords } from "../words/open-counts";
+import { FindingList } from "./finding-list";
+import { groupFindings, newStops } from "./group";
 import { useKeptFocus } from "./use-kept-focus";
 import "./findings.css";
 
@@ -10,12 +12,13 @@ import "./findings.css";
 export function Findings() {
   const { findings, episode } = useSession();
   const [isAll, setAll] = useState(false);
+  const openBook = useBook();
   const { shown, held } = useMemo(() => {
     const open = openFindings(findings);
     const { shown: few } = actionable(open);
     return { shown: isAll ? open : few, held: open.length - few.length };
   }, [findings, isAll]);
-  const groups = useMemo(() => groupFindings(shown), [shown]);
+  const groups = useMemo(() => groupFindings(findings, new Set(shown)), [findings, shown]);
   const panel = useRef<HTMLDivElement>(null);
   useKeptFocus(panel, findings);
   return (
@@ -27,17 +30,12 @@ export function Findings() {
             : "Nothing found. The checks cannot see you lift: watch your own takes before you publish."}
         </p>
       )}
-      {groups.moments.map(({ heading, findings: list }) => {
-        const keys = listKeys(list);
-        return (
-          <section key={heading} className="moment" aria-label={heading}>
-            <h2><span>{heading}</span> <span>{list.length}</span></h2>
-            <ul>
-              {list.map((finding, i) => <FindingItem key={keys[i]} finding={finding} />)}
-            </ul>
-          </section>
-        );
-      })}
+      {groups.moments.map(({ heading, counts, findings: list }) => (
+        <section key={heading} className="moment" aria-label={heading}>
+          <h2><span>{heading}</span> <span className="moment-counts">{countsInWords(counts)}</span></h2>
+          <FindingList findings={list} />
+        </section>
+      ))}
       {held > 0 && (
         <button type="button" className="word-button findings-more" aria-expanded={isAll} onClick={() => setAll(!isAll)}>
           {isAll ? "Show the gravest of each block" : `Show ${held} more of lesser weight`}
@@ -45,6 +43,7 @@ export function Findings() {
       )}
       <Waived />
       <LeftOut />
+      <button type="button" className="word-button quiet findings-book" onClick={() => openBook(null)}>What Repwright checks</button>
       <StopAlert />
     </div>
   );
@@ -54,15 +53,14 @@ export function Findings() {
 function Waived() {
   const { findings } = useSession();
   const actions = useActions();
-  const waived = useMemo(() => groupFindings(findings).waived, [findings]);
+  const waived = useMemo(() => findings.filter((finding) => finding.waiver !== null), [findings]);
   if (waived.length === 0) return null;
-  const keys = listKeys(waived);
   return (
     <details className="waived">
       <summary>Set aside <span>{waived.length}</span></summary>
       <ul>
-        {waived.map((finding, i) => (
-          <li key={keys[i]} className="finding">
+        {waived.map((finding) => (
+          <li key={finding.key} className="finding">
             <p><span className={`level ${finding.level}`}>{finding.level}</span> {finding.message}</p>
             <p className="second">Because: {finding.waiver?.reason}</p>
             <button type="button" className="word-button" onClick={() => actions.unwaive(finding)}>Bring back</button>
@@ -86,7 +84,7 @@ function LeftOut() {
         {quiet.map((id) => (
           <li key={id} className="finding">
             <p>{RULES.find(({ meta }) => meta.id === id)?.meta.summary ?? id}</p>
-            <button type="button" className="word-button" onClick={() => actions.apply([{ type: "set-facts", fields: { series: { ...episode.series, quiet: quiet.filter((each) => each !== id) } } }])}>Check it again</button>
+            <button type="button" className="word-button" onClick={() => actions.checkAgain(id)}>Check it again</button>
           </li>
         ))}
       </ul>
@@ -97,14 +95,14 @@ function LeftOut() {
 /** Tells a screen reader of a new stop, and of nothing else: other findings come and go with the words. */
 function StopAlert() {
   const { findings, episode } = useSession();
-  const known = useRef<{ episode: string; keys: ReadonlySet<string> } | null>(null);
+  const known = useRef<{ episode: string; findings: readonly Finding[] } | null>(null);
   const [said, setSaid] = useState("");
   useEffect(() => {
-    const keys = new Set(findings.filter((finding) => finding.level === "stop").map((finding) => finding.key));
     // Opening an episode is not news: only what turns up while it is open is told.
-    const news = known.current?.episode === episode.id ? newStops(known.current.keys, findings) : [];
-    known.current = { episode: episode.id, keys };
-    if (news.length > 0) setSaid(`Stop. ${news.join(" ")}`);
+    const news = known.current?.episode === episode.id ? newStops(known.current.findings, findings) : [];
+    known.current = { episode: episode.id, findings };
+    // The same stop may come again; the words have to go in between for it to be told again.
+    if (news.length > 0 || !findings.some(({ level }) => level === "stop")) setSaid(news.length > 0 ? `Stop. ${news.join(" ")}` : "");
   }, [findings, episode.id]);
   return <p className="visually-hidden" aria-live="polite">{said}</p>;
 }

@@ -1,40 +1,31 @@
-import type { CheckLevel, Finding, Moment } from "../../shared/checks";
+import { LEVELS, MOMENTS, type Finding, type LevelCounts, type Moment } from "../../shared/checks";
+import { pairUp } from "../session/same-findings";
+import { levelCounts } from "../words/open-counts";
 
-export const MOMENTS: readonly { readonly moment: Moment; readonly heading: string }[] = [
-  { moment: "before filming", heading: "Before you film" },
-  { moment: "before speaking", heading: "Before you speak" },
-  { moment: "before publishing", heading: "Before you publish" },
-];
-
-const WEIGHT: Readonly<Record<CheckLevel, number>> = { stop: 0, fix: 1, consider: 2 };
+const HEADINGS: Readonly<Record<Moment, string>> = { "before filming": "Before you film", "before speaking": "Before you speak", "before publishing": "Before you publish" };
 
 export interface FindingGroups {
-  readonly moments: readonly { readonly heading: string; readonly findings: readonly Finding[] }[];
-  readonly waived: readonly Finding[];
+  /** `counts` are of all that is open, shown or held back. */
+  readonly moments: readonly { readonly heading: string; readonly counts: LevelCounts; readonly findings: readonly Finding[] }[];
   readonly open: number;
 }
 
-/** Open findings by moment, the gravest first and otherwise in the order they came; waived ones apart. */
-export function groupFindings(findings: readonly Finding[]): FindingGroups {
+/**
+ * Open findings by moment, the gravest first and otherwise in the order they came.
+ * @param shown - which of them are listed; all unless given
+ */
+export function groupFindings(findings: readonly Finding[], shown: ReadonlySet<Finding> = new Set(findings)): FindingGroups {
   const open = findings.filter((finding) => finding.waiver === null);
-  const moments = MOMENTS.map(({ moment, heading }) => ({
-    heading,
-    findings: open.filter((finding) => finding.moment === moment).sort((a, b) => WEIGHT[a.level] - WEIGHT[b.level]),
-  }));
-  return { moments: moments.filter((group) => group.findings.length > 0), waived: findings.filter((finding) => finding.waiver !== null), open: open.length };
-}
-
-/** Keys that a list can use even when one rule reports the same words twice. */
-export function listKeys(findings: readonly Finding[]): string[] {
-  const seen = new Map<string, number>();
-  return findings.map(({ key }) => {
-    const times = (seen.get(key) ?? 0) + 1;
-    seen.set(key, times);
-    return times === 1 ? key : `${key} ${times}`;
+  const moments = MOMENTS.map((moment) => {
+    const here = open.filter((finding) => finding.moment === moment);
+    return { heading: HEADINGS[moment], counts: levelCounts(here), findings: here.filter((finding) => shown.has(finding)).sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level)) };
   });
+  return { moments: moments.filter((group) => group.findings.length > 0), open: open.length };
 }
 
-/** Messages of the stops that stand now and did not before. */
-export function newStops(before: ReadonlySet<string>, findings: readonly Finding[]): string[] {
-  return findings.filter((finding) => finding.level === "stop" && finding.waiver === null && !before.has(finding.key)).map((finding) => finding.message);
+/** Messages of the stops that stand now and did not before; one whose words were merely changed is not new. */
+export function newStops(before: readonly Finding[], findings: readonly Finding[]): string[] {
+  const stops = findings.filter((finding) => finding.level === "stop");
+  const pairs = pairUp(before.filter((finding) => finding.level === "stop"), stops);
+  return stops.filter((finding, i) => finding.waiver === null && pairs[i] === null).map((finding) => finding.message);
 }

@@ -41,7 +41,7 @@ export function WaiveForm({ level, onWaive, onLeaveOut, onClose }: Props) {
           ? "Somebody could get hurt here, or the law is broken. The reason travels in the file, for whoever opens it next. Other words ask again."
           : "The reason is kept in the file. Other words ask again."}
       </p>
-      <div className="finding-remedies">
+      <div className="finding-more">
         <button type="submit" className="plain-button">Set aside</button>
         <button type="button" className="word-button quiet" onClick={onClose}>Keep it</button>
         {level === "consider" && <button type="button" className="word-button quiet" onClick={onLeaveOut}>Leave this check out of the series</button>}

@@ -2,8 +2,8 @@ import { Suspense, lazy, useMemo } from "react";
 import { RELATION_WORDS, disclosurePlaces } from "./disclosure";
 import { chapterNotes, chapterProblems, chapterTime, chaptersOf } from "../../shared/exports";
 import { PublishFacts } from "../facts/publish-facts";
-import { FindingItem } from "../findings/finding-item";
-import { groupFindings, listKeys } from "../findings/group";
+import { FindingList } from "../findings/finding-list";
+import { groupFindings } from "../findings/group";
 import { useActions, useSession } from "../session/context";
 import { clock } from "../words/clock";
 import { Figure, PlaceFrame } from "./place";
@@ -44,11 +44,10 @@ export function Publish() {
 function OpenFindings() {
   const { findings } = useSession();
   const open = useMemo(() => groupFindings(findings.filter((finding) => finding.moment === "before publishing")).moments[0]?.findings ?? [], [findings]);
-  const keys = listKeys(open);
   return (
     <section className="publish-part" aria-label="Open before you publish">
       <h2>Open before you publish</h2>
-      {open.length === 0 ? <p className="soft">Nothing.</p> : <ul className="publish-findings">{open.map((finding, i) => <FindingItem key={keys[i]} finding={finding} />)}</ul>}
+      {open.length === 0 ? <p className="soft">Nothing.</p> : <FindingList findings={open} />}
     </section>
   );
 }

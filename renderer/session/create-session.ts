@@ -1,4 +1,4 @@
-import { $getRoot, $getSelection, $isRangeSelection, $getState, HISTORY_MERGE_TAG, HISTORY_PUSH_TAG, REDO_COMMAND, UNDO_COMMAND, type LexicalEditor } from "lexical";
+import { $getRoot, $getSelection, $isRangeSelection, $getState, HISTORIC_TAG, HISTORY_MERGE_TAG, HISTORY_PUSH_TAG, REDO_COMMAND, UNDO_COMMAND, type LexicalEditor } from "lexical";
 import type { Api } from "../../shared/bridge";
 import { applyEdits, demoEpisode, emptyEpisode, nextEpisode, type Edit, type Episode } from "../../shared/episode";
 import { DEFAULT_PACE } from "../../shared/speech";
@@ -9,6 +9,7 @@ import { $projectEpisode, newMemory } from "../editor/projection";
 import { $findById, $headOf, $isSheetNode, $topOf } from "../editor/rows";
 import { idState } from "../editor/states";
 import { selectWords } from "../editor/select-words";
+import { createCalm } from "./calm";
 import { derive, whenIdle } from "./derive";
 import { createFileKeeper } from "./file-keeper";
 import { createStore, type Store } from "./store";
@@ -46,10 +47,11 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
 
   const rederive = whenIdle<Episode>(DERIVE_AFTER, (episode) => {
     const { clocks, findings } = derive(episode, store.get().pace, newId);
-    if (store.get().episode === episode) patch({ clocks, findings });
+    if (store.get().episode === episode) patch({ clocks, findings: calm.found(findings) });
   });
+  const calm = createCalm((findings) => patch({ findings }));
 
-  editor.registerUpdateListener(({ editorState }) => {
+  editor.registerUpdateListener(({ editorState, tags }) => {
     editorState.read(() => {
       const projected = $projectEpisode(memory);
       if (!projected) return;
@@ -64,8 +66,14 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
       if (projected.episode !== before.episode) {
         patch({ episode: projected.episode, here });
         files.changed(projected.episode);
+        const isTyped = block !== null && !tags.has(LOAD_TAG) && !tags.has(HISTORIC_TAG);
+        if (isTyped) calm.typed({ block, line });
+        else calm.rest();
         rederive(projected.episode);
-      } else if (here !== before.here) patch({ here });
+      } else if (here !== before.here) {
+        patch({ here });
+        if (here.block === null || !calm.isTyping({ block: here.block, line: here.line })) calm.rest();
+      }
     });
   });
 
@@ -78,7 +86,9 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
     forget();
     const now = store.get().episode;
     files.opened(file, stamp, now);
-    patch({ ...derive(now, store.get().pace, newId), here: { block: now.blocks[0]?.id ?? null, line: null }, place: "write" });
+    calm.rest();
+    const derived = derive(now, store.get().pace, newId);
+    patch({ ...derived, findings: calm.found(derived.findings), here: { block: now.blocks[0]?.id ?? null, line: null }, place: "write" });
   };
 
   /** Saves what was changed before another episode takes the window; a sentence when that failed, and then nothing is taken. */
@@ -89,20 +99,23 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
   };
 
   let lastApply = { at: 0, shape: "" };
-  const apply = (edits: readonly Edit[]): void => {
+  const apply = (edits: readonly Edit[], isOwnStep = false): void => {
     const before = store.get().episode;
     const after = applyEdits(before, edits);
     if (after === before) return;
     // Typing in a field of a form comes as many small edits; a second's worth undoes as one.
-    const shape = edits.map((edit) => (edit.type === "set-facts" || edit.type === "set-block" ? `${edit.type} ${Object.keys(edit.fields).join()}` : edit.type === "set-title" ? edit.type : "")).join();
+    const shape = isOwnStep ? "" : edits.map((edit) => (edit.type === "set-facts" || edit.type === "set-block" ? `${edit.type} ${Object.keys(edit.fields).join()}` : edit.type === "set-title" ? edit.type : "")).join();
     const now = performance.now();
     const merge = shape !== "" && shape === lastApply.shape && now - lastApply.at < MERGE_WITHIN;
     lastApply = { at: now, shape };
     editor.update(() => $syncEpisode(after, before), { discrete: true, tag: [LOAD_TAG, merge ? HISTORY_MERGE_TAG : HISTORY_PUSH_TAG, "skip-dom-selection"] });
   };
 
+  const mend = (edits: readonly Edit[]): void => apply(edits, true);
+
   const actions: SessionActions = {
-    apply,
+    apply: (edits) => apply(edits),
+    mend,
     undo: () => void editor.dispatchCommand(UNDO_COMMAND, undefined),
     redo: () => void editor.dispatchCommand(REDO_COMMAND, undefined),
     goTo: ({ block, line = null, range = null }) => {
@@ -120,12 +133,16 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
     show: (place) => patch({ place }),
     waive: (finding, reason) => {
       const waiver = { id: newId(), rule: finding.rule, ruleVersion: finding.ruleVersion, block: finding.block, line: finding.line, text: finding.words, reason };
-      apply([{ type: "set-facts", fields: { waivers: [...store.get().episode.waivers, waiver] } }]);
+      mend([{ type: "set-facts", fields: { waivers: [...store.get().episode.waivers, waiver] } }]);
     },
-    unwaive: (finding) => apply([{ type: "set-facts", fields: { waivers: store.get().episode.waivers.filter((waiver) => waiver.id !== finding.waiver?.id) } }]),
+    unwaive: (finding) => mend([{ type: "set-facts", fields: { waivers: store.get().episode.waivers.filter((waiver) => waiver.id !== finding.waiver?.id) } }]),
     leaveOut: (rule) => {
       const { series } = store.get().episode;
-      apply([{ type: "set-facts", fields: { series: { ...series, quiet: [...new Set([...series.quiet, rule])] } } }]);
+      mend([{ type: "set-facts", fields: { series: { ...series, quiet: [...new Set([...series.quiet, rule])] } } }]);
+    },
+    checkAgain: (rule) => {
+      const { series } = store.get().episode;
+      mend([{ type: "set-facts", fields: { series: { ...series, quiet: series.quiet.filter((id) => id !== rule) } } }]);
     },
     nextEpisode: () => {
       const last = store.get().episode;

@@ -21,7 +21,7 @@ export interface FileState {
 export interface Session {
   readonly episode: Episode;
   readonly clocks: EpisodeClocks;
-  /** Open and waived findings; computed in idle time, so a moment behind the words. */
+  /** Open and waived findings; computed in idle time, so a moment behind the words, and new ones about words being typed a moment more. */
   readonly findings: readonly Finding[];
   readonly file: FileState;
   /** Where the caret is. */
@@ -35,6 +35,8 @@ export interface Session {
 /** Everything a screen may do. All changes to the episode are edits, so one undo covers the whole app. */
 export interface SessionActions {
   readonly apply: (edits: readonly Edit[]) => void;
+  /** The same for one press that does a whole thing, such as a remedy: always an undo step of its own. */
+  readonly mend: (edits: readonly Edit[]) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Opens Write with the caret in that block or line, the words selected when a range is given. */
@@ -44,6 +46,8 @@ export interface SessionActions {
   readonly unwaive: (finding: Finding) => void;
   /** The series stops checking for this; a `stop` or `fix` is found all the same. */
   readonly leaveOut: (rule: string) => void;
+  /** Takes such a check up again. */
+  readonly checkAgain: (rule: string) => void;
   readonly newEpisode: () => void;
   /** An empty page that knows the series, the gym and what was lifted in this one. */
   readonly nextEpisode: () => void;

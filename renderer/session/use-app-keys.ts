@@ -2,11 +2,11 @@ import { useEffect } from "react";
 import type { Api } from "../../shared/bridge";
 import type { SessionActions } from "./types";
 
-/** Keys and menu items that work in every place: save, undo, redo, open, new, make papers. */
-export function useAppKeys(api: Api, actions: SessionActions, { onOpen, onPapers }: { onOpen: () => void; onPapers: () => void }): void {
+/** Keys and menu items that work in every place: save, undo, redo, open, new, make papers, the list of checks. */
+export function useAppKeys(api: Api, actions: SessionActions, { onOpen, onPapers, onChecks }: { onOpen: () => void; onPapers: () => void; onChecks: () => void }): void {
   useEffect(() => {
     const run: Readonly<Record<string, () => void>> = {
-      new: actions.newEpisode, open: onOpen, save: () => void actions.save(), undo: actions.undo, redo: actions.redo, "make-papers": onPapers,
+      new: actions.newEpisode, open: onOpen, save: () => void actions.save(), undo: actions.undo, redo: actions.redo, "make-papers": onPapers, checks: onChecks,
     };
     const onKey = (event: KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -24,5 +24,5 @@ export function useAppKeys(api: Api, actions: SessionActions, { onOpen, onPapers
       document.removeEventListener("keydown", onKey);
       stop();
     };
-  }, [api, actions, onOpen, onPapers]);
+  }, [api, actions, onOpen, onPapers, onChecks]);
 }

@@ -183,7 +183,7 @@ describe("the window's menu", () => {
     const window = await boot();
     const items = electron.menu.flatMap((part) => part.submenu ?? []).filter((item) => item.click);
     for (const item of items) item.click?.();
-    expect(window.webContents.sent).toEqual(["new", "open", "save", "make-papers", "undo", "redo"].map((item) => ["repwright:event", "menu:chosen", { item }]));
+    expect(window.webContents.sent).toEqual(["new", "open", "save", "make-papers", "undo", "redo", "checks"].map((item) => ["repwright:event", "menu:chosen", { item }]));
     expect(items.filter((item) => item.accelerator).every((item) => item.registerAccelerator === false)).toBe(true);
   });
 
