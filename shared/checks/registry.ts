@@ -57,6 +57,7 @@ import { noContradictoryCues } from "./rules/words/no-contradictory-cues";
 import { noDisputedClaim } from "./rules/words/no-disputed-claim";
 import { noUnexplainedJargon } from "./rules/words/no-unexplained-jargon";
 import { noUnsafeCue } from "./rules/words/no-unsafe-cue";
+import { oneUnitSaid } from "./rules/words/one-unit-said";
 import { saidNumbers } from "./rules/words/said-numbers";
 import { teenAdult } from "./rules/words/teen-adult";
 import { wordsOverClip } from "./rules/words/words-over-clip";
@@ -75,6 +76,8 @@ import { exerciseShot } from "./rules/film/exercise-shot";
 import { minChapters } from "./rules/publishing/min-chapters";
 import { minDaysToPublish } from "./rules/publishing/min-days-to-publish";
 import { title } from "./rules/publishing/title";
+import { disclosureText } from "./rules/publishing/disclosure-text";
+import { noClaimInTitle } from "./rules/publishing/no-claim-in-title";
 import { maxVideoLength } from "./rules/publishing/max-video-length";
 import { minChapterSeconds } from "./rules/publishing/min-chapter-seconds";
 import { partnerDisclosure } from "./rules/publishing/partner-disclosure";
@@ -91,11 +94,11 @@ export const RULES: readonly Rule[] = [
   maxLoadJump, minRest, maxAudienceEffort, minJumpRest, noFailureAlone, setLine, unreadableSetLine,
   // words
   askAProfessional, avoidRemedy, bothSidesSaid, breathingPhase, maxBreathSeconds, maxReadingGrade, noRepeatedSentence, say,
-  avoid, caution, maxCueWords, noContradictoryCues, noDisputedClaim, noUnexplainedJargon, noUnsafeCue, saidNumbers, teenAdult, wordsOverClip,
+  avoid, caution, maxCueWords, noContradictoryCues, noDisputedClaim, noUnexplainedJargon, noUnsafeCue, oneUnitSaid, saidNumbers, teenAdult, wordsOverClip,
   // film
   maxMustMarks, maxShotSeconds, mirrors, openingShot, shotSet, spareBattery,
   bystanders, cardSpace, cueAngle, exerciseShot, shotAngle, warmUpShot,
   // publishing
-  minChapters, minDaysToPublish, title,
+  disclosureText, minChapters, minDaysToPublish, noClaimInTitle, title,
   maxVideoLength, minChapterSeconds, partnerDisclosure, publishDate,
 ];

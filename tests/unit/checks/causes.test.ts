@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { checkEpisode, LEVELS, RULES, waiverFor, type Rule } from "../../../shared/checks";
+import { checkEpisode, RULES, waiverFor, type CheckLevel, type Rule } from "../../../shared/checks";
 import { defineBlockRule, defineRule } from "../../../shared/checks/define-rule";
 import type { Range } from "../../../shared/checks/ranges";
 import type { Edit, Episode } from "../../../shared/episode";
 import { contextOf, episodeOf } from "./rule-test";
 
 const meta = { version: 1, subject: "words", moment: "before filming", summary: "s", why: "w", source: { title: "t" }, messages: { hit: "Hit." } } as const;
-interface Hit { readonly level?: (typeof LEVELS)[number]; readonly range?: Range; readonly whole?: "block" | "episode"; readonly only?: RegExp; readonly yieldsTo?: string[]; readonly remedy?: [label: string, edit: (line: string) => Edit] }
+interface Hit { readonly level?: CheckLevel; readonly range?: Range; readonly whole?: "block" | "episode"; readonly only?: RegExp; readonly yieldsTo?: string[]; readonly remedy?: [label: string, edit: (line: string) => Edit] }
 
 /** A rule that finds something on every line whose text matches, at a range of it, on the whole block, or on the whole episode. */
 const on = (id: string, { level = "fix", range, whole, only = /./, yieldsTo, remedy }: Hit = {}): Rule => whole === "episode"

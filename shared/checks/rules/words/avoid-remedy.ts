@@ -2,8 +2,8 @@ import { blockName } from "../../../episode";
 import { exerciseOf, PRACTICE, wordsOf } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
 
-/** Words that lead to what should be done. */
-const LEADS_ON = /[:;]|\b(?:instead|rather|then|so|keep|stop|end the set|go lighter|use|try|put|take|push|press|think|reset)\b/i;
+/** What leads on to what should be done: something behind a colon, a clause that begins with an order, or a word that says so. */
+const LEADS_ON = /[:;]\s*\S|(?:[,.!?]|\s[-–—])\s+(?:and |so |then )?(?:keep|stop|end|go|use|try|put|take|push|press|think|reset|lower|count|squeeze|brace|step|slow|reach|drive|pull|let|set|rest|rise)\b|\b(?:instead|rather|go lighter|end the set)\b/i;
 
 export const avoidRemedy = defineBlockRule({
   meta: {
@@ -11,6 +11,7 @@ export const avoidRemedy = defineBlockRule({
     summary: "A fault is named together with what to do instead.",
     why: "Told only what not to do, people do it, because that is the picture they were given.",
     source: PRACTICE,
+    yieldsTo: ["no-contradictory-cues"],
     messages: { bare: "{name}: \"{fault}\" is named without a way out. Add what to do instead." },
   },
   check({ block }, _options, report) {

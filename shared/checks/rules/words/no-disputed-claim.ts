@@ -12,6 +12,8 @@ const CLAIMS: readonly { readonly says: RegExp; readonly truth: string; readonly
   { says: /\b(?:deep squats?|squatting deep|below parallel)\b[^.]{0,24}\b(?:destroys?|ruins?|wrecks?|is bad for|are bad for)\b[^.]{0,12}\bknees?\b/i, truth: "deep squats are not known to harm healthy knees", source: { title: "Hartmann et al., 2013, from memory" } },
   { says: /\b(?:must|have to|need to)\b[^.]{0,12}\b(?:fail|train to failure|go to failure)\b/i, truth: "training to failure was not found to change results consistently", source: { title: "ACSM position stand on resistance training, 2026, as reported" } },
   { says: /\b(?:no soreness|not sore|aren'?t sore|if you'?re not sore)\b[^.]{0,30}\b(?:no progress|didn'?t work|not enough|wasted|no gains?)\b/i, truth: "soreness is no measure of progress", source: PRACTICE },
+  { says: /\bburns? (?:about |up to |over |around )?\d+ (?:k?cal|calories)\b/i, truth: "one number fits no two bodies; a range and what it assumes would", source: PRACTICE },
+  { says: /\b(?:lifting|weights?|squats?|training)\b[^.]{0,20}\bstunts?\b[^.]{0,16}\bgrowth\b/i, truth: "supervised lifting was not found to stunt growth", source: { title: "Stricker, Faigenbaum & McCambridge, Pediatrics 145(6):e20201011, 2020, from memory" } },
 ];
 
 export const noDisputedClaim = defineBlockRule({
@@ -20,7 +22,8 @@ export const noDisputedClaim = defineBlockRule({
     summary: "Statements that the literature does not carry are said as an opinion, or not at all.",
     why: "Viewers repeat what a coach says. Where good sources differ, it is fair to say so.",
     source: PRACTICE,
-    messages: { disputed: "{name}: \"{words}\" is disputed: {truth}. Say it as your own habit, or leave it out." },
+    yieldsTo: ["no-unsafe-cue", "no-contradictory-cues"],
+    messages: { disputed: "{name}: \"{words}\" is disputed: {truth}. Say it as your own view, or leave it out." },
   },
   check({ block }, _options, report) {
     for (const line of block.lines) {

@@ -22,6 +22,13 @@ function repsOf({ reps, repsMin, repsMax }: Scheme): readonly number[] | null {
 }
 
 const KINDS: readonly Kind[] = [
+  { name: "repetitions in reserve", behind: /^ (?:good |clean )?(?:reps? |repetitions? )?(?:in reserve|in the tank|left in (?:reserve|the tank))\b/, values: ({ rir, rpe }) => (rir !== undefined ? [rir] : rpe !== undefined && rpe >= 6 ? [10 - rpe] : null) },
+  { name: "RPE", ahead: /\bRPE (?:of )?$/i, behind: /^/, values: ({ rir, rpe }) => (rpe !== undefined ? [rpe] : rir !== undefined && rir <= 4 ? [10 - rir] : null) },
+  { name: "percent of the best single", behind: /^ ?(?:%|percent|per cent)/, values: ({ load }) => (load?.unit === "%1RM" && load.value !== null ? [load.value] : null) },
+  { name: "sets", behind: /^ ?[x×] ?\d/, values: ({ sets }) => (sets === undefined ? null : [sets]) },
+  { name: "repetitions", ahead: /\d ?[x×] ?$/, behind: /^(?! ?(?:s|sec|seconds?|minutes?|m|metres|meters)\b)/, values: repsOf },
+  { name: "minutes", ahead: /\b(?:every|each) minute for $/i, behind: /^ minutes?\b/, values: ({ emomMinutes }) => (emomMinutes === undefined ? null : [emomMinutes]) },
+  { name: "seconds", behind: /^ ?(?:s|sec|seconds?) (?:on |per |for )?(?:each side|each set|of work|every time)\b/, values: ({ seconds }) => (seconds === undefined ? null : [seconds]) },
   { name: "sets", behind: /^ (?:working |hard |good )?(?:sets|rounds)\b/, values: ({ sets }) => (sets === undefined ? null : [sets]) },
   { name: "repetitions", behind: /^ (?:good |clean |slow )?(?:reps|repetitions)\b|^ (?:on |per )?each side\b/, values: repsOf },
   { name: "repetitions", ahead: /\b(?:sets|rounds) of $/, behind: /^(?! ?(?:s|sec|seconds?|minutes?|m|metres|meters)\b)/, values: repsOf },
@@ -54,22 +61,26 @@ function replace(line: Line, said: NumberSaid, value: number): string {
 
 export const saidNumbers = defineBlockRule({
   meta: {
-    id: "said-numbers", version: 1, subject: "words", level: "fix", moment: "before speaking",
+    id: "said-numbers", version: 2, subject: "words", level: "fix", moment: "before speaking",
     summary: "Numbers said about sets, repetitions, load, rest and tempo agree with the set line.",
     why: "When the voice says one number and the picture or the handout another, viewers ask which is right, or guess.",
     source: PRACTICE,
-    messages: { differs: "{name}: the voiceover says {said} for {what}, the set line says {planned}. Change one of them." },
+    yieldsTo: ["one-unit-said"],
+    messages: {
+      differs: "{name}: the voiceover says {said} for {what}, the set line says {planned}. Change one of them.",
+      cueDiffers: "{name}: a cue says {said} for {what}, the set line says {planned}. Change one of them.",
+    },
   },
   check({ block }, _options, report) {
     const working = workingSets(block);
     if (working.length === 0) return;
     const schemes = setLinesOf(block).flatMap(({ parse }) => (parse.ok ? [parse.scheme] : []));
-    for (const line of wordsOf(block, "say")) {
+    for (const line of [...wordsOf(block, "cue"), ...wordsOf(block, "say")]) {
       for (const said of numbersSaid(line.text)) {
         const before = line.text.slice(0, said.start);
         const after = line.text.slice(said.end).replace(/^(?:-| to | or )(?:\d+|\w+)(?=\s)/, (range) => (numbersSaid(range).length > 0 ? "" : range));
         const kind = KINDS.find(({ behind, ahead }) => behind.test(after) && (!ahead || ahead.test(before)));
-        if (!kind || ASIDE_BEFORE.test(before) || ASIDE_AFTER.test(after) || OTHER_DAY.test(sentenceOf(line.text, said.start))) continue;
+        if (!kind || ASIDE_BEFORE.test(before) || (kind.name !== "repetitions in reserve" && ASIDE_AFTER.test(after)) || OTHER_DAY.test(sentenceOf(line.text, said.start))) continue;
         const value = said.value * (kind.factor ?? 1);
         const known = schemes.map((scheme) => kind.values(scheme)).filter((values) => values !== null);
         const planned = working.map(({ scheme }) => kind.values(scheme)).filter((values) => values !== null);
@@ -79,7 +90,7 @@ export const saidNumbers = defineBlockRule({
         const right = only[0] !== undefined && (only.length === 1 || kind.name === "load") ? only[0] / (kind.factor ?? 1) : null;
         const shown = (values: readonly number[]): string => (kind.name !== "load" && values.length > 1 ? `${values[0]} to ${values.at(-1)}` : String(values[0]));
         report({
-          block, line, range: { start: said.start, end: said.end }, message: "differs",
+          block, line, range: { start: said.start, end: said.end }, message: line.kind === "cue" ? "cueDiffers" : "differs", ...(line.kind === "cue" ? { moment: "before filming" as const } : {}),
           data: { name: blockName(block), said: line.text.slice(said.start, said.end), what: kind.name, planned: `${planned.map(shown).join(" or ")}${kind.name === "rest" ? " s" : ""}` },
           remedies: right === null || !Number.isInteger(right * 2) ? [] : [{ label: `Says ${inSameForm(said, right)} instead`, edits: [{ type: "set-line", line: line.id, fields: { text: replace(line, said, right) } }] }],
         });

@@ -29,7 +29,7 @@ ruleTest(partnerDisclosure, {
       script: `[opening] Opening
         say: Gifted by Fernhill Oats, thank you.`,
       fields: { partners: [{ id: "p", name: "Fernhill Oats", relation: "gifted", disclosure: "" }] },
-      errors: [{ message: "weak", remedies: 1 }],
+      errors: [{ message: "weak", at: "Gifted by Fernhill Oats, thank you.", remedies: 1 }],
     },
     {
       name: "disclosed after the first mention",
@@ -38,7 +38,25 @@ ruleTest(partnerDisclosure, {
         [closing] Closing
         say: Ad: Fernhill Oats paid for this.`,
       fields: { partners: [{ id: "p", name: "Fernhill Oats", relation: "paid", disclosure: "" }] },
+      errors: [{ message: "late", level: "stop", at: "I had Fernhill Oats this morning.", remedies: 1 }],
+    },
+    {
+      name: "disclosed after the first mention, in the same block",
+      script: `[opening] Opening
+        say: I had Fernhill Oats this morning.
+        say: Ad: Fernhill Oats paid for this.`,
+      fields: { partners: [{ id: "p", name: "Fernhill Oats", relation: "paid", disclosure: "" }] },
       errors: [{ message: "late", level: "stop", remedies: 1 }],
+    },
+    {
+      name: "disclosed with the first mention, but deep in the episode",
+      script: `[opening] Opening
+        say: Hello.
+        [exercise goblet-squat] Squat
+        [talk] Breakfast
+        say: Ad: Fernhill Oats paid for this.`,
+      fields: { partners: [{ id: "p", name: "Fernhill Oats", relation: "paid", disclosure: "" }] },
+      errors: [{ message: "deep", level: "fix", says: "Fernhill Oats is disclosed only in Breakfast, block 3 of 3. Say it in the opening, before anybody has left.", remedies: 1 }],
     },
   ],
 });

@@ -15,5 +15,9 @@ ruleTest(noDisputedClaim, {
         cue: Never let your knees pass your toes`, errors: [{ message: "disputed", level: "consider" }] },
     { script: `[exercise goblet-squat] Goblet squat
         say: You must fail every set to grow.`, errors: [{ message: "disputed", at: "must fail" }] },
+    { script: `[exercise kettlebell-swing] Swing
+        say: This burns 400 calories.`, errors: [{ message: "disputed", at: "burns 400 calories" }] },
+    { script: `[talk] Talk
+        say: Some say that lifting weights stunts growth.`, errors: [{ message: "disputed", at: "lifting weights stunts growth" }] },
   ],
 });

@@ -33,5 +33,17 @@ ruleTest(noUnexplainedJargon, {
         { message: "unexplained", at: "tempo 3-1-1-0", remedies: 1 }, { message: "unexplained", at: "superset", remedies: 1 },
       ],
     },
+    {
+      name: "small letters, and a tempo without strokes, in the set line alone",
+      script: `[exercise goblet-squat] Goblet squat
+        sets: 3 x 10, tempo 30X1, rir 1`,
+      errors: [{ message: "unexplained", at: "rir 1", remedies: 1 }, { message: "unexplained", at: "tempo 30X1", remedies: 1 }],
+    },
+    {
+      name: "words of the trade, spoken",
+      script: `[talk] Talk
+        say: Full ROM, isometric and unilateral work for the posterior chain; hypertrophy follows, DOMS too, then a deload.`,
+      errors: ["isometric", "unilateral", "posterior chain", "deload", "hypertrophy", "ROM", "DOMS"].map((at) => ({ message: "unexplained", at, remedies: 1 })),
+    },
   ],
 });

@@ -21,11 +21,35 @@ ruleTest(saidNumbers, {
     { name: "both bells together", script: `[exercise farmers-carry] Carry
       sets: 4 x 40 m @ 24 kg each hand
       say: That is forty-eight kilos in all, forty metres, four sets.` },
+    { name: "reserve and effort that agree", script: `[exercise back-squat] Squat
+      sets: 3 x 5 @ 80 %1RM, RPE 8
+      say: Two reps in reserve at eighty percent, RPE 8. The last two reps are slow.` },
     { name: "what the set line leaves open", script: `[exercise goblet-squat] Goblet squat
       sets: 3 x 10
       say: Rest for ninety seconds with twenty kilos beside you.` },
   ],
   invalid: [
+    {
+      name: "a cue",
+      script: `[exercise side-plank] Side plank
+        sets: 2 x 20 s each side
+        cue: Thirty seconds each side`,
+      errors: [{ message: "cueDiffers", at: "Thirty", says: "Side plank: a cue says Thirty for seconds, the set line says 20. Change one of them.", remedies: 1 }],
+    },
+    {
+      name: "reserve, effort and percentage",
+      script: `[exercise back-squat] Squat
+        sets: 3 x 5 @ 80 %1RM, RIR 2
+        say: At seventy-five percent, with one left in the tank. That is RPE 9.`,
+      errors: [{ message: "differs", at: "seventy-five", remedies: 1 }, { message: "differs", at: "one", remedies: 1 }, { message: "differs", at: "9", remedies: 1 }],
+    },
+    {
+      name: "in figures with a sign, and minutes",
+      script: `[exercise kettlebell-swing] Swing
+        sets: EMOM 10 min, 12 reps @ 24 kg
+        say: Twelve every minute for eight minutes. No, not 3 x 10.`,
+      errors: [{ message: "differs", at: "eight", remedies: 1 }, { message: "differs", at: "10", remedies: 1 }],
+    },
     {
       script: `[exercise goblet-squat] Goblet squat
         sets: 3 x 10 @ 20 kg
