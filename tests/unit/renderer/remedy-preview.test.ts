@@ -51,8 +51,8 @@ describe("remedyPreview", () => {
   it("shows the facts of a block and of the episode in words", () => {
     expect(remedyPreview(demoEpisode, [{ type: "set-block", block: row.id, fields: { clipSeconds: 300, minutes: 12 } }])[0]?.rows.map(({ word, then }) => [word, then])).toEqual([["floor time", "12 min"], ["clip", "300 s"]]);
     const { session } = demoEpisode;
-    expect(remedyPreview(demoEpisode, [{ type: "set-facts", fields: { session: { ...session, kit: [...session.kit, "Spare battery"] } } }, { type: "set-facts", fields: { video: { ...demoEpisode.video, targetSeconds: 700 } } }])).toEqual([
-      { where: "Session", rows: [{ word: "kit", now: null, then: "Spare battery" }] },
+    expect(remedyPreview(demoEpisode, [{ type: "set-facts", fields: { session: { ...session, kit: [...session.kit, "Chalk ball"] } } }, { type: "set-facts", fields: { video: { ...demoEpisode.video, targetSeconds: 700 } } }])).toEqual([
+      { where: "Session", rows: [{ word: "kit", now: null, then: "Chalk ball" }] },
       { where: "Video", rows: [{ word: "target seconds", now: String(demoEpisode.video.targetSeconds), then: "700" }] },
     ]);
     expect(remedyPreview(demoEpisode, [{ type: "set-title", title: "Rows" }])).toEqual([{ where: "Title", rows: [{ word: "title", now: demoEpisode.title, then: "Rows" }] }]);
