@@ -57,7 +57,9 @@ export function RemedySlip({ id, remedy, button, episode, frame, handlers }: Pro
 }
 
 function Row({ row: { word, now, then } }: { row: RowChange }) {
-  const part = now !== null && then !== null ? changedPart(now, then) : null;
+  const differs = now !== null && then !== null ? changedPart(now, then) : null;
+  // Where every word is another, marking them all would mark nothing.
+  const part = differs && differs.start === 0 && differs.nowEnd === now?.length && differs.thenEnd === then?.length ? null : differs;
   const side = (verb: string, text: string, end: number | undefined) => (
     <p><span className="slip-verb">{verb}</span> {part && end !== undefined ? <>{text.slice(0, part.start)}<b>{text.slice(part.start, end)}</b>{text.slice(end)}</> : text}</p>
   );
