@@ -63,6 +63,9 @@ export function listed(items: readonly string[]): string {
   return `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
 }
 
+/** Up to three names, and how many more. */
+export const fewNames = (names: readonly string[]): string => (names.length > 4 ? listed([...names.slice(0, 3), `${names.length - 3} more`]) : listed(names));
+
 /** A joint as a warm-up names it: "shoulders", "upper back". */
 export const jointName = (joint: string): string => (/(?:back|neck)$/.test(joint) ? joint : `${joint}s`);
 

@@ -2,6 +2,7 @@ import { blockName } from "../../../episode";
 import { workingSets } from "../../blocks";
 import { setCount } from "../../../training";
 import { defineBlockRule } from "../../define-rule";
+import { writes } from "../../set-remedy";
 
 export const maxReturningVolume = defineBlockRule({
   meta: {
@@ -17,7 +18,8 @@ export const maxReturningVolume = defineBlockRule({
     for (const { set, scheme } of workingSets(block)) {
       if (scheme.load?.unit !== "%1RM" || scheme.load.value === null || scheme.repsMax === undefined) continue;
       const volume = Math.round(setCount(scheme) * scheme.repsMax * scheme.load.value) / 100;
-      if (volume > most) report({ block, line: set, message: "much", data: { name: blockName(block), volume, most } });
+      const fewer = Math.floor((most * 100) / (scheme.repsMax * scheme.load.value));
+      if (volume > most) report({ block, line: set, message: "much", data: { name: blockName(block), volume, most }, remedies: fewer >= 1 && scheme.sets !== undefined ? writes(set, { ...scheme, sets: fewer }) : [] });
     }
   },
 });

@@ -1,9 +1,21 @@
-import { blockName } from "../../../episode";
+import { blockName, type SetLine } from "../../../episode";
+import { parseSetLine } from "../../../training";
 import { PRACTICE, setLinesOf } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
+import type { Remedy } from "../../types";
 
 /** Without its capital, unless that is a short form: "RPE". */
 const lower = (text: string): string => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
+
+/** The line without one of its parts, where that makes it readable. */
+function without({ id, text }: SetLine): Remedy[] {
+  const parts = text.split(",");
+  return parts.flatMap((_, left): Remedy[] => {
+    const shorter = parts.filter((_part, i) => i !== left).join(",").trim();
+    const read = parseSetLine(shorter);
+    return read.ok && read.scheme.sets !== undefined ? [{ label: `Writes "${shorter}"`, edits: [{ type: "set-set", set: id, fields: { text: shorter } }] }] : [];
+  });
+}
 
 export const unreadableSetLine = defineBlockRule({
   meta: {
@@ -18,7 +30,7 @@ export const unreadableSetLine = defineBlockRule({
       if (parse.ok) continue;
       report({
         block, line: set, range: { start: parse.at, end: parse.at + Math.max(1, parse.length) }, message: "unreadable",
-        data: { name: blockName(block), text: set.text, error: lower(parse.error.replace(/[.\s]+$/, "")) },
+        data: { name: blockName(block), text: set.text, error: lower(parse.error.replace(/[.\s]+$/, "")) }, remedies: without(set),
       });
     }
   },

@@ -1,8 +1,11 @@
 import { blockName } from "../../../episode";
-import { marksOf } from "../../../filming";
+import { marksOf, printShotLine, type Shot } from "../../../filming";
 import { plannedSets } from "../../../training";
-import { PRACTICE } from "../../blocks";
+import { listed, PRACTICE } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
+
+/** Inserts and demonstrations are filmed between sets, so they need none. */
+const isMust = (shot: Shot): boolean => shot.need === "must" && shot.on !== "demonstration" && shot.angle !== "insert";
 
 export const maxMustMarks = defineBlockRule({
   meta: {
@@ -17,9 +20,16 @@ export const maxMustMarks = defineBlockRule({
     const sets = plannedSets(block).length;
     if (block.kind !== "exercise" || sets === 0) return;
     const { cameras } = facts.session;
-    // Inserts and demonstrations are filmed between sets, so they need none.
-    const marks = marksOf(block).filter(({ shots }) => shots.some(({ shot }) => shot.need === "must" && shot.on !== "demonstration" && shot.angle !== "insert")).length;
-    if (marks <= sets * cameras) return;
-    report({ block, words: `${marks} marks`, message: "many", data: { name: blockName(block), marks, sets, cameras: cameras === 1 ? "one camera" : "two cameras" } });
+    const room = sets * cameras;
+    const marks = marksOf(block).map(({ shots }) => shots.filter(({ shot }) => isMust(shot))).filter((shots) => shots.length > 0);
+    if (marks.length <= room) return;
+    const beyond = marks.slice(room).flat();
+    report({
+      block, words: `${marks.length} marks`, message: "many", data: { name: blockName(block), marks: marks.length, sets, cameras: cameras === 1 ? "one camera" : "two cameras" },
+      remedies: [{
+        label: `Makes nice to have: ${listed(beyond.map(({ shot }) => shot.subject || printShotLine(shot)))}`,
+        edits: beyond.map(({ line, shot }) => ({ type: "set-line" as const, line: line.id, fields: { text: printShotLine({ ...shot, need: "nice" }) } })),
+      }],
+    });
   },
 });

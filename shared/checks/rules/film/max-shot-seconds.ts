@@ -1,5 +1,5 @@
 import { blockName } from "../../../episode";
-import { shotsOf } from "../../../filming";
+import { printShotLine, shotsOf } from "../../../filming";
 import { plannedSets } from "../../../training";
 import { PRACTICE } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
@@ -20,7 +20,7 @@ export const maxShotSeconds = defineBlockRule({
     for (const { line, shot } of shotsOf(block)) {
       if (shot.seconds === null || shot.sets?.length !== 1) continue;
       const set = working[(shot.sets[0] ?? 0) - 1];
-      if (set && shot.seconds > set.workSeconds + lead) report({ block, line, message: "long", data: { name: blockName(block), shot: shot.seconds, set: set.workSeconds } });
+      if (set && shot.seconds > set.workSeconds + lead) report({ block, line, message: "long", data: { name: blockName(block), shot: shot.seconds, set: set.workSeconds }, remedies: [{ label: `Makes it ${set.workSeconds} s, as long as the set`, edits: [{ type: "set-line", line: line.id, fields: { text: printShotLine({ ...shot, seconds: set.workSeconds }) } }] }] });
     }
   },
 });

@@ -1,5 +1,5 @@
 import { blockName } from "../../../episode";
-import { shotsOf } from "../../../filming";
+import { printShotLine, shotsOf } from "../../../filming";
 import { plannedSets } from "../../../training";
 import { PRACTICE } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
@@ -18,7 +18,7 @@ export const shotSet = defineBlockRule({
     if (sets === 0) return;
     for (const { line, shot } of shotsOf(block)) {
       const set = shot.on === "ramp-up" ? undefined : shot.sets?.find((each) => each > sets);
-      if (set !== undefined) report({ block, line, message: "beyond", data: { name: blockName(block), set, sets } });
+      if (set !== undefined) report({ block, line, message: "beyond", data: { name: blockName(block), set, sets }, remedies: [{ label: `Films it on set ${sets}`, edits: [{ type: "set-line", line: line.id, fields: { text: printShotLine({ ...shot, sets: [...(shot.sets ?? []).filter((each) => each < sets), sets] }) } }] }] });
     }
   },
 });

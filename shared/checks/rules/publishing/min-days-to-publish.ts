@@ -10,6 +10,7 @@ export const minDaysToPublish = defineRule({
     summary: "Between session and publishing, and between today and publishing, there is time to speak, cut and check.",
     why: "One person does it all. What is rushed is the check, and the check is what keeps people safe.",
     source: PRACTICE,
+    yieldsTo: ["publish-date"],
     defaults: { days: 2 },
     messages: {
       past: "Publishing is set for {publish}, which is past. Set a new day.",
@@ -23,7 +24,7 @@ export const minDaysToPublish = defineRule({
     const day = Date.parse(publish.date);
     const today = Date.parse(now.slice(0, 10));
     if (day < today) {
-      report({ words: publish.date, message: "past", data: { publish: publish.date } });
+      report({ words: publish.date, message: "past", level: "fix", data: { publish: publish.date } });
       return;
     }
     const between = session.date === null ? null : Math.round((day - Date.parse(session.date)) / DAY);

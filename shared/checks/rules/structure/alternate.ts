@@ -14,7 +14,7 @@ export const alternate = defineBlockRule({
     summary: "An exercise at a busy station has something to do when it is taken.",
     why: "There is one take and the gym is full. Viewers meet the same queue at home.",
     source: PRACTICE,
-    messages: { none: "{name} needs the {equipment}, and nothing is planned for when it is taken. Add an alternate." },
+    messages: { none: "{name}: the {equipment} may be taken, and nothing is planned for then. Add an alternate." },
   },
   check({ block, newId }, _options, report) {
     const exercise = exerciseOf(block);

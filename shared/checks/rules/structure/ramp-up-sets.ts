@@ -1,7 +1,13 @@
-import { blockName, type Edit } from "../../../episode";
+import { blockName, type Block, type Edit, type NewId } from "../../../episode";
 import { rampOf, setCount } from "../../../training";
 import { exerciseBlocks, exerciseOf, setLinesOf, workingSets } from "../../blocks";
 import { defineRule } from "../../define-rule";
+import type { Remedy } from "../../types";
+
+const adds = (block: Block, lines: readonly string[], newId: NewId): Remedy => ({
+  label: `Adds ${lines.length === 1 ? "a ramp-up set" : `${lines.length} ramp-up sets`}: ${lines.join("; ")}`,
+  edits: lines.map((text, at): Edit => ({ type: "insert-set", block: block.id, at, set: { id: newId(), role: "ramp-up", text } })),
+});
 
 export const rampUpSets = defineRule({
   meta: {
@@ -10,7 +16,7 @@ export const rampUpSets = defineRule({
     why: "A set at about half the load and one nearer to it make the first working set better and steadier. Viewers rarely do them unless they see them.",
     source: { title: "Warm-up sets before squat and bench press, PMC7558980, 2020" },
     defaults: { lightReps: 15 },
-    messages: { none: "{name}: {sets} working sets and no ramp-up sets. Add one or two lighter sets first." },
+    messages: { none: "{name}: {sets} working sets and no ramp-up sets. Add a few lighter sets first." },
   },
   check({ episode, newId }, { lightReps }, report) {
     const ready = new Set<string>();
@@ -22,12 +28,15 @@ export const rampUpSets = defineRule({
       exercise.direct.forEach((muscle) => ready.add(muscle));
       if (!exercise.rampUp || !fresh || setLinesOf(block).some(({ set }) => set.role === "ramp-up")) continue;
       if (working.every(({ scheme }) => (scheme.repsMin ?? 0) >= lightReps)) continue;
-      const lines = rampOf({ ...block, exercise: exercise.id })?.lines ?? [];
-      const edits = lines.map((text, at): Edit => ({ type: "insert-set", block: block.id, at, set: { id: newId(), role: "ramp-up", text } }));
+      const ramp = rampOf({ ...block, exercise: exercise.id });
+      const lines = ramp?.lines ?? [];
+      // For who has little time: the set nearest to half the load, alone.
+      const fromHalf = ramp?.sets.map(({ percent }) => Math.abs(percent - 50)) ?? [];
+      const half = lines[fromHalf.indexOf(Math.min(...fromHalf))];
       report({
         block, words: "no ramp-up sets", message: "none",
         data: { name: blockName(block), sets: working.reduce((sum, { scheme }) => sum + setCount(scheme), 0) },
-        remedies: edits.length === 0 ? [] : [{ label: `Adds ${lines.length === 1 ? "a ramp-up set" : `${lines.length} ramp-up sets`}: ${lines.join("; ")}`, edits }],
+        remedies: [...(lines.length > 1 ? [adds(block, lines, newId)] : []), ...(half === undefined ? [] : [adds(block, [half], newId)])],
       });
     }
   },

@@ -21,13 +21,13 @@ ruleTest(rampUpSets, {
     {
       script: `[exercise back-squat] Back squat
         sets: 3 x 5 @ 60 kg, rest 180 s`,
-      errors: [{ message: "none", says: "Back squat: 3 working sets and no ramp-up sets. Add one or two lighter sets first.", remedies: 1 }],
+      errors: [{ message: "none", says: "Back squat: 3 working sets and no ramp-up sets. Add a few lighter sets first.", remedies: 2 }],
     },
     {
       name: "dumbbells: the remedy keeps each hand",
       script: `[exercise dumbbell-bench-press] Dumbbell press
         sets: 3 x 8 @ 20 kg each hand`,
-      errors: [{ message: "none", remedies: 1 }],
+      errors: [{ message: "none", remedies: 2 }],
     },
     {
       name: "no load to take half of",
