@@ -29,7 +29,8 @@ export const cueAngle = defineBlockRule({
       const known = exercise.cues.find(({ text }) => alike(text, line.text));
       if (!known || known.seenFrom.some((angle) => shots.some((shot) => shot.angle === angle))) continue;
       const angle = known.seenFrom[0] ?? "side";
-      const text = angle === "insert" ? `Insert, 6 s: ${line.text}` : `${angle.charAt(0).toUpperCase()}${angle.slice(1)}, full, 10 s: ${line.text}`;
+      // Nice to have: the sets may be taken up by the shots that must be had.
+      const text = angle === "insert" ? `Insert, 6 s, nice: ${line.text}` : `${angle.charAt(0).toUpperCase()}${angle.slice(1)}, full, 10 s, nice: ${line.text}`;
       report({
         block, line, message: "unseen", data: { name: blockName(block), cue: line.text, angles: listed(known.seenFrom).replace(" and ", " or ") },
         remedies: [{ label: `Adds a shot: ${text}`, edits: [{ type: "insert-line", block: block.id, at: null, line: newLine(newId, "shot", text) }] }],

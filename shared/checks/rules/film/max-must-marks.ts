@@ -14,7 +14,7 @@ export const maxMustMarks = defineBlockRule({
     why: "A camera stands in one place during a set. What has no set of its own is not filmed.",
     source: PRACTICE,
     yieldsTo: ["unreadable-set-line"],
-    messages: { many: "{name}: {marks} must-have marks and {sets} sets for {cameras}. Make one nice to have, add a light set, or film a demonstration." },
+    messages: { many: "{name}: {marks} must-have marks and {sets} for {cameras}. Make one nice to have, add a light set, or film a demonstration." },
   },
   check({ block, facts }, _options, report) {
     const sets = plannedSets(block).length;
@@ -25,7 +25,7 @@ export const maxMustMarks = defineBlockRule({
     if (marks.length <= room) return;
     const beyond = marks.slice(room).flat();
     report({
-      block, words: `${marks.length} marks`, message: "many", data: { name: blockName(block), marks: marks.length, sets, cameras: cameras === 1 ? "one camera" : "two cameras" },
+      block, words: `${marks.length} marks`, message: "many", data: { name: blockName(block), marks: marks.length, sets: sets === 1 ? "one set" : `${sets} sets`, cameras: cameras === 1 ? "one camera" : "two cameras" },
       remedies: [{
         label: `Makes nice to have: ${listed(beyond.map(({ shot }) => shot.subject || printShotLine(shot)))}`,
         edits: beyond.map(({ line, shot }) => ({ type: "set-line" as const, line: line.id, fields: { text: printShotLine({ ...shot, need: "nice" }) } })),

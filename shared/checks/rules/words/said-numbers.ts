@@ -91,7 +91,7 @@ export const saidNumbers = defineBlockRule({
         const shown = (values: readonly number[]): string => (kind.name !== "load" && values.length > 1 ? `${values[0]} to ${values.at(-1)}` : String(values[0]));
         report({
           block, line, range: { start: said.start, end: said.end }, message: line.kind === "cue" ? "cueDiffers" : "differs", ...(line.kind === "cue" ? { moment: "before filming" as const } : {}),
-          data: { name: blockName(block), said: `${line.text.slice(said.start, said.end)}${kind.factor ? " min" : ""}`, what: kind.name, planned: `${planned.map(shown).join(" or ")}${kind.name === "rest" ? " s" : ""}` },
+          data: { name: blockName(block), said: `${line.text.slice(said.start, said.end)}${kind.factor ? " minutes" : ""}`, what: kind.name, planned: `${planned.map(shown).join(" or ")}${kind.name === "rest" ? " s" : ""}` },
           remedies: right === null || !Number.isInteger(right * 2) ? [] : [{ label: `Says ${inSameForm(said, right)} instead`, edits: [{ type: "set-line", line: line.id, fields: { text: replace(line, said, right) } }] }],
         });
       }
