@@ -4,16 +4,17 @@ import { episodeName, seriesName } from "../shared/episode";
 import { FileNotice, Files } from "./files";
 import { Findings } from "./findings/findings";
 import { MakePapers } from "./papers";
+import { PlaceCount } from "./place-count";
 import { PlaceGuard } from "./place-guard";
 import { Ribbon } from "./ribbon/ribbon";
 import { BookContext } from "./rule-book/context";
 import { RuleBook } from "./rule-book/rule-book";
 import { ActionsContext, ApiContext, SessionContext } from "./session/context";
 import type { OpenSession } from "./session/create-session";
-import { PLACES, type Place, type Session } from "./session/types";
+import { PLACES, type Session } from "./session/types";
 import { useAppKeys } from "./session/use-app-keys";
 import { gravest, openCounts } from "./words/open-counts";
-import { PlaceCount } from "./place-count";
+import { PLACE_NAMES } from "./words/place-names";
 import { ViewChoices } from "./view-choices";
 import { Sheet } from "./write/sheet";
 
@@ -21,8 +22,6 @@ const Train = lazy(() => import("./places/train").then((place) => ({ default: pl
 const Shoot = lazy(() => import("./places/shoot").then((place) => ({ default: place.Shoot })));
 const Speak = lazy(() => import("./places/speak").then((place) => ({ default: place.Speak })));
 const Publish = lazy(() => import("./places/publish").then((place) => ({ default: place.Publish })));
-
-const PLACE_NAMES: Readonly<Record<Place, string>> = { write: "Write", train: "Train", shoot: "Shoot", speak: "Speak", publish: "Publish" };
 
 /** "Saved 10:42", or what stands in the way of that. */
 function fileWords({ status, savedAt, name }: Session["file"]): string {

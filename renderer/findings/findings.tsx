@@ -2,7 +2,8 @@ import { useEffect, useMemo, useRef, useState } from "react";
 import { actionable, openFindings, RULES, type Finding } from "../../shared/checks";
 import { useBook } from "../rule-book/context";
 import { useActions, useSession } from "../session/context";
-import { countsInWords } from "../words/open-counts";
+import { countsInWords, placeOf } from "../words/open-counts";
+import { PLACE_NAMES } from "../words/place-names";
 import { FindingList } from "./finding-list";
 import { groupFindings, newStops } from "./group";
 import { useKeptFocus } from "./use-kept-focus";
@@ -10,20 +11,30 @@ import "./findings.css";
 
 /** What the checks found, grouped by the moment it matters. */
 export function Findings() {
-  const { findings, episode } = useSession();
-  const [isAll, setAll] = useState(false);
+  const { findings: found, episode, place } = useSession();
   const openBook = useBook();
+  const [isAll, setAll] = useState(false);
+  const [isOfPlace, setOfPlace] = useState(false);
+  const findings = useMemo(() => (isOfPlace ? found.filter((finding) => placeOf(finding) === place) : found), [found, isOfPlace, place]);
+  const ofPlace = useMemo(() => openFindings(found).filter((finding) => placeOf(finding) === place).length, [found, place]);
+  const open = openFindings(found).length;
   const { shown, held } = useMemo(() => {
-    const open = openFindings(findings);
-    const { shown: few } = actionable(open);
-    return { shown: isAll ? open : few, held: open.length - few.length };
+    const standing = openFindings(findings);
+    const { shown: few } = actionable(standing);
+    return { shown: isAll ? standing : few, held: standing.length - few.length };
   }, [findings, isAll]);
   const groups = useMemo(() => groupFindings(findings, new Set(shown)), [findings, shown]);
   const panel = useRef<HTMLDivElement>(null);
   useKeptFocus(panel, findings);
   return (
     <div className="findings" ref={panel} tabIndex={-1}>
-      {groups.open === 0 && (
+      {open > 0 && (isOfPlace || (ofPlace > 0 && ofPlace < open)) && (
+        <button type="button" className="word-button quiet findings-choice" onClick={() => setOfPlace(!isOfPlace)}>
+          {isOfPlace ? `Show all ${open}, of every place` : `Show only the ${ofPlace} that ${ofPlace === 1 ? "concerns" : "concern"} ${PLACE_NAMES[place]}`}
+        </button>
+      )}
+      {isOfPlace && open > 0 && ofPlace === 0 && <p className="findings-none">Nothing open concerns {PLACE_NAMES[place]}.</p>}
+      {open === 0 && (
         <p className="findings-none">
           {episode.blocks.length === 0
             ? "Nothing to check yet. Findings come here as you write, each with its reason and, where there is one, a remedy."

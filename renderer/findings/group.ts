@@ -7,7 +7,6 @@ const HEADINGS: Readonly<Record<Moment, string>> = { "before filming": "Before y
 export interface FindingGroups {
   /** `counts` are of all that is open, shown or held back. */
   readonly moments: readonly { readonly heading: string; readonly counts: LevelCounts; readonly findings: readonly Finding[] }[];
-  readonly open: number;
 }
 
 /**
@@ -20,7 +19,7 @@ export function groupFindings(findings: readonly Finding[], shown: ReadonlySet<F
     const here = open.filter((finding) => finding.moment === moment);
     return { heading: HEADINGS[moment], counts: levelCounts(here), findings: here.filter((finding) => shown.has(finding)).sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level)) };
   });
-  return { moments: moments.filter((group) => group.findings.length > 0), open: open.length };
+  return { moments: moments.filter((group) => group.findings.length > 0) };
 }
 
 /** Messages of the stops that stand now and did not before; one whose words were merely changed is not new. */

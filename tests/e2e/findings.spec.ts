@@ -156,6 +156,18 @@ test("each place says how many findings concern it and how grave they are, and t
   expect(total(false)).toBe(total(true));
 });
 
+test("the panel shows on request only what concerns the open place", async ({ sheet: page, library }) => {
+  await openBare(page, library);
+  const shoot = page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: /^Shoot/ });
+  await shoot.click();
+  const all = await page.locator(".moment-counts").allTextContents();
+  await panelOf(page).getByRole("button", { name: /^Show only the \d+ that concerns? Shoot$/ }).click();
+  const counts = /open findings: (.*)$/.exec((await shoot.textContent()) ?? "")?.[1];
+  await expect(page.locator(".moment-counts")).toHaveText([counts ?? "none"]);
+  await panelOf(page).getByRole("button", { name: /^Show all \d+, of every place$/ }).click();
+  await expect(page.locator(".moment-counts")).toHaveText(all);
+});
+
 test("a finding opens the list of checks at its own, with its source, and closing it gives the focus back", async ({ sheet: page }) => {
   await openDemo(page);
   const item = panelOf(page).locator(".finding", { hasText: "RIR" });
