@@ -57,6 +57,42 @@ describe("dose", () => {
   });
 });
 
+describe("particular viewers", () => {
+  const watchedBy = (...groups: Episode["audience"]["groups"]): Partial<Episode> => ({ audience: { level: "mixed", groups } });
+
+  it("as many as possible is too hard in pregnancy, where somewhat hard is the usual limit", () => {
+    // ACOG Committee Opinion 804, 2020: effort of 13 to 14 on the 6 to 20 scale, from memory
+    expect(rules("[exercise goblet-squat] Squat\nsets: 2 x AMRAP @ 12 kg", watchedBy("pregnant"))).toContain("max-audience-effort fix");
+    expect(rules("[exercise goblet-squat] Squat\nsets: 2 x 10 @ 12 kg, RIR 4", watchedBy("pregnant")).join()).not.toContain("max-audience-effort");
+  });
+  it("jumps after a birth are questioned, jumps for anybody are not", () => {
+    // Goom, Donnelly & Brockwell, 2019: impact not before 12 weeks and led by symptoms, from memory
+    expect(rules("[exercise tuck-jump] Jump", watchedBy("postnatal"))).toContain("audience-landings fix");
+    expect(rules("[exercise tuck-jump] Jump").join()).not.toContain("audience-landings");
+  });
+  it("an adult who knows belongs beside teenagers", () => {
+    // Faigenbaum et al., NSCA, J Strength Cond Res 23(5 Suppl), 2009: qualified instruction and supervision
+    expect(rules("[exercise goblet-squat] Squat", watchedBy("teen"))).toContain("teen-adult consider");
+  });
+});
+
+describe("warm-up and rest", () => {
+  it("a stretch held for a minute before jumps costs speed; twenty seconds do not", () => {
+    // Behm et al., Appl Physiol Nutr Metab 41:1-11, 2016: 60 s and more per muscle about 5 %, less about 1 %, from memory
+    const warm = (seconds: number): string => `[warm-up] Warm-up\ncue: Hold a calf stretch for ${seconds} seconds\n[exercise box-jump] Box jump`;
+    expect(rules(warm(60))).toContain("max-warm-up-hold consider");
+    expect(rules(warm(20)).join()).not.toContain("max-warm-up-hold");
+  });
+  it("jumps want minutes, not seconds, between sets", () => {
+    // NSCA Essentials, 4th ed., 2016: rest of five to ten times the work, from memory
+    expect(rules("[exercise box-jump] Box jump\nsets: 4 x 5, rest 20 s")).toContain("min-jump-rest consider");
+  });
+  it("a session of drills alone needs no warm-up before it", () => {
+    // Common practice, no source: mobility work is what a warm-up is made of
+    expect(rules("[exercise cat-camel] Cat-camel\nsets: 1 x 10").join()).not.toContain("warm-up fix");
+  });
+});
+
 describe("cue language", () => {
   it.each([
     // Coaching consensus, common practice, no source
@@ -137,6 +173,13 @@ describe("claims and disclosure", () => {
     // CAP Code rule 2.1 and ASA/CMA guidance (UK): avoid "gifted", "affiliate", "sponsored"; use "Ad"
     const partners: Episode["partners"] = [{ id: "p", name: "Fernhill Oats", relation: "gifted", disclosure: "" }];
     expect(rules("[opening] Opening\nsay: Gifted by Fernhill Oats.", { partners })).toContain("partner-disclosure stop");
+  });
+
+  it("a disclosure late in the video, or in words regulators find unclear, is not enough", () => {
+    // ASA and CMA guidance (UK): prominent, at the start, before interaction; "thanks to" is no label
+    const partners = (disclosure: string): Episode["partners"] => [{ id: "p", name: "Fernhill Oats", relation: "paid", disclosure }];
+    expect(rules("[opening] Opening\nsay: Hello.\n[talk] Talk\nsay: Ad: Fernhill Oats pays for this.", { partners: partners("") })).toContain("partner-disclosure fix");
+    expect(rules("[opening] Opening\nsay: Ad: Fernhill Oats pays for this.", { partners: partners("Thanks to Fernhill Oats") })).toContain("disclosure-text stop");
   });
 });
 
