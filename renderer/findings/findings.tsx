@@ -9,12 +9,17 @@ import { groupFindings, newStops } from "./group";
 import { useKeptFocus } from "./use-kept-focus";
 import "./findings.css";
 
+/** So many findings are seen at a glance, and no choice among them is offered. */
+const FEW = 6;
+
 /** What the checks found, grouped by the moment it matters. */
 export function Findings() {
   const { findings: found, episode, place } = useSession();
   const openBook = useBook();
   const [isAll, setAll] = useState(false);
-  const [isOfPlace, setOfPlace] = useState(false);
+  // Write shows all of them, always: there the list must not jump under somebody typing.
+  const [isChosen, setChosen] = useState(false);
+  const isOfPlace = isChosen && place !== "write";
   const findings = useMemo(() => (isOfPlace ? found.filter((finding) => placeOf(finding) === place) : found), [found, isOfPlace, place]);
   const ofPlace = useMemo(() => openFindings(found).filter((finding) => placeOf(finding) === place).length, [found, place]);
   const open = openFindings(found).length;
@@ -28,8 +33,8 @@ export function Findings() {
   useKeptFocus(panel, findings);
   return (
     <div className="findings" ref={panel} tabIndex={-1}>
-      {open > 0 && (isOfPlace || (ofPlace > 0 && ofPlace < open)) && (
-        <button type="button" className="word-button quiet findings-choice" onClick={() => setOfPlace(!isOfPlace)}>
+      {place !== "write" && (isOfPlace || (open > FEW && ofPlace > 0 && ofPlace < open)) && (
+        <button type="button" className="word-button quiet findings-choice" onClick={() => setChosen(!isOfPlace)}>
           {isOfPlace ? `Show all ${open}, of every place` : `Show only the ${ofPlace} that ${ofPlace === 1 ? "concerns" : "concern"} ${PLACE_NAMES[place]}`}
         </button>
       )}
