@@ -1,4 +1,4 @@
-import type { RawFinding, Rule } from "./define-rule";
+import type { RawFinding, Rule, RuleMeta } from "./define-rule";
 import { overlap } from "./ranges";
 import type { CheckLevel } from "./types";
 
@@ -8,9 +8,10 @@ export const LEVELS: readonly CheckLevel[] = ["stop", "fix", "consider"];
 const isGraver = (a: RawFinding, b: RawFinding): boolean => LEVELS.indexOf(a.level) < LEVELS.indexOf(b.level);
 
 /** Do two findings point at one place, as far as both say where? Of a block and a line in it the block decides, of a line and some of its words the line. */
-function atOnePlace(a: RawFinding, b: RawFinding): boolean {
+function atOnePlace(a: RawFinding, b: RawFinding, reach: RuleMeta["reach"]): boolean {
   if (a.block === null || b.block === null) return true;
   if (a.block !== b.block) return false;
+  if (reach === "block") return true;
   if (a.line === null || b.line === null) return true;
   return a.line === b.line && (a.range === null || b.range === null || overlap(a.range, b.range));
 }
@@ -38,10 +39,11 @@ function merged(a: RawFinding, b: RawFinding): RawFinding {
  */
 export function oneForEachCause(findings: readonly RawFinding[], rules: readonly Rule[]): RawFinding[] {
   const causes = new Map(rules.flatMap(({ meta }) => (meta.yieldsTo ? [[meta.id, meta.yieldsTo] as const] : [])));
+  const reaches = new Map(rules.map(({ meta }) => [meta.id, meta.reach]));
   const byRule = new Map<string, RawFinding[]>();
   for (const finding of findings) byRule.set(finding.rule, [...(byRule.get(finding.rule) ?? []), finding]);
   const isExplained = (finding: RawFinding): boolean =>
-    (causes.get(finding.rule) ?? []).some((id) => byRule.get(id)?.some((cause) => !isGraver(finding, cause) && atOnePlace(finding, cause)));
+    (causes.get(finding.rule) ?? []).some((id) => byRule.get(id)?.some((cause) => !isGraver(finding, cause) && atOnePlace(finding, cause, reaches.get(id))));
 
   const left: RawFinding[] = [];
   const onLine = new Map<string, number[]>();

@@ -29,6 +29,8 @@ export interface RuleMeta<M extends Messages = Messages, O extends Options = Opt
   readonly source: RuleSource;
   /** Ids of rules that name the cause of what this one finds: where both find something at one place, they speak. */
   readonly yieldsTo?: readonly string[];
+  /** How far what this rule finds is a cause of other findings: at its own place unless it says the whole block. */
+  readonly reach?: "block";
   readonly defaults: O;
   readonly messages: M;
 }

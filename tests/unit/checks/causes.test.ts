@@ -92,3 +92,46 @@ describe("the causes that the rules name", () => {
     for (const id of causes.keys()) walk(id, []);
   });
 });
+
+describe("what one mistake leads to in the whole book", () => {
+  const rulesFor = (script: string): string[] => checkEpisode(contextOf(episodeOf(script))).map(({ rule }) => rule);
+  const onLine = (script: string, text: string): string[] => {
+    const made = episodeOf(script);
+    const line = made.blocks.flatMap(({ lines }) => lines).find((each) => each.text === text);
+    return checkEpisode(contextOf(made)).filter((finding) => finding.line === line?.id).map(({ rule }) => rule);
+  };
+
+  it("a missing warm-up is neither short, late, stiff nor unfilmed", () => {
+    expect(rulesFor("[exercise back-squat] Squat").filter((rule) => rule.includes("warm-up"))).toEqual(["warm-up"]);
+  });
+  it("a missing opening or closing has no missing shot", () => {
+    const rules = rulesFor("[exercise plank] Plank");
+    expect(rules).toEqual(expect.arrayContaining(["opening", "closing"]));
+    expect(rules.filter((rule) => /opening-|closing-/.test(rule))).toEqual([]);
+  });
+  it("a late warm-up is not asked which joints it leaves out", () => {
+    expect(rulesFor("[exercise back-squat] Squat\n[warm-up, minutes 8] Warm-up\nshot: Front, 10 s: circles").filter((rule) => rule.includes("warm-up"))).toEqual(["warm-up-first"]);
+  });
+  it("a set line that cannot be read is not held against the shots", () => {
+    const rules = rulesFor("[exercise plank] Plank\nsets: 2 x 30 s\nsets: as it comes\nshot: Side, full, set 3, 10 s: line");
+    expect(rules).toContain("unreadable-set-line");
+    expect(rules).not.toContain("shot-set");
+  });
+  it("a small exercise before a heavy one is out of order once", () => {
+    const rules = rulesFor("[exercise leg-extension] Extension\nsets: 3 x 15 @ 20 kg\n[exercise back-squat] Squat\nsets: 5 x 5 @ 80 kg");
+    expect(rules.filter((rule) => rule === "exercise-order" || rule === "heavy-first")).toEqual(["exercise-order"]);
+  });
+  it.each([
+    ["[exercise goblet-squat] Squat\ncue: Knees out\ncue: Let your knees cave in", "Let your knees cave in", ["no-unsafe-cue"]],
+    ["[exercise goblet-squat] Squat\ncue: Never let your knees pass your toes", "Never let your knees pass your toes", ["no-disputed-claim"]],
+    ["[exercise goblet-squat] Squat\ncue: Exhale as you stand\ncue: Breathe in as you stand", "Breathe in as you stand", ["no-contradictory-cues"]],
+    ["[exercise bench-press] Press\nsets: 3 x 5 @ 60 kg\nsay: The empty bar is forty-five pounds.", "The empty bar is forty-five pounds.", ["one-unit-said"]],
+  ])("%s", (script, text, rules) => {
+    expect(onLine(script, text)).toEqual(rules);
+  });
+  it("a set too hard for whom it addresses, alone under a bar, is a matter of the catch first", () => {
+    const made = episodeOf("[exercise bench-press] Press\nramp-up: 1 x 8 @ 20 kg\nsets: 3 x 5 @ 60 kg, RPE 10", { audience: { level: "beginner", groups: ["teen"] } });
+    const set = made.blocks[0]?.sets[1]?.id;
+    expect(checkEpisode(contextOf(made)).filter(({ line }) => line === set).map(({ rule }) => rule)).toEqual(["no-failure-alone", "no-unexplained-jargon"]);
+  });
+});

@@ -23,6 +23,7 @@ export const unreadableSetLine = defineBlockRule({
     summary: "Every set line can be read.",
     why: "A set line that cannot be read counts no time and prints wrongly for the viewer.",
     source: PRACTICE,
+    reach: "block",
     messages: { unreadable: "{name}: \"{text}\" cannot be read: {error}. Write it like \"3 x 8-10 @ 40 kg, rest 90 s\"." },
   },
   check({ block }, _options, report) {

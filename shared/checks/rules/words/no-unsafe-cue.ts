@@ -1,4 +1,5 @@
 import { blockName, memoOn, type Block, type Facts, type Line } from "../../../episode";
+import { sentencesOf } from "../../../speech";
 import { exerciseOf } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
 import { readCue, type CueAudience, type CueLabel, type CueLabelName, type CueSlot } from "../../language";
@@ -59,13 +60,29 @@ function labelsOf(line: Line, slot: CueSlot, block: Block, facts: Facts): readon
   return found.filter((label, i) => found.findIndex((each) => each.label === label.label) === i);
 }
 
-function remediesFor(line: Line, label: CueLabelName, block: Block): Remedy[] {
+const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57).trimEnd()}...` : text);
+
+/** Takes the sentence at fault out of the line, or the line out of the block when nothing else is said in it. */
+function takesOut(line: Line, start: number): Remedy {
+  let from = 0;
+  for (const sentence of sentencesOf(line.text)) {
+    const at = line.text.indexOf(sentence, from);
+    if (at === -1) break;
+    from = at + sentence.length;
+    if (start >= from) continue;
+    const rest = `${line.text.slice(0, at).trimEnd()} ${line.text.slice(from).trimStart()}`.replace(/^[\s/]+|[\s/]+$/g, "");
+    return rest === "" ? { label: `Removes "${short(line.text)}"`, edits: [{ type: "remove-line", line: line.id }] } : { label: `Takes out "${short(sentence)}"`, edits: [{ type: "set-line", line: line.id, fields: { text: rest } }] };
+  }
+  return { label: `Removes "${short(line.text)}"`, edits: [{ type: "remove-line", line: line.id }] };
+}
+
+function remediesFor(line: Line, { label, start }: CueLabel, block: Block): Remedy[] {
   const about = GRADES[label].about;
   const taken = new Set(block.lines.map(({ text }) => text));
   const better = line.kind === "cue" && about ? exerciseOf(block)?.cues.find(({ text }) => about.test(text) && !taken.has(text)) : undefined;
   return [
     ...(better ? [{ label: `Replaces it by: ${better.text}`, edits: [{ type: "set-line" as const, line: line.id, fields: { text: better.text } }] }] : []),
-    { label: "Removes the line", edits: [{ type: "remove-line", line: line.id }] },
+    takesOut(line, start),
   ];
 }
 
@@ -102,12 +119,13 @@ export const noUnsafeCue = defineBlockRule({
       if (!slot) continue;
       // A declared partner has a rule of its own, which knows the name and the words to say.
       const isDeclared = facts.partners.some(({ name }) => name.trim() !== "" && line.text.toLowerCase().includes(name.trim().toLowerCase()));
-      for (const { label, start, end } of labelsOf(line, slot, block, facts)) {
+      for (const found of labelsOf(line, slot, block, facts)) {
+        const { label, start, end } = found;
         if (label === "disclosure-missing" && isDeclared) continue;
         report({
           block, line, range: { start, end }, message: label, level: GRADES[label].level, source: GRADES[label].source,
           // What is shown must be right when the camera runs; what is only said can still be mended at the microphone.
-          ...(line.kind === "say" ? {} : { moment: "before filming" as const }), data: { name: blockName(block), words: line.text.slice(start, end) }, remedies: remediesFor(line, label, block),
+          ...(line.kind === "say" ? {} : { moment: "before filming" as const }), data: { name: blockName(block), words: line.text.slice(start, end) }, remedies: remediesFor(line, found, block),
         });
       }
     }
