@@ -1,6 +1,8 @@
 import { blockName } from "../../../episode";
+import { kgToLb, lbToKg } from "../../../training";
 import { PRACTICE, setLinesOf } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
+import { writes } from "../../set-remedy";
 
 export const oneUnit = defineBlockRule({
   meta: {
@@ -13,8 +15,11 @@ export const oneUnit = defineBlockRule({
   check({ block, facts }, _options, report) {
     const { units } = facts.session;
     for (const { set, parse } of setLinesOf(block)) {
-      const unit = parse.ok ? parse.scheme.load?.unit.replace("bodyweight+", "") : undefined;
-      if ((unit === "kg" || unit === "lb") && unit !== units) report({ block, line: set, message: "other", data: { name: blockName(block), other: unit, unit: units } });
+      const load = parse.ok ? parse.scheme.load : undefined;
+      const unit = load?.unit.replace("bodyweight+", "");
+      // To the half, which is near enough to look for the next plate.
+      const value = load === undefined || load.value === null ? null : Math.round(2 * (units === "kg" ? lbToKg(load.value) : kgToLb(load.value))) / 2;
+      if ((unit === "kg" || unit === "lb") && unit !== units) report({ block, line: set, message: "other", data: { name: blockName(block), other: unit, unit: units }, remedies: parse.ok && load && load.unit === unit && value !== null ? writes(set, { ...parse.scheme, load: { ...load, value, unit: units } }) : [] });
     }
   },
 });

@@ -6,7 +6,7 @@ export const caution = defineBlockRule({
   meta: {
     id: "caution", version: 1, subject: "words", level: "fix", moment: "before filming",
     summary: "Every exercise has a caution.",
-    why: "One sentence on when to stop or go lighter is all the supervision most viewers get.",
+    why: "One sentence on when to stop or go lighter is all the supervision most viewers get. It stands on the handout beside the exercise.",
     source: PRACTICE,
     messages: { none: "{name}: no caution. Say when to stop, go lighter or leave it out." },
   },
