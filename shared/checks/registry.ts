@@ -56,6 +56,7 @@ import { maxCueWords } from "./rules/words/max-cue-words";
 import { noContradictoryCues } from "./rules/words/no-contradictory-cues";
 import { noDisputedClaim } from "./rules/words/no-disputed-claim";
 import { noUnexplainedJargon } from "./rules/words/no-unexplained-jargon";
+import { noDoubtfulCue } from "./rules/words/no-doubtful-cue";
 import { noUnsafeCue } from "./rules/words/no-unsafe-cue";
 import { oneUnitSaid } from "./rules/words/one-unit-said";
 import { saidNumbers } from "./rules/words/said-numbers";
@@ -94,7 +95,7 @@ export const RULES: readonly Rule[] = [
   maxLoadJump, minRest, maxAudienceEffort, minJumpRest, noFailureAlone, setLine, unreadableSetLine,
   // words
   askAProfessional, avoidRemedy, bothSidesSaid, breathingPhase, maxBreathSeconds, maxReadingGrade, noRepeatedSentence, say,
-  avoid, caution, maxCueWords, noContradictoryCues, noDisputedClaim, noUnexplainedJargon, noUnsafeCue, oneUnitSaid, saidNumbers, teenAdult, wordsOverClip,
+  avoid, caution, maxCueWords, noContradictoryCues, noDisputedClaim, noUnexplainedJargon, noUnsafeCue, noDoubtfulCue, oneUnitSaid, saidNumbers, teenAdult, wordsOverClip,
   // film
   maxMustMarks, maxShotSeconds, mirrors, openingShot, shotSet, spareBattery,
   bystanders, cardSpace, cueAngle, exerciseShot, shotAngle, warmUpShot,

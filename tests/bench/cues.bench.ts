@@ -33,7 +33,7 @@ report("Lines of other writers", dev, true);
 report("Held-out lines", linesOf("../corpus/cues/held-out.jsonl"), false);
 
 const prose = retext().use(retextEquality).use(retextIndefiniteArticle).use(retextPassive).use(retextReadability).use(retextRepeatedWords).use(retextSimplify);
-const texts = linesOf("../corpus/cues/a.jsonl");
+const texts = linesOf("../../shared/checks/language/likeness/corpus/01.jsonl");
 const words = texts.reduce((sum, { text }) => sum + text.split(/\s+/).length, 0);
 
 /** Read the ratio: all labels of the reader against six general checks of prose, on the same lines. */

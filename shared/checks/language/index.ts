@@ -1,4 +1,9 @@
-/** Reads coaching text: what it asks people to do or believe that it should not. The only way in is `readCue`. */
+/**
+ * The language reader: what a piece of coaching text asks, praises or claims that it should not.
+ *
+ * Two readers behind one door. `grammar` explains itself and reads what is said plainly; `likeness` is trained on judged
+ * lines and reads pictures and paraphrase. Knows nothing of episodes.
+ */
 export { readCue } from "./read";
 export { CUE_LABELS } from "./types";
 export type { CueAudience, CueInput, CueLabel, CueLabelName, CueSlot } from "./types";

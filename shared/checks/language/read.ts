@@ -1,110 +1,38 @@
-import { isAbandoned, isDismissed, isPermitted, isSilenced, landing, type Reading } from "./context";
-import { LABEL_READERS } from "./labels";
-import { compile, find, type Span, type Template } from "./template";
-import { normalise, tokenise } from "./tokens";
-import { hitsOf } from "./vocabulary";
-import type { CueInput, CueLabel, CueLabelName, Pattern } from "./types";
-
-interface Compiled {
-  /** Place in the order of the label list. */
-  readonly order: number;
-  readonly label: CueLabelName;
-  readonly ruling: string;
-  readonly pattern: Pattern;
-  readonly find: Template;
-  readonly with: Template | null;
-  readonly without: Template | null;
-  readonly habit: boolean;
-}
-
-const compiled: readonly Compiled[] = LABEL_READERS.flatMap(({ label, ruling, patterns, habits = [] }, order) =>
-  [...patterns.map((pattern) => ({ pattern, habit: false })), ...habits.map((pattern) => ({ pattern, habit: true }))].map(({ pattern, habit }) => ({
-    order, label, ruling, pattern, habit,
-    find: compile(pattern.find),
-    with: pattern.with ? compile(pattern.with) : null,
-    without: pattern.without ? compile(pattern.without) : null,
-  })),
-);
-
-/** Patterns by the word they cannot do without, so that a text only meets those it has a word for. */
-const byAnchor = new Map<number, Compiled[]>();
-for (const each of compiled) byAnchor.set(each.find.anchor, [...(byAnchor.get(each.find.anchor) ?? []), each]);
-
-const LOAD_NAMED = compile("<load>");
-const NO_LOAD = compile("no_load|no_weight|no_weights|unloaded|without_weight|empty_hands|nothing_in_your_hands|bodyweight|no_bar|broomstick|dowel");
-/** Families whose exercises carry an outside load unless the text says otherwise. */
-const LOADED_FAMILIES = new Set(["squat", "hinge", "leg-machine", "horizontal-press", "overhead-press", "row", "vertical-pull", "arm-isolation", "kettlebell-swing", "carry", "cable", "lunge-step", "bridge-thrust"]);
-
-/** The last text read: a line is read once for each group of people it addresses, one after the other. */
-let last: { readonly text: string; readonly reading: Reading } | null = null;
-
-function analyse(text: string): Reading {
-  if (last?.text === text) return last.reading;
-  const tokens = tokenise(text);
-  last = { text, reading: { tokens, hits: hitsOf(tokens), phrases: new Map() } };
-  return last.reading;
-}
-
-const shows = (template: Template, text: Reading, landed = 0): boolean => find(template, text).some(({ from }) => from >= landed);
-
-function isLoaded(input: CueInput, text: Reading): boolean {
-  const exercise = (input.exercise ?? "").toLowerCase();
-  if (shows(NO_LOAD, text) || exercise.includes("bodyweight")) return false;
-  return LOADED_FAMILIES.has(input.family) || shows(LOAD_NAMED, text) || LOADED_NAMES.some((name) => exercise.includes(name));
-}
-const LOADED_NAMES = ["bar", "bell", "plate", "weight", "load", "sled", "sandbag", "machine", "cable"];
-
-function applies({ pattern, with: needs, without }: Compiled, input: CueInput, text: Reading, loaded: boolean, landed: number): boolean {
-  if (pattern.only && !pattern.only.includes(input.family)) return false;
-  if (pattern.not?.includes(input.family)) return false;
-  if (pattern.audience && !pattern.audience.includes(input.audience)) return false;
-  if (pattern.loaded && !loaded) return false;
-  return (!needs || shows(needs, text, landed)) && !(without && shows(without, text, landed));
-}
-
-function counts({ habit, pattern: { as = "fault" } }: Compiled, text: Reading, place: Span): boolean {
-  if (habit) return isDismissed(text, place) || isAbandoned(text, place);
-  return as === "state" ? isPermitted(text, place) : !isSilenced(text, place, as);
-}
-
-/** Where one pattern shows in the text and is meant, or null. */
-function evidence(each: Compiled, text: Reading, landed: number): { start: number; end: number } | null {
-  for (const place of find(each.find, text)) {
-    if (place.from < landed || !counts(each, text, place)) continue;
-    const first = text.tokens[place.from];
-    const last = text.tokens[place.to - 1];
-    if (first && last) return { start: first.start, end: last.end };
-  }
-  return null;
-}
+import { analyse, readGrammar } from "./grammar";
+import { LABEL_READERS } from "./grammar/labels";
+import type { Reading } from "./grammar/context";
+import { likenessOf, nearestLines } from "./likeness";
+import { BREAK } from "./tokens";
+import type { CueInput, CueLabel } from "./types";
 
 /**
- * A label gives way to another that the same words carry: no second label for a mere consequence of the first.
- * The one on the left yields to those on the right.
+ * How likely a label must be, from 0 to 1. A plain finding falls when likeness finds it far-fetched, and likeness speaks
+ * alone when it is fairly sure. Chosen on lines of writers the model had not seen, for silence on good coaching first.
  */
-const YIELDS: Partial<Record<CueLabelName, readonly CueLabelName[]>> = {
-  "spine-under-load": ["overextension", "neck-position"],
-  "knee-tracking": ["joint-lockout", "ballistic-or-bounce"],
-  "ballistic-or-bounce": ["joint-lockout"],
-  "joint-lockout": ["failure-unsafe"],
-  "load-jump": ["claim-guarantee", "no-spotter"],
-  "no-spotter": ["ballistic-or-bounce"],
-  overextension: ["breath-hold", "neck-position"],
-  shame: ["claim-spot-reduction", "failure-unsafe"],
-  "population-risk": ["claim-medical"],
-};
+const KEEP = 0.2;
+const ADD = 0.5;
 
-const overlap = (a: CueLabel, b: CueLabel): boolean => a.start < b.end && b.start < a.end;
-const withoutConsequences = (found: readonly CueLabel[]): CueLabel[] =>
-  found.filter((each) => !found.some((other) => YIELDS[each.label]?.includes(other.label) && overlap(each, other)));
+/** Likeness was learned from single lines; a longer text is read in passages of whole sentences, of at most so many words. */
+const PASSAGE = 40;
 
-/** Labels that a hazard adds for people it is a particular hazard to (guide: population-risk). */
-function forPeople(found: readonly CueLabel[], input: CueInput): CueLabel[] {
-  const added = found.find(({ label }) =>
-    (label === "breath-hold" && (input.audience === "pregnant" || input.audience === "older")) ||
-    (label === "load-jump" && input.audience === "teen") ||
-    (label === "diet-extreme" && input.audience === "teen"));
-  return added && !found.some(({ label }) => label === "population-risk") ? [{ ...added, label: "population-risk" }] : [];
+interface Passage {
+  readonly start: number;
+  readonly end: number;
+}
+
+function passagesOf({ tokens }: Reading, length: number): Passage[] {
+  if (tokens.length <= PASSAGE) return [{ start: 0, end: length }];
+  const starts = tokens.flatMap(({ gap }, at) => (at === 0 || gap >= BREAK.sentence ? [at] : []));
+  const passages: Passage[] = [];
+  let first = 0;
+  starts.forEach((_at, i) => {
+    const next = starts[i + 1] ?? tokens.length;
+    const after = starts[i + 2] ?? tokens.length;
+    if (next < tokens.length && after - first <= PASSAGE) return;
+    passages.push({ start: tokens[first]?.start ?? 0, end: tokens[next]?.start ?? length });
+    first = next;
+  });
+  return passages;
 }
 
 /**
@@ -113,17 +41,28 @@ function forPeople(found: readonly CueLabel[], input: CueInput): CueLabel[] {
  * An empty answer means acceptable. Prohibitions, corrections, stop rules and rejected quotes are silent; when unsure, it is silent.
  */
 export function readCue(input: CueInput): CueLabel[] {
-  const text = analyse(normalise(input.text));
-  const landed = landing(text);
-  const loaded = isLoaded(input, text);
-  const found: (CueLabel | undefined)[] = [];
-  for (const element of text.hits.keys()) {
-    for (const each of byAnchor.get(element) ?? []) {
-      if (found[each.order] || !each.find.required.every((part) => text.hits.has(part)) || !applies(each, input, text, loaded, landed)) continue;
-      const where = evidence(each, text, landed);
-      if (where) found[each.order] = { label: each.label, ...where, example: each.pattern.example, ruling: each.ruling };
-    }
-  }
-  const labels = withoutConsequences(found.filter((label) => label !== undefined));
-  return [...labels, ...forPeople(labels, input)];
+  const text = analyse(input.text);
+  const plain = readGrammar(text, input);
+  const passages = passagesOf(text, input.text.length);
+  const likely = passages.map(({ start, end }) => {
+    if (passages.length === 1) return likenessOf(text, input, plain);
+    const part = { ...input, text: input.text.slice(start, end) };
+    const reading = analyse(part.text);
+    return likenessOf(reading, part, readGrammar(reading, part));
+  });
+  return LABEL_READERS.flatMap(({ label, ruling }, index): CueLabel[] => {
+    const odds = likely.map((each) => each[index] ?? 0);
+    const most = Math.max(...odds);
+    const found = plain.found.find((each) => each.label === label);
+    if (found) return most > KEEP ? [found] : [];
+    const passage = passages[odds.indexOf(most)];
+    if (most <= ADD || !passage) return [];
+    return [{ label, ...trimmed(input.text, passage), by: "likeness", alike: nearestLines(input.text.slice(passage.start, passage.end), label), ruling }];
+  });
+}
+
+/** Without the blanks around it. */
+function trimmed(text: string, { start, end }: Passage): Passage {
+  const said = text.slice(start, end);
+  return { start: start + said.length - said.trimStart().length, end: end - said.length + said.trimEnd().length };
 }

@@ -20,14 +20,22 @@ export interface CueInput {
   readonly exercise: string | null;
 }
 
-/** One thing found. `start` and `end` are characters of the text; `example` is a plain sentence of the same kind. */
+/** One thing found. `start` and `end` are characters of the text. */
 export interface CueLabel {
   readonly label: CueLabelName;
   readonly start: number;
   readonly end: number;
-  readonly example: string;
+  /** "grammar": said in so many words. "likeness": it reads like lines that were judged so. */
+  readonly by: "grammar" | "likeness";
+  /** Sentences of the same kind: the pattern's own example, or the nearest judged lines. */
+  readonly alike: readonly string[];
   /** Why this is a finding, in one sentence for people. */
   readonly ruling: string;
+}
+
+/** A line of the training corpus: a piece of coaching text with the labels that a person gave it. */
+export interface JudgedLine extends CueInput {
+  readonly labels: readonly CueLabelName[];
 }
 
 /** One way a label shows itself. */

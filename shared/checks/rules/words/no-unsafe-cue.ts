@@ -1,12 +1,11 @@
-import { blockName, memoOn, type Block, type Facts, type Line } from "../../../episode";
+import { blockName, type Block, type Line } from "../../../episode";
 import { sentencesOf } from "../../../speech";
 import { exerciseOf } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
-import { readCue, type CueAudience, type CueLabel, type CueLabelName, type CueSlot } from "../../language";
+import type { CueLabel, CueLabelName } from "../../language";
+import { judged, shortened } from "../../judged-lines";
 import type { CheckLevel, Remedy, RuleSource } from "../../types";
 import { PRACTICE } from "../../blocks";
-
-const SLOTS: Partial<Record<Line["kind"], CueSlot>> = { cue: "cue", say: "voiceover", caution: "safety" };
 
 /** What each label means for the coach: how grave, on whose word, and what the catalogue's better cue would be about. */
 const GRADES: Readonly<Record<CueLabelName, { level: CheckLevel; source: RuleSource; about?: RegExp }>> = {
@@ -30,38 +29,6 @@ const GRADES: Readonly<Record<CueLabelName, { level: CheckLevel; source: RuleSou
   "population-risk": { level: "stop", source: { title: "ACOG Committee Opinion 804, 2020, and NSCA statement on older adults, 2019; details from memory" } },
 };
 
-/** The family a block is read in. */
-function familyOf(block: Block): string {
-  if (block.kind === "warm-up") return "mobility-warmup";
-  if (block.kind === "cool-down") return "cooldown-stretch";
-  return exerciseOf(block)?.family ?? "general";
-}
-
-function audiencesOf(facts: Facts): CueAudience[] {
-  const groups = facts.audience.groups.flatMap((group): CueAudience[] =>
-    group === "pregnant" || group === "postnatal" ? ["pregnant"] : group === "older" ? ["older"] : group === "teen" ? ["teen"] : []);
-  if (groups.length > 0) return [...new Set(groups)];
-  return [facts.audience.level === "beginner" ? "beginner" : "general"];
-}
-
-/** Lines are read once per place they stand in; a line that did not change is not read again. */
-const readings = memoOn((_line: Line) => new Map<string, readonly CueLabel[]>());
-
-function labelsOf(line: Line, slot: CueSlot, block: Block, facts: Facts): readonly CueLabel[] {
-  const family = familyOf(block);
-  const exercise = exerciseOf(block)?.name ?? (block.title.trim() || null);
-  const known = readings(line);
-  const found = audiencesOf(facts).flatMap((audience) => {
-    const key = `${family} ${audience} ${exercise ?? ""}`;
-    const labels = known.get(key) ?? readCue({ text: line.text, family, slot, audience, exercise });
-    known.set(key, labels);
-    return labels;
-  });
-  return found.filter((label, i) => found.findIndex((each) => each.label === label.label) === i);
-}
-
-const short = (text: string): string => (text.length > 60 ? `${text.slice(0, 57).trimEnd()}...` : text);
-
 /** Takes the sentence at fault out of the line, or the line out of the block when nothing else is said in it. */
 function takesOut(line: Line, start: number): Remedy {
   let from = 0;
@@ -71,9 +38,9 @@ function takesOut(line: Line, start: number): Remedy {
     from = at + sentence.length;
     if (start >= from) continue;
     const rest = `${line.text.slice(0, at).trimEnd()} ${line.text.slice(from).trimStart()}`.replace(/^[\s/]+|[\s/]+$/g, "");
-    return rest === "" ? { label: `Removes "${short(line.text)}"`, edits: [{ type: "remove-line", line: line.id }] } : { label: `Takes out "${short(sentence)}"`, edits: [{ type: "set-line", line: line.id, fields: { text: rest } }] };
+    return rest === "" ? { label: `Removes "${shortened(line.text)}"`, edits: [{ type: "remove-line", line: line.id }] } : { label: `Takes out "${shortened(sentence)}"`, edits: [{ type: "set-line", line: line.id, fields: { text: rest } }] };
   }
-  return { label: `Removes "${short(line.text)}"`, edits: [{ type: "remove-line", line: line.id }] };
+  return { label: `Removes "${shortened(line.text)}"`, edits: [{ type: "remove-line", line: line.id }] };
 }
 
 function remediesFor(line: Line, { label, start }: CueLabel, block: Block): Remedy[] {
@@ -114,20 +81,14 @@ export const noUnsafeCue = defineBlockRule({
     },
   },
   check({ block, facts }, _options, report) {
-    for (const line of block.lines) {
-      const slot = SLOTS[line.kind];
-      if (!slot) continue;
-      // A declared partner has a rule of its own, which knows the name and the words to say.
-      const isDeclared = facts.partners.some(({ name }) => name.trim() !== "" && line.text.toLowerCase().includes(name.trim().toLowerCase()));
-      for (const found of labelsOf(line, slot, block, facts)) {
-        const { label, start, end } = found;
-        if (label === "disclosure-missing" && isDeclared) continue;
-        report({
-          block, line, range: { start, end }, message: label, level: GRADES[label].level, source: GRADES[label].source,
-          // What is shown must be right when the camera runs; what is only said can still be mended at the microphone.
-          ...(line.kind === "say" ? {} : { moment: "before filming" as const }), data: { name: blockName(block), words: line.text.slice(start, end) }, remedies: remediesFor(line, found, block),
-        });
-      }
+    for (const { line, label: found } of judged(block, facts)) {
+      const { label, start, end, by } = found;
+      if (by === "likeness") continue;
+      report({
+        block, line, range: { start, end }, message: label, level: GRADES[label].level, source: GRADES[label].source,
+        // What is shown must be right when the camera runs; what is only said can still be mended at the microphone.
+        ...(line.kind === "say" ? {} : { moment: "before filming" as const }), data: { name: blockName(block), words: line.text.slice(start, end) }, remedies: remediesFor(line, found, block),
+      });
     }
   },
 });

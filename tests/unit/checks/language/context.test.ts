@@ -49,6 +49,7 @@ describe("every finding explains itself", () => {
   it("by the label's ruling and a sentence of the same kind", () => {
     const [found] = readCue({ text: "Bounce the bar off your chest.", family: "horizontal-press", slot: "cue", audience: "general", exercise: null });
     expect(found?.ruling).toMatch(/^The load .*\.$/);
-    expect(found?.example).toBe("Bounce the bar off your chest.");
+    expect(found?.alike).toEqual(["Bounce the bar off your chest."]);
+    expect(found?.by).toBe("grammar");
   });
 });

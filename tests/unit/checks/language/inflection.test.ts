@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { verbForms } from "../../../../shared/checks/language/inflection";
+import { verbForms } from "../../../../shared/checks/language/grammar/inflection";
 
 it.each([
   ["round", ["round", "rounds", "rounded", "rounding"]],

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { around, hasTurn } from "../../../../shared/checks/language/scope";
+import { around, hasTurn } from "../../../../shared/checks/language/grammar/scope";
 import { normalise, tokenise } from "../../../../shared/checks/language/tokens";
-import { hitsOf } from "../../../../shared/checks/language/vocabulary";
-import type { Span } from "../../../../shared/checks/language/template";
+import { hitsOf } from "../../../../shared/checks/language/grammar/vocabulary";
+import type { Span } from "../../../../shared/checks/language/grammar/template";
 
 function read(sentence: string, word: string) {
   const tokens = tokenise(normalise(sentence));

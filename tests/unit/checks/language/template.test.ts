@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { compile, find } from "../../../../shared/checks/language/template";
+import { compile, find } from "../../../../shared/checks/language/grammar/template";
 import { normalise, tokenise } from "../../../../shared/checks/language/tokens";
-import { hitsOf } from "../../../../shared/checks/language/vocabulary";
+import { hitsOf } from "../../../../shared/checks/language/grammar/vocabulary";
 
 function finds(template: string, text: string): boolean {
   const compiled = compile(template);

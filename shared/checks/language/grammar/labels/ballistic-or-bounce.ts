@@ -1,0 +1,46 @@
+import type { LabelReader } from "../../types";
+
+/** Rebounding out of the end of a loaded range, heaving a load, bouncing into a stretch. */
+export const ballisticOrBounce: LabelReader = {
+  label: "ballistic-or-bounce",
+  ruling: "The load or the stretch rebounds, heaves or drops out of the end of its range.",
+  patterns: [
+    { find: "bounce+|rebound+|ricochet+|trampoline+ ~3 off|out_of|from|against ~4 chest|bottom|floor|hole|ribs|pad|stops|heels|calves|bench|pins|box|sternum|knees|thighs|belly|safeties", not: ["plyometric"], family: "horizontal-press", example: "Bounce the bar off your chest." },
+    { find: "bounce+|rebound+ ~1 at|out the? ~1 bottom|end|top", not: ["plyometric"], family: "squat", example: "Bounce at the bottom to get up." },
+    { find: "bounce+|bob+|jerk+|lurch+|lunge|throw|fling|bouncy ~3 into|in|through|to|deeper ~4 stretch|toe|toes|fold|it|floor|deeper|range|split%", only: ["cooldown-stretch", "mobility-warmup"], family: "cooldown-stretch", example: "Bounce into the stretch to get deeper." },
+    { find: "bounce|bob|bounces|bouncing|pulse ~4 loosen|deeper|further|faster|harder|lower|quick|quickly", only: ["cooldown-stretch"], family: "cooldown-stretch", example: "Bounce hard to get further." },
+    { find: "bob+|bounce+|jerk+|pulse+|rock+ ~1 up_and_down|in_and_out|back_and_forth", only: ["cooldown-stretch"], family: "cooldown-stretch", example: "Bob up and down over the front leg." },
+    { find: "bounce|bob|bouncing|bobbing", only: ["cooldown-stretch"], without: "back_from|ball", family: "cooldown-stretch", example: "Bob over the front leg and let it loosen." },
+    { find: "dive-bomb+|divebomb+|free-fall+|freefall+", not: ["plyometric"], family: "squat", example: "Dive-bomb into the bottom." },
+    { find: "small|little|quick|fast pulses|bounces|bobs", only: ["cooldown-stretch"], family: "cooldown-stretch", example: "Add small fast pulses at the end of the stretch." },
+    { find: "use|using|catch|ride|steal|borrow|grab ~3 bounce|rebound|recoil|momentum|swing", not: ["plyometric", "kettlebell-swing", "overhead-press", "mobility-warmup"], family: "hinge", example: "Use the rebound from the floor for the next rep." },
+    { find: "heave+|yank+|fling+|hurl+|sling+|lurch+|thrash+|flail+ ~4 bar|weight|weights|bell|bells|dumbbell%|it|them|handle|yourself|body|torso|way|hips|stack|load|chin|rep", not: ["plyometric", "kettlebell-swing", "mobility-warmup", "overhead-press"], family: "row", example: "Heave the bar up with your whole body." },
+    { find: "jerk+|swing|swinging|throw|throwing|rock|rocking ~3 bar|weight|weights|dumbbell%|body|torso|hips|trunk|handle|stack|load|chin|yourself|way ~2 up|back|off|to|over|into|backwards|for", not: ["plyometric", "kettlebell-swing", "mobility-warmup", "carry", "overhead-press"], family: "arm-isolation", example: "Swing the weight up with your hips." },
+    { find: "kip|kipping|swing_up|jerk_up|jerk_and_swing|thrash_about", only: ["vertical-pull"], family: "vertical-pull", example: "Jerk and swing to the bar if you are tired." },
+    { find: "let|letting|just ~1 it|bar|weight|weights|sled|bell|them|yourself ~2 drop|crash|fall|plummet|free-fall ~3 bounce|chest|stack|floor|bottom|rebound", not: ["plyometric", "carry"], family: "horizontal-press", example: "Let the bar drop to the chest and fire it back." },
+    { find: "drop|fall|dive|crash|plummet|divebomb ~2 into|to|straight_into ~2 bottom|hole|hang|full_hang|dead_hang", not: ["plyometric"], family: "vertical-pull", example: "Drop to the bottom and catch yourself." },
+    { find: "jerk|yank|rip|snatch <your> bar|barbell|weight ~2 off|from|up ~1 floor|ground", only: ["hinge", "row"], family: "hinge", example: "Yank the bar off the floor." },
+    { find: "pump|thrust|fling|throw|shove|buck your|the hips|belly|back|pelvis ~2 to|under|into|like|at|for|behind", only: ["row", "arm-isolation", "vertical-pull", "cable"], family: "row", example: "Fling the hips under to get the bar moving." },
+    { find: "<let> <your>|it|them ~2 fall|drop|crash|plummet|ricochet|rebound|bounce|boing|slap|thump &8 spring|bounce|rebound|recoil|catch|ricochet|stack|ping", not: ["plyometric", "carry", "kettlebell-swing"], without: "knee%|elbows", family: "horizontal-press", example: "Let them fall and catch the spring at the bottom." },
+    { find: "use|using|catch|ride|steal|borrow|grab|take|enjoy|get ~2 bounce|rebound|recoil|boing|spring|twang|ricochet|whiplash|elastic", not: ["plyometric", "kettlebell-swing", "overhead-press", "mobility-warmup"], family: "bridge-thrust", example: "Drop down and use the boing." },
+    { find: "spring|ping|pop|shoot|rebound|bounce|fire|catapult|trampoline+|fling+|sling+|boing ~3 off|out|back|up ~3 bottom|calves|tendon|chest|ribs|floor|hole|stops|pad|thighs|bench|hamstrings|heels|mat|up", not: ["plyometric", "kettlebell-swing", "mobility-warmup"], without: "spring_up_slowly|spring_back_to|pop_up_a", family: "squat", example: "Plummet and spring off your calves." },
+    { find: "flap|jab|bounce|jerk|bob|pump|throw|fling|lurch|swing|ram|whip ~3 knee%|heel%|leg%|head|yourself|chest|torso|body|arms ~4", only: ["cooldown-stretch"], family: "cooldown-stretch", example: "Flap those knees at the floor." },
+    { find: "whip+|fling+|hurl+|sling+ ~4 side_to_side|across|round|around|sideways &9 fast|quick|quickly|hard|can|speed|force", loaded: true, only: ["cable", "core", "row"], without: "torso|trunk|back_round|spine", family: "cable", example: "Whip the handle side to side as fast as you can." },
+    { find: "plummet+|drop_like|fall_like|crash_down|bomb|free-fall|nosedive|drop_in|drop_off_the|slam_down &6 bottom|floor|up|chest|spring|back|hole|bar|shoulders|down", only: ["squat", "leg-machine", "horizontal-press", "vertical-pull", "bridge-thrust", "arm-isolation", "lunge-step"], family: "squat", example: "Plummet to the floor and fly up." },
+  ],
+  habits: [
+    { find: "slow|controlled|gentle|careful|quiet|pausing|pause|holding|lowering|control|controlling|slowing ~3 lower|lowering|way_down|descent|bottom|down|still|negative|negatives|eccentric|stops", not: ["plyometric", "overhead-press", "carry", "core", "general", "mobility-warmup"], family: "leg-machine", example: "Don't bother pausing at the bottom." },
+    { find: "pausing|holding_still|keep_still|holding_it_still|lowering_slowly|lower_slowly|a_pause|pauses|staying_still|stillness|holding_it|static", only: ["cooldown-stretch", "squat", "leg-machine", "horizontal-press", "row", "arm-isolation", "vertical-pull", "back-extension"], family: "cooldown-stretch", example: "No need to keep still in this one." },
+  ],
+  silent: [
+    { text: "Don't bounce the bar off your chest.", family: "horizontal-press" },
+    { text: "Avoid bouncing out of the bottom.", family: "squat" },
+    { text: "Small springy hops to wake up the ankles.", family: "plyometric" },
+    { text: "Swing the bell with the hips.", family: "kettlebell-swing" },
+    { text: "Swing the leg forward and back, easily.", family: "mobility-warmup" },
+    { text: "If you have to swing it, the weight is too heavy.", family: "arm-isolation" },
+    { text: "No bouncing, just sink.", family: "cooldown-stretch" },
+    { text: "Lower with control instead of bouncing at the bottom.", family: "squat" },
+    { text: "Pause at the bottom, no bounce off the pins.", family: "squat" },
+  ],
+};

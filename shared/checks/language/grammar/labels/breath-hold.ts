@@ -1,0 +1,47 @@
+import type { LabelReader } from "../../types";
+
+/** Breath held for longer than one hard repetition. */
+export const breathHold: LabelReader = {
+  label: "breath-hold",
+  ruling: "The breath is held for longer than one hard repetition.",
+  patterns: [
+    { find: "hold|holding|keep|trap|lock|save|bottle <your> ~2 <breath> ~2 in? ~6 <wholeset>", without: "stretch|comfortable|relax*|let_it_out|let_it_leak|just_for_the|just_for_a|only_for_the", family: "squat", example: "Hold your breath for the whole set." },
+    { find: "hold|holding <your> <breath> ~1 while|as|throughout|during", only: ["core", "carry", "cooldown-stretch", "mobility-warmup"], family: "core", example: "Hold your breath while you plank." },
+    { find: "breath and hold it ~6 <wholeset>", family: "squat", example: "Take a breath and hold it until the last rep." },
+    { find: "hold it|them in|there? ~1 until|till|through|for ~8 set|reps|end|minute|seconds|lap|say|done|last", with: "breath|inhale|air|lungs|breathe", family: "core", example: "Big inhale, then hold it until the end." },
+    { find: "one|single|a|1 ~1 breath|lungful|gulp|inhale ~3 for|lasts|covers|does|gets|per|to ~4 set|reps|lap|minute|hold|whole|lot|round|seconds", family: "squat", example: "One breath for the whole set, that is all you get." },
+    { find: "don't|dont|do_not|never|no|without|stop|not|nobody|cannot|can't|not_allowed_to ~3 breathe|breathing|breathes|exhale|exhaling|inhale|breath|air ~5 until|till|before|for|while|as_you|whole|entire|during|throughout|set|mid-set|mid-lap|rep|reps|hold|minute|seconds", as: "flat", without: "save|hold*|out_of_breath|short_of|forget|lose|catch|trouble|hard_to|if_you", family: "core", example: "No breathing until the timer stops." },
+    { find: "breathe|breathing|air|oxygen|exhale|inhale ~4 later|afterwards|after|at_the_end|when_you're_done|when_it's_over|when_we're_done|can_wait|is_for_later|once_it's_over|once_you're_done|when_the_set_is_over", without: "once_the_hard", as: "flat", family: "carry", example: "You can breathe afterwards." },
+    { find: "stay|keep|remain ~3 empty|full|shut|sealed|closed ~4 whole|entire|until|till|seconds|minute%|set|lap|rep%", with: "lungs|breath|breathe|air|lips|mouth|exhale|inhale", family: "cooldown-stretch", example: "Breathe out and stay empty until the minute is up." },
+    { find: "lips|mouth|lungs|throat|airway ~2 sealed|shut|closed|clamped|locked|zipped", with: "until|till|whole|entire|set|seconds|minute%|purple|red|blue|lap|all|rep%", as: "fault", family: "squat", example: "Lips sealed until the last rep." },
+    { find: "shut|close|seal|zip|clamp <your> ~1 mouth|lips|lungs|valve|throat|airway", with: "until|till|whole|entire|set|seconds|minute%|purple|lap|all|rep%", family: "carry", example: "Seal your lips for the entire lap." },
+    { find: "breathing|respiration|breath is ~1 suspended|forbidden|banned|cancelled|off|for_wimps|not_allowed|optional|overrated", as: "flat", family: "leg-machine", example: "Breathing is banned until rep ten." },
+    { find: "until|till your|the face turns|goes|is red|purple|blue|crimson|beetroot", family: "core", example: "Hold on until your face turns purple." },
+    { find: "<shutbreath> ~2 <your> ~1 <air> &8 <wholeset>", without: "relax*|comfortable|let_it_out|let_it_go|for_just|only_for_the|one_hard|don't_hold|back|save_your_breath|catch", family: "leg-machine", example: "Clamp your air until the bell is down." },
+    { find: "<air> ~6 last+|lasts|do|get|take|carry|cover|see ~1 you|us|them ~6 till|until|through|whole|set|to", without: "short_of", family: "overhead-press", example: "That sip of air has to last you till the bar goes back." },
+    { find: "don't|not|no|nobody|never|no_one ~3 let|puff|gasp|sip|leak|breath|drop|exhale ~5 till|until|before", as: "flat", without: "hold+_your|don't_hold|lift|move|weight|pause", family: "core", example: "Not a puff till I say thirty." },
+    { find: "on|in|with one|single|a_single|the_same ~1 held? breath|lungful", without: "rep_per|breath_per|one_breath_at|pause|rest|count", family: "bridge-thrust", example: "Do all ten bridges on a single held breath." },
+    { find: "breath|air|inhale and|then|now ~1 hold+|keep|trap+|clamp|lock ~1 it ~4 <wholeset>|till|until|through|hard", without: "let_it|relax*|comfortable", family: "squat", example: "Big breath in and hold it through the set." },
+    { find: "red|purple|swimmy|blue|lightheaded|light-headed|stars|dizzy &9 held|kept|holding|keeping|hold ~3 <air>", as: "state", family: "core", example: "If your face goes red because you held your breath, congratulations." },
+    { find: "hold|holding|held|keep|lock|clamp|trap|bear_down_with ~2 <air> &10 strain|grind|bear_down|push|grunt|heave|hard|rep|up|tight|through|while|lift|squeeze", audience: ["pregnant", "older"], without: "don't|never|avoid|not|no_holding", family: "squat", example: "Hold your breath and bear down on the way up." },
+    { find: "high_blood_pressure|blood_pressure|heart_condition|heart_trouble|expecting|pregnant|mum-to-be|mama|pressure_pills|heart_clinic &.18 hold_your_breath|hold_the_breath|hold_it|held_breath|air_shut|clamp|lock_the_air|breath_locked|lock_your_breath|holding_your_breath", without: "don't|never|avoid|no_holding|not_hold", family: "leg-machine", example: "High blood pressure crowd, hold your breath and push." },
+    { find: "clamp|shut|seal|zip|lock|cork|plug ~2 it|them|lips|mouth|throat|bellows|lungs|valve &9 till|until|seconds|whole|all|last|set|minute", without: "eyes|gate|door|rack", family: "squat", example: "Clamp it shut and last the ninety seconds." },
+    { find: "exhale|breathe|inhale|air|breath ~3 once|when|after|until_after ~2 set|lap|round|reps|hold|whole_thing|bar_is_racked ~1 is? ~1 finished|over|done|ends", as: "flat", without: "back|rest|walk", family: "overhead-press", example: "You can exhale once the set is finished." },
+    { find: "no|without ~1 breathing|exhaling|inhaling ~1 during|in_this|while|on_this|in_the|until|till", as: "flat", without: "trouble|pain", family: "core", example: "No breathing during the hold." },
+  ],
+  habits: [
+    { find: "breathe|breathing|exhaling|breathing_out", without: "hold*", family: "carry", example: "Don't bother with breathing on the way back." },
+    { find: "breathe|breathing|exhale|exhaling|breathing_out|slow_breathing|breaths|letting_air_out|letting_it_out", without: "don't_forget|hold+", family: "core", example: "Forget exhaling, you can do that in the car." },
+  ],
+  silent: [
+    { text: "Don't hold your breath.", family: "core" },
+    { text: "Breathe out on the way up.", family: "squat" },
+    { text: "Brace, then let the air go once the hard part is over.", family: "squat" },
+    { text: "Take a minute to get your breath back.", family: "general" },
+    { text: "Hold the stretch, not your breath, for thirty seconds.", family: "cooldown-stretch" },
+    { text: "Never hold your breath for the whole set.", family: "squat" },
+    { text: "Don't forget to breathe during the set.", family: "squat" },
+    { text: "Breathe out as you stand, every rep.", family: "squat" },
+    { text: "Nobody holds their breath in here.", family: "core" },
+  ],
+};
