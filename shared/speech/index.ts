@@ -10,3 +10,4 @@ export { sentencesOf } from "./sentences";
 export { breaths } from "./breaths";
 export { HANDLE_SECONDS, screenClock } from "./screen-clock";
 export { readability, readabilityOf, readingCounts } from "./readability";
+export * from "./captions";
