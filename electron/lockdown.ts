@@ -1,8 +1,15 @@
 import { app, session } from "electron";
 import { isAppAddress } from "./app-origin";
 
-/** Copying a description for the video's page is the only thing a page may ask of the system. */
-const ALLOWED_PERMISSION = "clipboard-sanitized-write";
+/**
+ * What a page may ask of the system: copying a description for the video's page, the whole screen for the prompter,
+ * a screen that stays on meanwhile.
+ */
+const ALLOWED_PERMISSIONS = new Set(["clipboard-sanitized-write", "fullscreen", "screen-wake-lock"]);
+
+/** The microphone, for the read-through; a camera that comes along with it is refused. Kinds as the system names them, "audio" and "video". */
+const isMicrophoneAlone = (permission: string, kinds: readonly (string | undefined)[]): boolean =>
+  permission === "media" && kinds.length > 0 && kinds.every((kind) => kind === "audio");
 /** What the page itself makes, and the app's own files. */
 const LOCAL_ADDRESS = /^(app|data|blob|devtools|chrome-extension):/;
 
@@ -23,8 +30,12 @@ export function lockDown(): void {
   });
 
   const page = session.defaultSession;
-  page.setPermissionRequestHandler((contents, permission, answer) => answer(permission === ALLOWED_PERMISSION && isAppAddress(contents.getURL())));
-  page.setPermissionCheckHandler((_contents, permission, origin) => permission === ALLOWED_PERMISSION && isAppAddress(origin));
+  page.setPermissionRequestHandler((contents, permission, answer, details) => {
+    const kinds = "mediaTypes" in details ? (details.mediaTypes ?? []) : [];
+    answer((ALLOWED_PERMISSIONS.has(permission) || isMicrophoneAlone(permission, kinds)) && isAppAddress(contents.getURL()));
+  });
+  page.setPermissionCheckHandler((_contents, permission, origin, details) =>
+    (ALLOWED_PERMISSIONS.has(permission) || isMicrophoneAlone(permission, [details.mediaType])) && isAppAddress(origin));
   page.setDevicePermissionHandler(() => false);
   page.webRequest.onBeforeRequest((details, answer) => answer({ cancel: !LOCAL_ADDRESS.test(details.url) }));
 }

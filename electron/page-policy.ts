@@ -9,6 +9,8 @@ export const CONTENT_POLICY = [
   "style-src 'self' 'unsafe-inline'",
   "font-src 'self'",
   "img-src 'self' data: blob:",
+  // A take that was read is listened to from memory.
+  "media-src 'self' blob:",
   "connect-src 'self'",
   "worker-src 'self' blob:",
   "frame-ancestors 'none'",
@@ -23,6 +25,6 @@ export const PAGE_HEADERS: Readonly<Record<string, string>> = {
   "referrer-policy": "no-referrer",
   "cross-origin-opener-policy": "same-origin",
   "cross-origin-resource-policy": "same-origin",
-  "permissions-policy": "camera=(), microphone=(), geolocation=(), usb=(), serial=(), payment=()",
+  "permissions-policy": "camera=(), microphone=(self), geolocation=(), usb=(), serial=(), payment=()",
   "cache-control": "no-store",
 };

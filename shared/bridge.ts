@@ -23,6 +23,52 @@ const stamp = z.string().max(128);
 /** A failure the screens act on: one sentence for people. */
 const problem = z.object({ ok: z.literal(false), code: z.string(), message: z.string() });
 
+/** A take's sound file: a plain name in the episode's own folder of takes, so nothing outside can be named. */
+export const takeFileName = z.string().max(160).regex(/^[\p{L}\p{N}][\p{L}\p{N}\p{M} _-]*\.wav$/u, "expected a plain name ending in .wav");
+const lineId = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/);
+const takeId = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/);
+const takeSeconds = z.number().min(0).max(7200);
+
+/** One reading of one say line. */
+export const takeSchema = z.object({
+  id: takeId,
+  line: lineId,
+  /** The words as they stood when they were read; other words want another take. */
+  text: z.string().max(4000),
+  /** Null for a take that was only tapped. */
+  file: takeFileName.nullable(),
+  /** From the first sound to the last, or from tap to tap; null when it was broken off. */
+  seconds: takeSeconds.nullable(),
+  /** Length of the sound file; null for a tapped take. */
+  recorded: takeSeconds.nullable(),
+  /** Seconds the engine had counted for the words. */
+  planned: takeSeconds,
+  at: z.iso.datetime(),
+  /** The take of its line that counts; the newest unless another was chosen. */
+  chosen: z.boolean(),
+});
+export type Take = z.output<typeof takeSchema>;
+
+/** What a take is of. `name` becomes the start of its file's name. */
+const takeOf = z.object({ file: episodeFileName, line: lineId, text: z.string().max(4000), name: z.string().max(120), planned: takeSeconds });
+const takesAnswer = z.union([z.object({ ok: z.literal(true), folder: z.string(), takes: z.array(takeSchema) }), problem]);
+const takeAnswer = z.union([z.object({ ok: z.literal(true), take: takeSchema }), problem]);
+
+/** How somebody speaks, as far as it was measured. */
+export const voiceSchema = z.object({
+  pace: z.object({
+    syllablesPerSecond: z.number().min(0.5).max(15),
+    commaSeconds: z.number().min(0).max(10),
+    sentenceSeconds: z.number().min(0).max(10),
+    breathSeconds: z.number().min(0).max(10),
+  }),
+  /** What it was measured on. */
+  lines: z.int().min(1),
+  seconds: z.number().min(0),
+  at: z.iso.datetime(),
+});
+export type Voice = z.output<typeof voiceSchema>;
+
 const openedEpisode = z.object({ ok: z.literal(true), file: episodeFileName, episode: episodeSchema, stamp, migratedFrom: z.number().nullable() });
 const libraryEntry = z.object({
   file: episodeFileName,
@@ -55,6 +101,22 @@ export const bridge = {
   "papers:cancel": call(z.object({ job: z.string().max(64) }), z.object({ cancelled: z.boolean() })),
   /** One document as base64, for the preview. */
   "papers:render": call(z.object({ episode: episodeSchema, document: documentId, paper: paperSize, units }), z.union([z.object({ ok: z.literal(true), base64: z.string(), notes: z.array(z.string()) }), problem])),
+  /** Every take of an episode's lines, in the order they were read. */
+  "takes:list": call(z.object({ file: episodeFileName }), takesAnswer),
+  /** Opens a sound file for a take, 16-bit mono; it is a whole WAV file after every piece that follows. */
+  "takes:begin": call(takeOf.extend({ rate: z.int().min(8000).max(192_000) }), takeAnswer),
+  /** Samples as base64, little-endian, `after` as many as were sent before; a piece that came twice is taken once. */
+  "takes:append": call(z.object({ file: episodeFileName, take: takeId, after: z.int().min(0), samples: z.base64().max(4_000_000) }), z.union([z.object({ ok: z.literal(true), samples: z.int() }), problem])),
+  "takes:end": call(z.object({ file: episodeFileName, take: takeId, seconds: takeSeconds.nullable() }), takeAnswer),
+  /** A take without sound: from tap to tap. */
+  "takes:tap": call(takeOf.extend({ seconds: takeSeconds }), takeAnswer),
+  /** Which take of its line counts. */
+  "takes:choose": call(z.object({ file: episodeFileName, take: takeId }), takesAnswer),
+  /** A take's sound file as base64, to listen to. */
+  "takes:sound": call(z.object({ file: episodeFileName, take: takeId }), z.union([z.object({ ok: z.literal(true), base64: z.string() }), problem])),
+  /** The speaker's own pace; null until it was measured. */
+  "voice:read": call(z.object({}), z.union([z.object({ ok: z.literal(true), voice: voiceSchema.nullable() }), problem])),
+  "voice:keep": call(z.object({ voice: voiceSchema.nullable() }), z.union([z.object({ ok: z.literal(true) }), problem])),
 };
 
 export const bridgeEvents = {

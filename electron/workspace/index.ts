@@ -2,11 +2,14 @@ import { join } from "node:path";
 import type { BridgeEvent, EventPayload, Handlers } from "../../shared/bridge";
 import type { Episode } from "../../shared/episode";
 import type { FontFiles } from "../../shared/exports";
+import { DEFAULT_PACE, type Pace } from "../../shared/speech";
 import { nodeDisk, type Disk } from "./atomic-write";
 import { Episodes } from "./episodes";
 import { readFonts } from "./fonts";
 import { exportOptions, renderPaper, writePapers } from "./papers";
 import { problem } from "./sentences";
+import { Takes } from "./takes";
+import { keepVoice, readVoice } from "./voice";
 
 export { libraryFolder } from "./folder";
 
@@ -49,7 +52,13 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
   const listeners = new Set<(message: BridgeMessage) => void>();
   const tell = (message: BridgeMessage): void => listeners.forEach((listener) => listener(message));
   const episodes = new Episodes(library, disk, now, (payload) => tell({ event: "library:changed", payload }));
+  const takes = new Takes(library, disk, now);
   const jobs = new Map<string, { cancelled: boolean }>();
+  /** The papers count at the speaker's own pace, as the screens do. */
+  const ownPace = async (): Promise<Pace> => {
+    const read = await readVoice(library);
+    return read.ok && read.voice !== null ? read.voice.pace : DEFAULT_PACE;
+  };
   let fonts: Promise<FontFiles> | null = null;
   const loadFonts = (): Promise<FontFiles> => {
     fonts ??= readFonts(setup.fonts).catch((error: unknown) => {
@@ -74,7 +83,7 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
         return await writePapers({
           episode,
           documents,
-          options: exportOptions(episode, { paper, units }, await loadFonts()),
+          options: exportOptions(episode, { paper, units }, await loadFonts(), await ownPace()),
           folder: join(library, PAPERS_FOLDER, episodes.stemOf(episode) ?? folderNameFor(episode)),
           within: library,
           disk,
@@ -91,9 +100,18 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
       return { cancelled: state !== undefined };
     },
     "papers:render": async ({ episode, document, paper, units }) => {
-      const rendered = await renderPaper(episode, document, exportOptions(episode, { paper, units }, await loadFonts()));
+      const rendered = await renderPaper(episode, document, exportOptions(episode, { paper, units }, await loadFonts(), await ownPace()));
       return rendered.ok ? { ok: true, base64: Buffer.from(rendered.bytes).toString("base64"), notes: [...rendered.notes] } : rendered;
     },
+    "takes:list": (request) => takes.list(request),
+    "takes:begin": (request) => takes.begin(request),
+    "takes:append": (request) => takes.append(request),
+    "takes:end": (request) => takes.end(request),
+    "takes:tap": (request) => takes.tap(request),
+    "takes:choose": (request) => takes.choose(request),
+    "takes:sound": (request) => takes.sound(request),
+    "voice:read": () => readVoice(library),
+    "voice:keep": ({ voice }) => keepVoice(library, voice, disk),
   };
 
   return {

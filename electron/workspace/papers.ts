@@ -4,7 +4,7 @@ import { setImmediate as breathe } from "node:timers/promises";
 import type { Request } from "../../shared/bridge";
 import type { Episode } from "../../shared/episode";
 import { exporterFor, fileNameFor, type DocumentId, type ExportOptions, type FontFiles } from "../../shared/exports";
-import { DEFAULT_PACE } from "../../shared/speech";
+import { DEFAULT_PACE, type Pace } from "../../shared/speech";
 import { nodeDisk, writeAtomic, type Disk } from "./atomic-write";
 import { isInside } from "./library-paths";
 import { makeFolder } from "./make-folder";
@@ -23,8 +23,9 @@ export function paperDate(episode: Pick<Episode, "session" | "publish">): string
 
 export type PaperChoice = Pick<Request<"papers:export">, "paper" | "units">;
 
-export function exportOptions(episode: Episode, choice: PaperChoice, fonts: FontFiles): ExportOptions {
-  return { paper: choice.paper, units: choice.units, fonts, pace: DEFAULT_PACE, date: paperDate(episode) };
+/** @param pace - the speaker's own, where it was measured */
+export function exportOptions(episode: Episode, choice: PaperChoice, fonts: FontFiles, pace: Pace = DEFAULT_PACE): ExportOptions {
+  return { paper: choice.paper, units: choice.units, fonts, pace, date: paperDate(episode) };
 }
 
 /** One document as bytes, or the sentence why not. */

@@ -33,8 +33,8 @@ export const protocol = {
 };
 
 export const permissions: {
-  request: ((contents: { getURL: () => string }, permission: string, answer: (granted: boolean) => void) => void) | null;
-  check: ((contents: unknown, permission: string, origin: string) => boolean) | null;
+  request: ((contents: { getURL: () => string }, permission: string, answer: (granted: boolean) => void, details: { mediaTypes?: string[] }) => void) | null;
+  check: ((contents: unknown, permission: string, origin: string, details: { mediaType?: string }) => boolean) | null;
   device: (() => boolean) | null;
   network: ((details: { url: string }, answer: (reply: { cancel: boolean }) => void) => void) | null;
 } = { request: null, check: null, device: null, network: null };

@@ -107,13 +107,24 @@ describe("what a page cannot do", () => {
   it.each([
     ["media", OUR_PAGE, false], ["geolocation", OUR_PAGE, false], ["notifications", OUR_PAGE, false], ["openExternal", OUR_PAGE, false],
     ["clipboard-read", OUR_PAGE, false], ["clipboard-sanitized-write", OUR_PAGE, true], ["clipboard-sanitized-write", "https://example.invalid/", false],
+    ["fullscreen", OUR_PAGE, true], ["fullscreen", "https://example.invalid/", false],
   ])("ask for %s from %s: %s", async (permission, url, granted) => {
     await boot();
     const answer = vi.fn();
-    electron.permissions.request?.({ getURL: () => url }, permission, answer);
+    electron.permissions.request?.({ getURL: () => url }, permission, answer, {});
     expect(answer).toHaveBeenCalledWith(granted);
-    expect(electron.permissions.check?.(null, permission, url)).toBe(granted);
+    expect(electron.permissions.check?.(null, permission, url, {})).toBe(granted);
     expect(electron.permissions.device?.()).toBe(false);
+  });
+
+  it.each([
+    [["audio"], OUR_PAGE, true], [["video"], OUR_PAGE, false], [["audio", "video"], OUR_PAGE, false], [["audio"], "https://example.invalid/", false],
+  ])("have %j of a person's devices from %s: %s", async (mediaTypes, url, granted) => {
+    await boot();
+    const answer = vi.fn();
+    electron.permissions.request?.({ getURL: () => url }, "media", answer, { mediaTypes });
+    expect(answer).toHaveBeenCalledWith(granted);
+    expect(mediaTypes.every((mediaType) => electron.permissions.check?.(null, "media", url, { mediaType }))).toBe(granted);
   });
 
   it.each([["https://example.invalid/x.js", true], ["ws://127.0.0.1:9/", true], ["file:///etc/hosts", true], [OUR_PAGE, false], ["blob:app://repwright/1", false]])("fetch %s: refused is %s", async (url, cancel) => {
