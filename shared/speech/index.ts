@@ -1,10 +1,11 @@
 /** Words and time: what written text sounds like, how long it takes to say, where the breath goes, how easy it reads. */
-export type { BlockScreenClock, Pace, Readability, ReadingCounts, ScreenClock, Segment, Spoken } from "./types";
-export { DEFAULT_PACE } from "./pace";
+export type { BlockScreenClock, Pace, Pronunciation, Readability, ReadingCounts, ScreenClock, Segment, Spoken } from "./types";
+export { DEFAULT_PACE, paceOf } from "./pace";
 export { ownPace } from "./own-pace";
 export { spokenForm } from "./spoken-form";
 export { decimalWords, numberWords, ordinalWords } from "./numbers";
 export { syllablesOf } from "./syllables";
+export { saidWords, type SaidWord } from "./said-words";
 export { speak } from "./speak";
 export { sentencesOf } from "./sentences";
 export { breaths } from "./breaths";

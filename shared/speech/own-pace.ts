@@ -6,6 +6,9 @@ import type { Pace } from "./types";
 const SLOWEST = 1.5;
 const FASTEST = 9;
 
+/** What a text takes when every word takes no time: the pauses alone. Seconds. */
+export const silenceOf = (text: string, pace: Pace): number => speak(text, { ...pace, syllablesPerSecond: Number.MAX_VALUE }).seconds;
+
 /**
  * A speaker's own pace from something they read aloud: the pauses of `base`, and the rate that fills the rest of the time.
  * @param text - what was read; the longer the better
@@ -13,9 +16,9 @@ const FASTEST = 9;
  * @returns null when nothing was read, or the time cannot be right for the text
  */
 export function ownPace(text: string, seconds: number, base: Pace = DEFAULT_PACE): Pace | null {
-  const { seconds: expected, syllables } = speak(text, base);
-  const silence = expected - syllables / base.syllablesPerSecond;
-  const syllablesPerSecond = syllables / (seconds - silence);
+  const silence = silenceOf(text, base);
+  const beats = (speak(text, base).seconds - silence) * base.syllablesPerSecond;
+  const syllablesPerSecond = beats / (seconds - silence);
   if (!(syllablesPerSecond >= SLOWEST && syllablesPerSecond <= FASTEST)) return null;
   return { ...base, syllablesPerSecond };
 }

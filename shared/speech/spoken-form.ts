@@ -1,8 +1,10 @@
 import { SHORT_FORMS, SPELLED } from "./abbreviations";
 import { decimalWords, fractionWords, numberWords, ordinalWords } from "./numbers";
 import { SCHEME_SAYINGS, type Saying } from "./schemes";
+import { withPronunciations } from "./pronunciations";
 import { NUMBER_SIGNS, WORD_SIGNS } from "./signs";
 import { TIME_SAYINGS } from "./times";
+import type { Pronunciation } from "./types";
 import { UNIT_PATTERN, UNITS_SAID, unitOf } from "./units";
 
 const NUMBER = String.raw`(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?|\.\d+`;
@@ -83,10 +85,12 @@ function tidy(text: string): string {
  *
  * Commas, sentence ends and the breath mark ( / with spaces on both sides) stay, for they are pauses.
  * Text already in words comes back the same. Never throws.
+ * @param pronunciations - the speaker's own way of saying some words, before anything else is read
  * Known limits: years and telephone numbers are read as plain numbers; "in" is never inches.
  */
-export function spokenForm(text: string): string {
-  let said = SHORT_FORMS.reduce((open, { written, said: words }) => open.replace(written, words), plainTypography(text));
+export function spokenForm(text: string, pronunciations: readonly Pronunciation[] = []): string {
+  const own = withPronunciations(plainTypography(text), pronunciations);
+  let said = SHORT_FORMS.reduce((open, { written, said: words }) => open.replace(written, words), own);
   said = sayAll(said, SCHEME_SAYINGS);
   said = sayAll(said, TIME_SAYINGS);
   said = sayFractions(said);

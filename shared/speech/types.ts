@@ -1,11 +1,19 @@
+/** A word the coach says in a way of their own: how it is written, and how it sounds in ordinary spelling ("psoas", "so-as"). */
+export interface Pronunciation {
+  readonly written: string;
+  readonly said: string;
+}
+
 /** A speaker's pace. */
 export interface Pace {
-  /** Syllables per second while speaking, pauses left out. */
+  /** Syllables of average length per second while speaking, pauses left out. */
   readonly syllablesPerSecond: number;
   /** Seconds of silence at a comma, a sentence's end, and a marked breath ( / in the text). */
   readonly commaSeconds: number;
   readonly sentenceSeconds: number;
   readonly breathSeconds: number;
+  /** The speaker's own way of saying some words; none when left out. */
+  readonly pronunciations?: readonly Pronunciation[];
 }
 
 /** How long some words take. */

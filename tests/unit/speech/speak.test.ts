@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { demoEpisode } from "../../../shared/episode";
-import { DEFAULT_PACE, ownPace, speak, syllablesOf, type Pace } from "../../../shared/speech";
+import { applyEdits, demoEpisode, readEpisode, writeEpisode } from "../../../shared/episode";
+import { DEFAULT_PACE, ownPace, paceOf, speak, syllablesOf, type Pace } from "../../../shared/speech";
 
 const pace: Pace = { syllablesPerSecond: 4, commaSeconds: 0.3, sentenceSeconds: 0.6, breathSeconds: 0.4 };
 const words = fc.constantFrom("push", "the", "floor", "away,", "stand", "tall.", "/", "ten", "kilos", "breathe", "slowly;");
@@ -9,18 +9,39 @@ const texts = fc.array(words, { maxLength: 30 }).map((list) => list.join(" "));
 
 describe("spoken seconds", () => {
   it.each([
-    ["", 0, 0, 0],
-    ["/ , .", 0, 0, 0],
-    ["Stand tall.", 0.5, 2, 2],
-    ["Stand tall. Breathe.", 0.75 + 0.6, 3, 3],
-    ["Stand, breathe", 0.5 + 0.3, 2, 2],
-    ["Stand / breathe", 0.5 + 0.4, 2, 2],
-    ["Stand. / Breathe", 0.5 + 0.6, 2, 2],
-    ["10 kg", 0.75, 2, 3],
-  ])("of %j are %f, with %i words and %i syllables", (text, seconds, count, syllables) => {
-    const spoken = speak(text, pace);
-    expect(spoken.seconds).toBeCloseTo(seconds, 9);
-    expect(spoken).toMatchObject({ words: count, syllables });
+    ["", 0, 0],
+    ["/ , .", 0, 0],
+    ["Stand tall.", 2, 2],
+    ["Stand tall. Breathe.", 3, 3],
+    ["10 kg", 2, 3],
+  ])("of %j are those of %i words and %i syllables", (text, count, syllables) => {
+    expect(speak(text, pace)).toMatchObject({ words: count, syllables });
+    expect(speak(text, pace).seconds > 0).toBe(count > 0);
+  });
+
+  it.each([
+    ["Stand tall.", "", 0],
+    ["Stand tall", "breathe", 0],
+    ["Stand tall,", "breathe", 0.3],
+    ["Stand tall /", "breathe", 0.4],
+    ["Stand tall.", "Breathe", 0.6],
+    ["Stand tall. /", "Breathe", 0.6],
+    ["Stand tall, /", "breathe", 0.4],
+  ])("of %j and then %j hold a silence of %f s", (before, after, silence) => {
+    expect(speak(`${before} ${after}`, { ...pace, syllablesPerSecond: 1e12 }).seconds).toBeCloseTo(silence, 6);
+  });
+
+  it("are one beat for an average syllable", () => {
+    const { seconds, syllables } = speak(demoEpisode.blocks.flatMap(({ lines }) => lines.map(({ text }) => text)).join(" "), { syllablesPerSecond: 4, commaSeconds: 0, sentenceSeconds: 0, breathSeconds: 0 });
+    expect((seconds * 4) / syllables).toBeGreaterThan(0.95);
+    expect((seconds * 4) / syllables).toBeLessThan(1.05);
+  });
+
+  it("grow with stress, with consonants and before a pause", () => {
+    const of = (text: string): number => speak(text, pace).seconds;
+    expect(of("go to the")).toBeLessThan(of("go two three"));
+    expect(of("go on")).toBeLessThan(of("stretched legs"));
+    expect(of("arm, leg") - pace.commaSeconds).toBeGreaterThan(of("arm leg"));
   });
 
   it("only grow when words are added", () => {
@@ -31,8 +52,8 @@ describe("spoken seconds", () => {
 
   it("halve their speech, not their pauses, at twice the rate", () => {
     fc.assert(fc.property(texts, (text) => {
-      const [slow, fast] = [speak(text, pace), speak(text, { ...pace, syllablesPerSecond: 8 })];
-      expect(slow.seconds - fast.seconds).toBeCloseTo(slow.syllables / 8, 9);
+      const [slow, fast, silent] = [pace, { ...pace, syllablesPerSecond: 8 }, { ...pace, syllablesPerSecond: 1e12 }].map((one) => speak(text, one).seconds);
+      expect((slow ?? 0) - (silent ?? 0)).toBeCloseTo(2 * ((fast ?? 0) - (silent ?? 0)), 6);
     }));
   });
 
@@ -72,5 +93,27 @@ describe("syllables", () => {
     ["", 0], ["12", 0], ["—", 0], ["don’t", 1], ["«squat»", 1],
   ])("of %j are %i", (word, count) => {
     expect(syllablesOf(word)).toBe(count);
+  });
+});
+
+describe("the pace of an episode", () => {
+  it("is the default until the series knows better", () => {
+    expect(paceOf(demoEpisode)).toBe(DEFAULT_PACE);
+  });
+
+  it("is the series' own, with its pronunciations, and stays the same object", () => {
+    const own = { syllablesPerSecond: 4.2, commaSeconds: 0.2, sentenceSeconds: 0.5, breathSeconds: 0.4 };
+    const pronunciations = [{ written: "psoas", said: "so as" }];
+    const episode = applyEdits(demoEpisode, [{ type: "set-facts", fields: { series: { ...demoEpisode.series, pace: own, pronunciations } } }]);
+    expect(paceOf(episode)).toEqual({ ...own, pronunciations });
+    expect(paceOf({ ...episode, title: "Other" })).toBe(paceOf(episode));
+  });
+
+  it("survives the file, and a file without it opens as before", () => {
+    const series = { ...demoEpisode.series, pronunciations: [{ written: "3RM", said: "three R M" }] };
+    const read = readEpisode(writeEpisode({ ...demoEpisode, series }));
+    expect(read.ok && read.episode.series).toEqual(series);
+    const before = readEpisode(writeEpisode(demoEpisode));
+    expect(before.ok && before.episode.series).toEqual(demoEpisode.series);
   });
 });
