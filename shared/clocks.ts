@@ -1,6 +1,6 @@
 import type { Episode } from "./episode";
 import { cameraMoves, shotSeconds } from "./filming";
-import { paceOf, screenClock, type Pace, type ScreenClock } from "./speech";
+import { DEFAULT_PACE, paceOf, screenClock, type Pace, type ScreenClock } from "./speech";
 import { gymClock, type GymClock } from "./training";
 
 /** Both clocks of an episode. */
@@ -11,8 +11,8 @@ export interface EpisodeClocks {
 
 /**
  * Joins the three engines that know about time: training (sets and rests), filming (moves and shots), speech (words).
- * @param pace - the speaker's own, or what the series knows of it
+ * @param pace - the speaker's own, or the default; the series' pronunciations go with it
  */
-export function episodeClocks(episode: Episode, pace: Pace = paceOf(episode)): EpisodeClocks {
-  return { gym: gymClock(episode, cameraMoves), screen: screenClock(episode, shotSeconds, pace) };
+export function episodeClocks(episode: Episode, pace: Pace = DEFAULT_PACE): EpisodeClocks {
+  return { gym: gymClock(episode, cameraMoves), screen: screenClock(episode, shotSeconds, paceOf(episode, pace)) };
 }

@@ -90,14 +90,6 @@ export const carryOverSchema = z.strictObject({ exercise: id, sets: text, actual
 /** A word the coach says in a way of their own: as it is written, and as it sounds in ordinary spelling. */
 export const pronunciationSchema = z.strictObject({ written: name.min(1), said: name.min(1) });
 
-/** The coach's own speaking pace: syllables a second, and seconds of silence at a comma, a sentence's end and a marked breath. */
-export const speakingPaceSchema = z.strictObject({
-  syllablesPerSecond: z.number().min(1).max(12),
-  commaSeconds: z.number().min(0).max(5),
-  sentenceSeconds: z.number().min(0).max(5),
-  breathSeconds: z.number().min(0).max(5),
-});
-
 export const episodeSchema = z.strictObject({
   format: z.literal(EPISODE_FORMAT),
   version: z.literal(EPISODE_VERSION),
@@ -111,8 +103,6 @@ export const episodeSchema = z.strictObject({
     quiet: z.array(id).max(200).default([]),
     /** Words said otherwise than they are written; left out means none. */
     pronunciations: z.array(pronunciationSchema).max(300).optional(),
-    /** Measured pace of the coach's voice; left out means the default. */
-    pace: speakingPaceSchema.optional(),
   }),
   audience: z.strictObject({ level: z.enum(LEVELS), groups: z.array(z.enum(GROUPS)).max(GROUPS.length) }),
   session: z.strictObject({

@@ -9,10 +9,14 @@ import type { Pace } from "./types";
  */
 export const DEFAULT_PACE: Pace = { syllablesPerSecond: 3.6, commaSeconds: 0.3, sentenceSeconds: 0.6, breathSeconds: 0.4 };
 
-const paceOfSeries = memoOn((series: Episode["series"]): Pace => {
-  const pace = series.pace ?? DEFAULT_PACE;
-  return series.pronunciations && series.pronunciations.length > 0 ? { ...pace, pronunciations: series.pronunciations } : pace;
-});
+const withSeries = memoOn((base: Pace) =>
+  memoOn((series: Episode["series"]): Pace => {
+    const { pronunciations } = series;
+    return base.pronunciations || !pronunciations || pronunciations.length === 0 ? base : { ...base, pronunciations };
+  }));
 
-/** The pace an episode is spoken at: the series' own with its pronunciations, else the default. The same object while the series is the same. */
-export const paceOf = (episode: Episode): Pace => paceOfSeries(episode.series);
+/**
+ * The pace an episode is spoken at: the speaker's, with the series' pronunciations.
+ * The same object while both stay the same, so that answers remembered by it stay.
+ */
+export const paceOf = (episode: Episode, base: Pace = DEFAULT_PACE): Pace => withSeries(base)(episode.series);

@@ -101,12 +101,13 @@ describe("the pace of an episode", () => {
     expect(paceOf(demoEpisode)).toBe(DEFAULT_PACE);
   });
 
-  it("is the series' own, with its pronunciations, and stays the same object", () => {
+  it("is the speaker's with the series' pronunciations, and stays the same object", () => {
     const own = { syllablesPerSecond: 4.2, commaSeconds: 0.2, sentenceSeconds: 0.5, breathSeconds: 0.4 };
     const pronunciations = [{ written: "psoas", said: "so as" }];
-    const episode = applyEdits(demoEpisode, [{ type: "set-facts", fields: { series: { ...demoEpisode.series, pace: own, pronunciations } } }]);
-    expect(paceOf(episode)).toEqual({ ...own, pronunciations });
-    expect(paceOf({ ...episode, title: "Other" })).toBe(paceOf(episode));
+    const episode = applyEdits(demoEpisode, [{ type: "set-facts", fields: { series: { ...demoEpisode.series, pronunciations } } }]);
+    expect(paceOf(episode, own)).toEqual({ ...own, pronunciations });
+    expect(paceOf({ ...episode, title: "Other" }, own)).toBe(paceOf(episode, own));
+    expect(paceOf(episode, paceOf(episode, own))).toBe(paceOf(episode, own));
   });
 
   it("survives the file, and a file without it opens as before", () => {
