@@ -32,7 +32,7 @@ function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScr
  * @param shotSeconds - what a block's shots add up to, seconds
  * @param pace - the speaker's own, or the default; keep the same object between calls, answers are remembered by it
  */
-export function screenClock(episode: Pick<Episode, "blocks" | "video">, shotSeconds: (block: Block) => number, pace: Pace = DEFAULT_PACE): ScreenClock {
+export function screenClock(episode: Pick<Episode, "blocks"> & { readonly video: Pick<Episode["video"], "targetSeconds"> }, shotSeconds: (block: Block) => number, pace: Pace = DEFAULT_PACE): ScreenClock {
   const spokenOf = spokenAt(pace);
   const blocks = episode.blocks.map((block) => blockClock(block, shotSeconds(block), spokenOf(block)));
   return { seconds: blocks.reduce((sum, { seconds }) => sum + seconds, 0), targetSeconds: episode.video.targetSeconds, blocks };
