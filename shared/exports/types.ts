@@ -2,7 +2,9 @@ import type { Episode, Units } from "../episode";
 import type { Pace } from "../speech";
 
 export type PaperSize = "a4" | "letter";
-export const DOCUMENT_IDS = ["shot-list.pdf", "shot-list.docx", "voiceover.pdf", "voiceover.docx", "handout.pdf"] as const;
+export const DOCUMENT_IDS = [
+  "shot-list.pdf", "shot-list.docx", "voiceover.pdf", "voiceover.docx", "captions.vtt", "captions.srt", "handout.pdf",
+] as const;
 /** A document and its file format; also the end of its file name. */
 export type DocumentId = (typeof DOCUMENT_IDS)[number];
 
@@ -38,7 +40,7 @@ export interface Exporter {
     readonly id: DocumentId;
     /** "Shot list" */
     readonly title: string;
-    readonly extension: "pdf" | "docx";
+    readonly extension: "pdf" | "docx" | "txt" | "vtt" | "srt";
     readonly mime: string;
     readonly source: string;
   };

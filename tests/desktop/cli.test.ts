@@ -135,10 +135,14 @@ describe("export", () => {
     expect(code).toBe(0);
     expect(out.trimEnd().split("\n")).toEqual(DOCUMENT_IDS.map((id) => join(to, `strong-for-the-trail-7-${id}`)));
     expect(readdirSync(to)).toHaveLength(EXPORTERS.length);
-    for (const path of out.trimEnd().split("\n")) expect(readFileSync(path).subarray(0, 4).toString("latin1")).toBe(path.endsWith(".pdf") ? "%PDF" : "PK\u0003\u0004");
+    const begins: Record<string, string> = { pdf: "%PDF", docx: "PK\u0003\u0004", vtt: "WEBVTT\n\n1\n", srt: "1\n00:00:" };
+    for (const path of out.trimEnd().split("\n")) {
+      const start = begins[path.slice(path.lastIndexOf(".") + 1)] ?? "";
+      expect(readFileSync(path).subarray(0, start.length).toString("latin1")).toBe(start);
+    }
   });
 
-  it.each([["handout", ["handout.pdf"]], ["voiceover.docx, shot-list", ["shot-list.pdf", "shot-list.docx", "voiceover.docx"]]])("--only %s writes just that", async (only, ids) => {
+  it.each([["handout", ["handout.pdf"]], ["captions", ["captions.vtt", "captions.srt"]], ["voiceover.docx, shot-list", ["shot-list.pdf", "shot-list.docx", "voiceover.docx"]]])("--only %s writes just that", async (only, ids) => {
     const { out } = await repwright(["export", demoFile, "--to", join(root, newName()), "--only", only]);
     expect(out.trimEnd().split("\n").map((path) => ids.find((id) => path.endsWith(`-${id}`)))).toEqual(ids);
   });

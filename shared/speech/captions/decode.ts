@@ -3,6 +3,11 @@ import type { CaptionProblem } from "./types";
 /** How many bytes tell the encoding of text without a mark. */
 const SAMPLE = 4096;
 
+/** Bytes 80 to 9F in windows-1252; the others are the same as in Unicode. @source WHATWG Encoding Standard, index windows-1252 */
+const WESTERN = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ";
+/** By hand: not every machine's own decoder knows the letters from 80 to 9F. */
+const western = (bytes: Uint8Array): string => new TextDecoder("iso-8859-1").decode(bytes).replace(/[\u0080-\u009f]/g, (letter) => WESTERN[letter.charCodeAt(0) - 0x80] ?? letter);
+
 /** Zeros at every other place, as plain letters have in UTF-16. */
 function utf16Without(bytes: Uint8Array): "utf-16le" | "utf-16be" | null {
   const sample = bytes.subarray(0, SAMPLE);
@@ -28,6 +33,6 @@ export function decodeText(bytes: Uint8Array): { readonly text: string; readonly
     return { text: new TextDecoder("utf-8", { fatal: true }).decode(bytes), problems: [] };
   } catch {
     const sentence = "The file is not in UTF-8; its letters were read as Western European ones. Check names and accents.";
-    return { text: new TextDecoder("windows-1252").decode(bytes), problems: [{ line: 1, sentence }] };
+    return { text: western(bytes), problems: [{ line: 1, sentence }] };
   }
 }

@@ -19,7 +19,8 @@ export function readTime(text: string): TimeRead | null {
   if (!match) return null;
   const [, hours = "0", minutes = "0", seconds = "0", fraction = ""] = match;
   const whole = Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds);
-  return { seconds: whole + (fraction === "" ? 0 : Number(`0.${fraction}`)), strict: WEBVTT.test(text) || SUBRIP.test(text) };
+  // Read as one decimal, so that no sum of parts is a hair off.
+  return { seconds: Number(`${whole}.${fraction || "0"}`), strict: WEBVTT.test(text) || SUBRIP.test(text) };
 }
 
 /** hh:mm:ss and thousandths after `mark`; rounded to the millisecond. */

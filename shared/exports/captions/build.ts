@@ -1,0 +1,107 @@
+import { episodeClocks } from "../../clocks";
+import { blockName, linesOf, type Block, type Episode } from "../../episode";
+import { framesToSeconds } from "../../filming";
+import { CAPTION_LIMITS, HANDLE_SECONDS, UPRIGHT_LIMITS, captionFaults, paceOf, speak, type CaptionLimits, type Cue, type Pace } from "../../speech";
+import { atomsOf, type Atom } from "./atoms";
+import { cutCaptions, type Piece, type TimedAtom } from "./cut";
+import { showCaptions } from "./show";
+
+/** When a say line was really spoken, as measured: from the start of its block, and for how long. Seconds. */
+export interface MeasuredLine {
+  readonly from: number;
+  readonly seconds: number;
+}
+
+export interface CaptionOptions {
+  /** The speaker's own pace, or what the series knows of it. */
+  readonly pace?: Pace;
+  readonly limits?: CaptionLimits;
+  /** Measured times by line id, from a read-through; lines without one are timed at the pace. */
+  readonly measured?: ReadonlyMap<string, MeasuredLine>;
+}
+
+export interface EpisodeCaptions {
+  readonly cues: readonly Cue[];
+  /** Where words had to be hurried or limits could not be kept, in sentences. */
+  readonly notes: readonly string[];
+}
+
+/** The limits for an episode's picture: short lines when it is upright, and the gap of two of its own frames. */
+export function captionLimitsOf(episode: Pick<Episode, "video">): CaptionLimits {
+  return { ...(episode.video.aspect === "9:16" ? UPRIGHT_LIMITS : CAPTION_LIMITS), gapSeconds: framesToSeconds(2, episode.video.frameRate) };
+}
+
+/** Atoms one after the other from a moment on, their time stretched by a factor. */
+function timed(atoms: readonly Atom[], from: number, factor: number): TimedAtom[] {
+  let at = from;
+  return atoms.map((atom) => {
+    const placed = { ...atom, from: at, to: at + atom.seconds * factor };
+    at = placed.to + atom.pause * factor;
+    return placed;
+  });
+}
+
+interface Placed {
+  readonly atoms: readonly TimedAtom[];
+  /** Seconds the words would take beyond their clip. */
+  readonly over: number;
+}
+
+/**
+ * A block's words on its picture: after a lead when there is room for one, faster than the pace when the clip is shorter than the words.
+ * @param starts - of the block, and `length` its picture; seconds
+ */
+function placeBlock(block: Block, starts: number, length: number, pace: Pace, limits: CaptionLimits, measured: CaptionOptions["measured"]): Placed {
+  const lines = linesOf(block, "say").filter(({ text }) => speak(text, pace).words > 0);
+  const secondsOf = lines.map(({ text }) => speak(text, pace).seconds);
+  const said = secondsOf.reduce((sum, seconds) => sum + seconds, 0) + pace.sentenceSeconds * Math.max(0, lines.length - 1);
+  const factor = said > length && said > 0 ? length / said : 1;
+  let at = starts + Math.max(0, Math.min(HANDLE_SECONDS / 2, (length - said) / 2));
+  const atoms = lines.flatMap((line, i): TimedAtom[] => {
+    const seconds = secondsOf[i] ?? 0;
+    const real = measured?.get(line.id);
+    const placed = timed(atomsOf(line.text, pace, limits.lineCharacters), real ? starts + real.from : at, real && seconds > 0 ? real.seconds / seconds : factor);
+    at = (placed.at(-1)?.to ?? at) + pace.sentenceSeconds * factor;
+    return placed;
+  });
+  return { atoms: [...atoms].sort((a, b) => a.from - b.from), over: Math.max(0, said - length) };
+}
+
+/** Limits that could not be kept, once for each kind; the files are written all the same. */
+function faultNotes(cues: readonly Cue[], limits: CaptionLimits): string[] {
+  const faults = captionFaults(cues, limits);
+  return [...new Set(faults.map(({ kind }) => kind))].map((kind) => {
+    const these = faults.filter((fault) => fault.kind === kind);
+    return these.length === 1 ? (these[0]?.sentence ?? "") : `${these[0]?.sentence ?? ""} ${these.length - 1} more ${these.length === 2 ? "is" : "are"} ${kind} as well.`;
+  });
+}
+
+/**
+ * The captions of an episode from its script and its picture: words at the speaker's pace on each block's clip, spelled for the
+ * reader, broken at phrases, within the limits. When a clip's length changes, ask again: what follows moves with it.
+ *
+ * No caption reaches over a block's first words; where words do not fit their clip, they are hurried and a note says so.
+ */
+export function captionsOf(episode: Episode, options: CaptionOptions = {}): EpisodeCaptions {
+  const pace = options.pace ?? paceOf(episode);
+  const limits = options.limits ?? captionLimitsOf(episode);
+  const { blocks, seconds: end } = episodeClocks(episode, pace).screen;
+  const notes: string[] = [];
+  let starts = 0;
+  const placed = episode.blocks.map((block, at): Placed => {
+    const length = blocks[at]?.seconds ?? 0;
+    const mine = placeBlock(block, starts, length, pace, limits, options.measured);
+    starts += length;
+    if (Math.round(mine.over) > 0) notes.push(`${blockName(block)}: the words take ${Math.round(mine.over)} s longer than the clip; its captions are hurried to fit.`);
+    return mine;
+  });
+  // From the last block to the first: each must know when the words after it begin.
+  const pieces: Piece[][] = [];
+  let until = end;
+  for (const { atoms } of [...placed].reverse()) {
+    pieces.unshift(cutCaptions(atoms, until, limits));
+    until = atoms[0]?.from ?? until;
+  }
+  const cues = showCaptions(pieces.flat(), end, limits);
+  return { cues, notes: [...notes, ...faultNotes(cues, limits)] };
+}

@@ -1,0 +1,58 @@
+import { NUMBER_WORD, digitOf, numberOf } from "./number-words";
+
+/** Units the reader meets as a sign, and how it stands after its number. */
+const SIGNS: readonly (readonly [said: string, sign: string])[] = [
+  ["kilograms?|kilogrammes?|kilos?", " kg"], ["pounds?", " lb"], ["kilomet(?:re|er)s?", " km"], ["centimet(?:re|er)s?", " cm"], ["millimet(?:re|er)s?", " mm"],
+  ["met(?:re|er)s?", " m"], ["per ?cent", "%"], ["degrees?", "°"],
+];
+/** Nouns of the trade that are counted in figures but stay words. */
+const COUNTED = "seconds?|minutes?|hours?|weeks?|grams?|calories|reps?|repetitions|sets?|rounds|steps|breaths|lengths|laps|inch(?:es)?|f(?:ee|oo)t|litres?|liters?";
+const EACH = String.raw`(?:on |for )?(?:each|either|per|a) (?:side|leg|arm|hand|foot)`;
+
+const RUN = String.raw`(?:a (?=hundred|thousand))?(?:${NUMBER_WORD}|(?<=\ba )(?:hundred|thousand))(?:[ -](?:and )?(?:${NUMBER_WORD}|hundred|thousand))*(?: point (?:${NUMBER_WORD})(?:[ -](?:${NUMBER_WORD}))*)?(?: and a half)?`;
+const SIGN = SIGNS.map(([said]) => said).join("|");
+const COUNTS_AFTER = new RegExp(`^(?:[ -](?:${COUNTED})| ${EACH})(?!\\p{L})`, "iu");
+/** One number or a range, with the unit or noun it counts. */
+const NUMBERS = new RegExp(String.raw`(?<![\p{L}\p{N}'’-])(${RUN})(?: to (${RUN}))?(?![\p{L}'’]|-(?!(?:${COUNTED}|${SIGN})(?!\p{L})))(?:[ -](${SIGN})(?!\p{L}))?`, "giu");
+/** Numbers that follow these are figures however small. */
+const LEADS = /(?:\bsets? of|\brounds? of|\bRPE|\bRIR|\btempo|\bset|\bat least|\bup to) $/i;
+const DIGIT = `(?:${["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"].join("|")}|x)`;
+const TEMPO = new RegExp(String.raw`\btempo (${DIGIT}(?:[ -]${DIGIT}){2,3})(?![\p{L}-])`, "giu");
+/** From here on a number is read faster in figures. @source BBC Subtitle Guidelines, "Numbers": figures above ten, and with units; second-hand */
+const FIGURES_FROM = 11;
+
+const figures = (value: number): string => (value >= 10_000 ? value.toLocaleString("en") : String(value));
+
+/** A number or a range in figures, where figures are read faster; else as it is written. */
+function inFigures(written: string, first: string, second: string | undefined, sign: string | undefined, before: string, after: string): string {
+  const value = numberOf(first);
+  const until = second === undefined ? null : numberOf(second);
+  if (value === null || (second !== undefined && until === null)) return written;
+  const unit = sign === undefined ? null : (SIGNS.find(([said]) => new RegExp(`^(?:${said})$`, "i").test(sign))?.[1] ?? null);
+  const counts = COUNTS_AFTER.test(after) || LEADS.test(before);
+  const top = until ?? value;
+  if (unit === null && Number.isInteger(value) && top < FIGURES_FROM && !(counts && top >= 2)) return written;
+  return `${figures(value)}${until === null ? "" : ` to ${figures(until)}`}${unit ?? ""}`;
+}
+
+/** Shorthand with room to read: "3x8@42.5kg" is "3 x 8 at 42.5 kg". */
+const spacedShorthand = (text: string): string =>
+  text
+    .replace(/(?<![\p{L}\d])(\d{1,3})\s?[x×]\s?(?=\d|AMRAP\b)/giu, "$1 x ")
+    .replace(/(\d)\s?(kg|lbs?|km|cm|mm|min)\b/g, "$1 $2")
+    .replace(/(\d)(m|s)(?![\p{L}\d])/gu, "$1 $2")
+    .replace(/\s*@\s*(?=[\d.])/g, " at ");
+
+/**
+ * A say line spelled for the eye: numbers with units and counts in figures ("42.5 kg", "3 sets of 8 to 10", "tempo 3-1-1-0"),
+ * shorthand with spaces ("3 x 8"), marks of emphasis taken off. Breath marks stay. What is said does not change.
+ *
+ * Small numbers that count nothing stay words ("the last two", "one side"); numbers in a row that are no one number stay as they are.
+ */
+export function spelledForReader(text: string): string {
+  return spacedShorthand(text.replace(/\s+/g, " ").trim())
+    .replace(/(?<![\p{L}\p{N}*])\*(?=[^\s*])([^*]*[^\s*])\*(?![\p{L}\p{N}*])/gu, "$1")
+    .replace(TEMPO, (_, digits: string) => `tempo ${digits.split(/[ -]/).map((digit) => (digit.toLowerCase() === "x" ? "X" : digitOf(digit.toLowerCase()))).join("-")}`)
+    .replace(NUMBERS, (written: string, first: string, second: string | undefined, sign: string | undefined, at: number, whole: string) =>
+      inFigures(written, first, second, sign, whole.slice(0, at), whole.slice(at + written.length)));
+}

@@ -1,0 +1,101 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { countingIds, demoEpisode, emptyBlock, emptyEpisode, newLine, type Block, type Episode } from "../../../../shared/episode";
+import { captionLimitsOf, captionsOf, captionsVtt } from "../../../../shared/exports/captions";
+import { spelledForReader } from "../../../../shared/exports/captions/reader-spelling";
+import { CAPTION_LIMITS, DEFAULT_PACE, UPRIGHT_LIMITS, captionFaults, charactersIn, speak } from "../../../../shared/speech";
+
+const newId = countingIds("c-");
+const block = (says: readonly string[], fields: Partial<Block> = {}): Block =>
+  emptyBlock(newId, "exercise", { title: "Press", lines: says.map((text) => newLine(newId, "say", text)), ...fields });
+const episode = (...blocks: Block[]): Episode => emptyEpisode(newId, { title: "Short", blocks });
+const textsOf = (of: Episode): string[] => captionsOf(of).cues.map(({ text }) => text);
+
+const VOCABULARY = ["the", "a", "press", "and", "heels", "down", "with", "your", "shoulder", "slowly", "to", "42.5", "kg", "3", "x", "8-10", "but", "elbows", "anti-rotation", "breathe", "it", "is", "not", "gastrocnemius", "ten", "reps", "/", "forty-two", "kilos"];
+const sentence = fc.tuple(fc.array(fc.constantFrom(...VOCABULARY), { minLength: 1, maxLength: 60 }), fc.constantFrom(".", "?", ",", "", "!")).map(([words, mark]) => words.join(" ") + mark);
+const line = fc.array(sentence, { minLength: 1, maxLength: 6 }).map((sentences) => sentences.join(" "));
+
+describe("captions of an episode", () => {
+  it("say every word once and in order, within every limit, whatever the script", () => {
+    fc.assert(fc.property(fc.array(fc.array(line, { maxLength: 3 }), { minLength: 1, maxLength: 4 }), (blocks) => {
+      const made = episode(...blocks.map((says) => block(says)));
+      const { cues, notes } = captionsOf(made);
+      const spoken = blocks.flat().filter((text) => speak(text).words > 0);
+      expect(cues.flatMap(({ text }) => text.split(/\s/)).join(" ")).toBe(spoken.map((text) => spelledForReader(text).split(" ").filter((word) => word !== "/" && word !== "").join(" ")).join(" "));
+      expect(captionFaults(cues).filter(({ kind }) => kind !== "too fast")).toEqual([]);
+      cues.forEach((cue) => expect(Math.max(...cue.text.split("\n").map(charactersIn))).toBeLessThanOrEqual(42));
+      expect(notes.filter((note) => note.includes("hurried"))).toEqual([]);
+    }), { numRuns: 150 });
+  });
+
+  it("keep every limit for the demo but where its words do not fit the clip", () => {
+    const { cues, notes } = captionsOf(demoEpisode);
+    const hurried = demoEpisode.blocks.slice(0, 4).reduce((sum, { clipSeconds }) => sum + (clipSeconds ?? 0), 0);
+    const faults = captionFaults(cues, captionLimitsOf(demoEpisode)).filter(({ cue }) => (cues[cue]?.start ?? 0) < hurried || (cues[cue]?.start ?? 0) >= hurried + 17);
+    expect(faults).toEqual([]);
+    expect(notes[0]).toMatch(/^Goblet squat: the words take \d+ s longer than the clip; its captions are hurried to fit\.$/);
+  });
+
+  it("begin after the picture's lead, and each block's words on its own clip", () => {
+    const { cues } = captionsOf(episode(block(["Hello there, and welcome."], { clipSeconds: 20 }), block([], { clipSeconds: 10 }), block(["Now we press."], { clipSeconds: 8 })));
+    expect(cues.map(({ start }) => start)).toEqual([1, 31]);
+  });
+
+  it("move with a clip's length: what follows is later, the clip's own words stay", () => {
+    const at = (clipSeconds: number) => captionsOf(episode(block(["Hello there, and welcome."], { clipSeconds }), block(["Now we press."], { clipSeconds: 8 }))).cues.map(({ start }) => start);
+    expect(at(20)).toEqual([1, 21]);
+    expect(at(35.5)).toEqual([1, 36.5]);
+  });
+
+  it("hurry words that do not fit, so that they never reach into the next clip", () => {
+    const long = "Press up and slightly away, and let the bar move on its arc. Then lower it slowly, all the way.";
+    const { cues, notes } = captionsOf(episode(block([long], { clipSeconds: 3 }), block(["Rest."], { clipSeconds: 10 })));
+    expect(cues.filter(({ start }) => start < 3).every(({ end }) => end < 4)).toBe(true);
+    expect(cues.at(-1)?.start).toBe(4);
+    expect(notes[0]).toMatch(/^Press: the words take \d s longer/);
+    expect(notes[1]).toMatch(/characters a second, at most 17 can be read/);
+  });
+
+  it("follow measured times where a line was read and timed", () => {
+    const made = episode(block(["Hello there.", "And welcome."], { clipSeconds: 30 }));
+    const [first, second] = made.blocks[0]?.lines ?? [];
+    const { cues } = captionsOf(made, { measured: new Map([[first?.id ?? "", { from: 2.5, seconds: 2 }], [second?.id ?? "", { from: 12, seconds: 3 }]]) });
+    expect(cues.map(({ start }) => start)).toEqual([2.5, 12]);
+    expect(cues.map(({ end }) => end)).toEqual([5, 15.5]);
+  });
+
+  it("break where phrases end, and never between a figure and its unit", () => {
+    expect(textsOf(episode(block(["Lie chest down on a bench set at about thirty degrees, and pull the elbows back."])))).toEqual(["Lie chest down on a bench set\nat about 30°, and pull the elbows back."]);
+    expect(textsOf(episode(block(["Go.", "Rest.", "Go."])))).toEqual(["Go. Rest. Go."]);
+    for (const text of textsOf(episode(block(["Do three by eight for the whole of the next month at 42.5 kg and then rest for at least 90 s before you go."])))) {
+      expect(text).not.toMatch(/42\.5$|90$|42\.5\n|90\n|\ba\n|\bthe\n/);
+    }
+  });
+
+  it("are spelled for the reader", () => {
+    expect(textsOf(episode(block(["3x8 @ 42.5kg, tempo three one one zero."])))).toEqual(["3 x 8 at 42.5 kg, tempo 3-1-1-0."]);
+  });
+
+  it("are slower for a slower voice, and shorter in the line for an upright picture", () => {
+    const made = episode(block(["Forty metres there and back, and walk as if late, but polite."]));
+    const lengthOf = (syllablesPerSecond: number) => captionsOf(made, { pace: { ...DEFAULT_PACE, syllablesPerSecond } }).cues.at(-1)?.end ?? 0;
+    expect(lengthOf(2)).toBeGreaterThan(lengthOf(4));
+    expect(captionLimitsOf(demoEpisode).lineCharacters).toBe(CAPTION_LIMITS.lineCharacters);
+    const upright = { ...made, video: { ...made.video, aspect: "9:16" as const } };
+    expect(captionLimitsOf(upright).lineCharacters).toBe(UPRIGHT_LIMITS.lineCharacters);
+    expect(captionsOf(upright).cues.every(({ text }) => text.split("\n").every((part) => part.length <= 25))).toBe(true);
+  });
+
+  it("cut a word that fits no line, and lose none of it", () => {
+    const word = "Donaudampfschifffahrts".repeat(5);
+    expect(textsOf(episode(block([word]))).join("").replace(/\s/g, "")).toBe(word);
+  });
+
+  it("of an episode without words are empty, and the coach is told", async () => {
+    expect(captionsOf(emptyEpisode(newId))).toEqual({ cues: [], notes: [] });
+    const none = new Uint8Array();
+    const { bytes, notes } = await captionsVtt.render(episode(block(["  "])), { paper: "a4", units: "kg", date: "2027-03-04", pace: DEFAULT_PACE, fonts: { regular: none, semibold: none, bold: none, italic: none, fallback: none } });
+    expect(new TextDecoder().decode(bytes)).toBe("WEBVTT\n");
+    expect(notes).toEqual(["Nothing is said in this episode, so the captions are empty."]);
+  });
+});

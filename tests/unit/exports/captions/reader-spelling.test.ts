@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { numberOf } from "../../../../shared/exports/captions/number-words";
+import { spelledForReader } from "../../../../shared/exports/captions/reader-spelling";
+
+describe("numberOf", () => {
+  it.each([
+    ["eight", 8], ["twelve", 12], ["forty-two", 42], ["forty two point five", 42.5], ["a hundred", 100], ["one hundred and twenty", 120], ["a hundred and five", 105],
+    ["two thousand five hundred", 2500], ["two and a half", 2.5], ["seven point two five", 7.25], ["zero", 0], ["ninety", 90], ["a thousand", 1000],
+    ["six forty-five", null], ["three two one", null], ["twenty twenty", null], ["ten eight six", null], ["twenty zero", null],
+  ])("%s", (words, value) => {
+    expect(numberOf(words)).toBe(value);
+  });
+});
+
+describe("a line spelled for the reader", () => {
+  it.each([
+    ["3x8-10 @ 42.5kg, tempo 3-1-1-0", "3 x 8-10 at 42.5 kg, tempo 3-1-1-0"],
+    ["Three sets of eight to ten at forty-two point five kilos.", "3 sets of 8 to 10 at 42.5 kg."],
+    ["Tempo three one one zero, rest ninety seconds.", "tempo 3-1-1-0, rest 90 seconds."],
+    ["Forty metres there and back, four times.", "40 m there and back, four times."],
+    ["Lie on a bench set at about thirty degrees.", "Lie on a bench set at about 30°."],
+    ["a twenty-kilo bell and a thirty-second rest", "a 20 kg bell and a 30-second rest"],
+    ["Eight on each side, and the last two reps slow down.", "8 on each side, and the last 2 reps slow down."],
+    ["Twelve on each side, then swap.", "12 on each side, then swap."],
+    ["one hundred percent", "100%"], ["a hundred pounds", "100 lb"], ["two and a half kilograms", "2.5 kg"], ["one kilo more", "1 kg more"],
+    ["Lift *slowly*, then *rest*.", "Lift slowly, then rest."],
+    ["One side, then the other. No one else.", "One side, then the other. No one else."],
+    ["At six forty-five we start: three, two, one.", "At six forty-five we start: three, two, one."],
+    ["A three-quarter view, a one-arm row, someone's tenth set.", "A three-quarter view, a one-arm row, someone's tenth set."],
+    ["Breathe / and rest", "Breathe / and rest"], ["", ""],
+  ])("%j is %j", (said, read) => {
+    expect(spelledForReader(said)).toBe(read);
+  });
+
+  it("changes nothing the second time", () => {
+    for (const text of ["Three sets of eight at forty kilos", "3x8@40kg", "ninety seconds"]) expect(spelledForReader(spelledForReader(text))).toBe(spelledForReader(text));
+  });
+});
