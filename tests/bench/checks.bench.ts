@@ -23,3 +23,12 @@ describe(`checking ${episode.blocks.length} blocks with ${words} spoken words`, 
   });
   bench("in full", () => check(fresh(episode)), { iterations: 3, warmupIterations: 1 });
 });
+
+/** Read the ratio over the number of blocks: twenty times the blocks should cost no more than about twenty times the time. */
+describe("a full check grows with the blocks", () => {
+  for (const blocks of [10, 50, 200]) {
+    const each = largeEpisode(blocks);
+    check(each);
+    bench(`${blocks} blocks`, () => check(fresh(each)), { iterations: 3, warmupIterations: 1 });
+  }
+});

@@ -5,5 +5,6 @@
  * lines and reads pictures and paraphrase. Knows nothing of episodes.
  */
 export { readCue } from "./read";
+export { nearestLines } from "./likeness";
 export { CUE_LABELS } from "./types";
 export type { CueAudience, CueInput, CueLabel, CueLabelName, CueSlot } from "./types";

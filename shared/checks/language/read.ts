@@ -1,7 +1,7 @@
 import { analyse, readGrammar } from "./grammar";
 import { LABEL_READERS } from "./grammar/labels";
 import type { Reading } from "./grammar/context";
-import { likenessOf, nearestLines } from "./likeness";
+import { likenessOf } from "./likeness";
 import { BREAK } from "./tokens";
 import type { CueInput, CueLabel } from "./types";
 
@@ -9,8 +9,10 @@ import type { CueInput, CueLabel } from "./types";
  * How likely a label must be, from 0 to 1. A plain finding falls when likeness finds it far-fetched, and likeness speaks
  * alone when it is fairly sure. Chosen on lines of writers the model had not seen, for silence on good coaching first.
  */
-const KEEP = 0.2;
-const ADD = 0.5;
+const KEEP = 0.1;
+const ADD = 0.45;
+/** Where the grammar reader sees the fault named only to be turned down, likeness must be all but certain. */
+const OVERRULE = 0.8;
 
 /** Likeness was learned from single lines; a longer text is read in passages of whole sentences, of at most so many words. */
 const PASSAGE = 40;
@@ -56,8 +58,8 @@ export function readCue(input: CueInput): CueLabel[] {
     const found = plain.found.find((each) => each.label === label);
     if (found) return most > KEEP ? [found] : [];
     const passage = passages[odds.indexOf(most)];
-    if (most <= ADD || !passage) return [];
-    return [{ label, ...trimmed(input.text, passage), by: "likeness", alike: nearestLines(input.text.slice(passage.start, passage.end), label), ruling }];
+    if (most <= (plain.turnedDown.includes(label) ? OVERRULE : ADD) || !passage) return [];
+    return [{ label, ...trimmed(input.text, passage), by: "likeness", ruling }];
   });
 }
 

@@ -27,8 +27,6 @@ export interface CueLabel {
   readonly end: number;
   /** "grammar": said in so many words. "likeness": it reads like lines that were judged so. */
   readonly by: "grammar" | "likeness";
-  /** Sentences of the same kind: the pattern's own example, or the nearest judged lines. */
-  readonly alike: readonly string[];
   /** Why this is a finding, in one sentence for people. */
   readonly ruling: string;
 }

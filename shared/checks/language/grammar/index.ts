@@ -137,7 +137,7 @@ export function readGrammar(text: Reading, input: CueInput): Grammatical {
       if (found[each.order] || !each.find.required.every((part) => text.hits.has(part)) || !applies(each, input, text, loaded, landed)) continue;
       const where = evidence(each, text, landed);
       if (where === "turned down") turnedDown.add(each.label);
-      else if (where) found[each.order] = { label: each.label, ...where, by: "grammar", alike: [each.pattern.example], ruling: each.ruling };
+      else if (where) found[each.order] = { label: each.label, ...where, by: "grammar", ruling: each.ruling };
     }
   }
   const labels = withoutConsequences(found.filter((label) => label !== undefined));

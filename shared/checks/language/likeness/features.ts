@@ -43,11 +43,10 @@ export function featuresOf(text: Reading, input: CueInput, grammar: Grammatical)
   const senses = sensesOf(tokens);
   tokens.forEach(({ word, lemma }, at) => {
     const before = tokens[at - 1]?.lemma ?? "^";
-    found.add(`w:${word}`);
     found.add(`l:${lemma}`);
+    if (word !== lemma) found.add(`w:${word}`);
     found.add(`b:${before} ${lemma}`);
     if (at === tokens.length - 1) found.add(`b:${lemma} $`);
-    if (at > 1) found.add(`k:${tokens[at - 2]?.lemma ?? ""} ${lemma}`);
     if (word.length > STEM) found.add(`s:${word.slice(0, STEM)}`);
     const here = senses[at] ?? [];
     const ruled = governors(text, at);

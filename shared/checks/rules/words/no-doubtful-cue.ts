@@ -2,7 +2,7 @@ import { blockName } from "../../../episode";
 import { PRACTICE } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
 import { judged, shortened } from "../../judged-lines";
-import type { CueLabelName } from "../../language";
+import { nearestLines, type CueLabelName } from "../../language";
 
 /** What the line would ask of people if it is what it resembles. */
 const MATTERS: Readonly<Record<CueLabelName, string>> = {
@@ -38,11 +38,12 @@ export const noDoubtfulCue = defineBlockRule({
   check({ block, facts }, _options, report) {
     for (const { line, label } of judged(block, facts)) {
       if (label.by === "grammar") continue;
-      const alike = label.alike.map((each) => `"${shortened(each)}"`).join(" and ");
+      const said = line.text.slice(label.start, label.end);
+      const alike = nearestLines(said, label.label).map((each) => `"${shortened(each)}"`).join(" and ");
       report({
         block, line, range: { start: label.start, end: label.end }, message: "resembles",
         ...(line.kind === "say" ? {} : { moment: "before filming" as const }),
-        data: { name: blockName(block), words: shortened(line.text.slice(label.start, label.end)), matter: MATTERS[label.label] },
+        data: { name: blockName(block), words: shortened(said), matter: MATTERS[label.label] },
         why: `It resembles lines that were judged so, nearest ${alike}. What makes it a finding: ${label.ruling} A likeness is learned from judged lines and can be wrong.`,
       });
     }
