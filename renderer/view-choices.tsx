@@ -1,26 +1,8 @@
-import { useEffect, useState } from "react";
+import { useEffect } from "react";
+import { useKept } from "./words/use-kept";
 
 const THEMES = [["", "as the system"], ["light", "light"], ["dark", "dark"]] as const;
 const TEXTS = [["", "usual"], ["large", "large"], ["largest", "largest"]] as const;
-
-/** A choice kept in this window's own storage; where storage is refused it lasts until the window closes. */
-function useKept(key: string): [string, (value: string) => void] {
-  const [value, setValue] = useState(() => {
-    try {
-      return localStorage.getItem(key) ?? "";
-    } catch {
-      return "";
-    }
-  });
-  return [value, (next) => {
-    setValue(next);
-    try {
-      localStorage.setItem(key, next);
-    } catch {
-      // Kept for this window only.
-    }
-  }];
-}
 
 /** Light or dark, and the size of text. */
 export function ViewChoices() {

@@ -1,5 +1,5 @@
 import { $getRoot, $getSelection, $isRangeSelection, $getState, HISTORIC_TAG, HISTORY_MERGE_TAG, HISTORY_PUSH_TAG, REDO_COMMAND, UNDO_COMMAND, type LexicalEditor } from "lexical";
-import type { Api } from "../../shared/bridge";
+import type { Api, Voice } from "../../shared/bridge";
 import { applyEdits, demoEpisode, emptyEpisode, nextEpisode, type Edit, type Episode } from "../../shared/episode";
 import { DEFAULT_PACE } from "../../shared/speech";
 import { createSheetEditor, type UndoState } from "../editor/create-editor";
@@ -20,6 +20,14 @@ const DERIVE_AFTER = 120;
 /** Edits of the same field within this time undo together. Milliseconds. */
 const MERGE_WITHIN = 1000;
 
+/** What an edit changes, so that letters typed one after the other are told from other changes; "" for what is never typed. */
+function typedShape(edit: Edit): string {
+  if (edit.type === "set-facts") return `${edit.type} ${Object.keys(edit.fields).join()}`;
+  if (edit.type === "set-block") return `${edit.type} ${edit.block} ${Object.keys(edit.fields).join()}`;
+  if (edit.type === "set-line") return `${edit.type} ${edit.line} ${Object.keys(edit.fields).join()}`;
+  return edit.type === "set-title" ? edit.type : "";
+}
+
 export interface OpenSession {
   readonly store: Store<Session>;
   readonly actions: SessionActions;
@@ -39,7 +47,7 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
   files.opened(null, null, first);
   const store: Store<Session> = createStore<Session>({
     ...derive(first, DEFAULT_PACE, newId),
-    file: files.state.get(), here: { block: null, line: null }, place: "write", pace: DEFAULT_PACE, ...undoState.get(),
+    file: files.state.get(), here: { block: null, line: null }, place: "write", pace: DEFAULT_PACE, voice: null, ...undoState.get(),
   });
   const patch = (change: Partial<Session>): void => store.set({ ...store.get(), ...change });
   undoState.subscribe(() => patch(undoState.get()));
@@ -104,7 +112,7 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
     const after = applyEdits(before, edits);
     if (after === before) return;
     // Typing in a field of a form comes as many small edits; a second's worth undoes as one.
-    const shape = isOwnStep ? "" : edits.map((edit) => (edit.type === "set-facts" || edit.type === "set-block" ? `${edit.type} ${Object.keys(edit.fields).join()}` : edit.type === "set-title" ? edit.type : "")).join();
+    const shape = isOwnStep ? "" : edits.map(typedShape).join();
     const now = performance.now();
     const merge = shape !== "" && shape === lastApply.shape && now - lastApply.at < MERGE_WITHIN;
     lastApply = { at: now, shape };
@@ -112,6 +120,16 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
   };
 
   const mend = (edits: readonly Edit[]): void => apply(edits, true);
+
+  /** Everything is counted anew at this pace. */
+  const speakAt = (voice: Voice | null): void => {
+    patch({ voice, pace: voice?.pace ?? DEFAULT_PACE });
+    rederive(store.get().episode);
+  };
+  void api["voice:read"]({}).then((answer) => {
+    if (answer.ok && answer.voice !== null) speakAt(answer.voice);
+    else if (!answer.ok) report(new Error(answer.message));
+  }, report);
 
   const actions: SessionActions = {
     apply: (edits) => apply(edits),
@@ -169,6 +187,15 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
     restore: (episode) => {
       const before = store.get().episode;
       editor.update(() => $syncEpisode({ ...episode, id: before.id }, before), { discrete: true, tag: [LOAD_TAG, HISTORY_PUSH_TAG, "skip-dom-selection"] });
+    },
+    keepVoice: async (voice) => {
+      speakAt(voice);
+      try {
+        const answer = await api["voice:keep"]({ voice });
+        return answer.ok ? null : answer.message;
+      } catch (error) {
+        return `Your pace was not kept. ${error instanceof Error ? error.message : String(error)}`;
+      }
     },
     newId,
   };

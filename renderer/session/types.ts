@@ -1,3 +1,4 @@
+import type { Voice } from "../../shared/bridge";
 import type { Edit, Episode } from "../../shared/episode";
 import type { EpisodeClocks } from "../../shared/clocks";
 import type { Finding } from "../../shared/checks";
@@ -27,7 +28,10 @@ export interface Session {
   /** Where the caret is. */
   readonly here: { readonly block: string | null; readonly line: string | null };
   readonly place: Place;
+  /** The speaker's own pace, or the usual one until it was measured. */
   readonly pace: Pace;
+  /** What the pace was measured on; null for the usual one. */
+  readonly voice: Voice | null;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
 }
@@ -60,6 +64,8 @@ export interface SessionActions {
   readonly takeTheirs: () => Promise<void>;
   /** Puts an older state's words into the editor, undoably. */
   readonly restore: (episode: Episode) => void;
+  /** Counts at a measured pace from now on, in every episode of the library; null goes back to the usual one. Resolves to a sentence when it could not be kept. */
+  readonly keepVoice: (voice: Voice | null) => Promise<string | null>;
   readonly newId: () => string;
 }
 

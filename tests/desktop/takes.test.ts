@@ -29,7 +29,7 @@ const samples = (from: number, count: number): string => {
   for (let i = 0; i < count; i++) bytes.writeInt16LE(from + i, i * 2);
   return bytes.toString("base64");
 };
-const good = <T extends { ok: true }>(answer: T | { ok: false; message: string }): T => (answer.ok ? answer : expect.fail(answer.message));
+const good = <T extends { ok: boolean }>(answer: T): Extract<T, { ok: true }> => (answer.ok ? (answer as Extract<T, { ok: true }>) : expect.fail(JSON.stringify(answer)));
 const begin = async (fields: Partial<typeof of> = {}): Promise<Take> => good(await handlers["takes:begin"]({ ...of, ...fields, rate: RATE })).take;
 const takes = async (): Promise<Take[]> => good(await handlers["takes:list"]({ file: FILE })).takes;
 

@@ -1,13 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { countingIds, demoEpisode, emptyBlock, newLine, type Block, type CarryOver, type SetRole } from "../../../shared/episode";
 import { cameraMoves, marksOf } from "../../../shared/filming";
-import { DEFAULT_PACE, screenClock } from "../../../shared/speech";
 import { rampOf } from "../../../shared/training";
 import { dayAndTime } from "../../../renderer/places/day";
 import { disclosurePlaces } from "../../../renderer/places/disclosure";
 import { actualsInWords, againstLastTime, rampInWords } from "../../../renderer/places/loads";
 import { coverageRows, isUnfilmed, markWords } from "../../../renderer/places/shoot-rows";
-import { fitSentence, speakRows } from "../../../renderer/places/speak-rows";
 
 const id = countingIds("p");
 const exercise = (which: string, sets: readonly (readonly [SetRole, string])[], shots: readonly string[] = []): Block =>
@@ -70,28 +68,6 @@ describe("loads", () => {
   it("shows a ramp with its arithmetic", () => {
     const ramp = rampOf(row);
     expect(ramp && rampInWords(ramp)).toBe("8 kg x 5 (36 %), 14 kg x 3 (64 %), 18 kg x 2 (82 %), then 22 kg each hand. In steps of 2 kg.");
-  });
-});
-
-describe("speaking", () => {
-  const talk = (clipSeconds: number | null, ...words: string[]): Block => emptyBlock(id, "talk", { clipSeconds, lines: words.map((text) => newLine(id, "say", text)) });
-  const fit = (block: Block): string => fitSentence(screenClock({ ...demoEpisode, blocks: [block] }, () => 0).blocks[0] ?? expect.fail());
-
-  it("counts words to cut when they run over the clip", () => {
-    expect(fit(talk(2, "Same weight for every set, and look at the floor in front of you."))).toMatch(/^\d[\d.]* s of words over a 0:02 clip: [\d.]+ s over, cut about \d+ words\.$/);
-  });
-
-  it("says how much is free, or that nothing is set", () => {
-    expect(fit(talk(60, "Hello."))).toMatch(/ over a 1:00 clip, \d+ s free\.$/);
-    expect(fit(talk(null, "Hello."))).toMatch(/no clip length yet: the words set it/);
-    expect(fit(talk(null))).toBe("No words and no clip length yet.");
-    expect(fit(talk(20))).toBe("No words over a 0:20 clip.");
-  });
-
-  it("lets the lines follow one another", () => {
-    const [first, second] = speakRows(talk(null, "One two three.", "Four five six."), DEFAULT_PACE);
-    expect(first?.from).toBe(1);
-    expect(second?.from).toBeCloseTo(1 + (first?.seconds ?? 0) + DEFAULT_PACE.sentenceSeconds);
   });
 });
 

@@ -1,0 +1,81 @@
+import { useRef, useState, type KeyboardEvent, type PointerEvent } from "react";
+import { clock, seconds } from "../../words/clock";
+import type { BlockTimeline } from "../../voiceover/timeline";
+
+/** Longest clip the document holds; seconds. */
+const MOST = 86_400;
+const STEPS: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1, PageUp: 10, PageDown: -10 };
+
+interface Props {
+  readonly name: string;
+  readonly timeline: BlockTimeline;
+  /** Whether the block has a clip, or its length only follows the words. */
+  readonly isSet: boolean;
+  /** The longest ruler of the place, so that rulers compare; seconds. */
+  readonly longest: number;
+  /** What the ruler says in words. */
+  readonly words: string;
+  /** While the end is dragged: the length it would have; null when it is let go without a change. */
+  readonly onDraft: (length: number | null) => void;
+  readonly onSet: (length: number) => void;
+}
+
+/** A block's ruler at the scale of all: where there is speech, where silence, what hangs over. Its end can be dragged, or moved with arrow keys. */
+export function ClipStrip({ name, timeline, isSet, longest, words, onDraft, onSet }: Props) {
+  const ruler = useRef<HTMLDivElement>(null);
+  const [scale, setScale] = useState<number | null>(null);
+  const { lines, length, speechTo } = timeline;
+  const whole = scale ?? Math.max(longest, length, speechTo, 1);
+  const share = (value: number): string => `${Math.min(100, (100 * value) / whole)}%`;
+  const stretches = lines.flatMap(({ placed, from }) => placed.stretches.map((stretch) => [from + stretch.from, from + stretch.to] as const));
+
+  /** Whole seconds; close to the last word's end, exactly as long as the words need. */
+  const lengthAt = (event: PointerEvent): number => {
+    const box = ruler.current?.getBoundingClientRect();
+    if (!box || box.width === 0) return length;
+    const at = ((event.clientX - box.left) / box.width) * whole;
+    const near = (5 * whole) / box.width;
+    const fits = Math.ceil(speechTo);
+    return Math.max(0, Math.min(MOST, Math.abs(at - fits) < near ? fits : Math.round(at)));
+  };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const step = STEPS[event.key];
+    const to = step !== undefined ? length + step : event.key === "Home" ? 0 : event.key === "End" ? Math.ceil(speechTo) : null;
+    if (to === null) return;
+    event.preventDefault();
+    onSet(Math.max(0, Math.min(MOST, Math.round(to))));
+  };
+  return (
+    <div className="strip" ref={ruler}>
+      <span className={isSet ? "strip-clip" : "strip-clip open"} style={{ width: share(length) }} />
+      {stretches.map(([from, to], i) => <span key={i} className="strip-speech" style={{ left: share(from), width: `max(2px, ${share(Math.max(0, Math.min(to, length) - from))})` }} hidden={from >= length} />)}
+      {speechTo > length && <span className="strip-over" style={{ left: share(length), width: share(speechTo - length) }} />}
+      <button
+        type="button" role="slider" className="strip-end" style={{ left: share(length) }} title="Drag the clip's end"
+        aria-label={`End of the clip of ${name}`} aria-orientation="horizontal" aria-valuemin={0} aria-valuemax={MOST} aria-valuenow={Math.round(length)} aria-valuetext={words}
+        onKeyDown={onKeyDown}
+        onPointerDown={(event) => {
+          if (event.button !== 0) return;
+          event.currentTarget.setPointerCapture(event.pointerId);
+          setScale(whole);
+        }}
+        onPointerMove={(event) => {
+          if (scale !== null) onDraft(lengthAt(event));
+        }}
+        onPointerUp={(event) => {
+          if (scale === null) return;
+          const to = lengthAt(event);
+          setScale(null);
+          onDraft(null);
+          if (to !== Math.round(length) || !isSet) onSet(to);
+        }}
+        onPointerCancel={() => {
+          setScale(null);
+          onDraft(null);
+        }}
+      >
+        {scale !== null && <span className="strip-draft">{length >= 60 ? clock(length) : `${seconds(length)} s`}</span>}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,44 @@
+import { MAX_TEXT, linesOf, type Block, type Edit, type NewId } from "../../../shared/episode";
+
+/** Typed or pasted text as one line: what a line cannot hold becomes a space. */
+export const oneLine = (text: string): string => text.replace(/[\u0000-\u001f\u007f\u2028\u2029]+/g, " ").slice(0, MAX_TEXT);
+
+/** The line cut in two at the caret; the second half is a say line of its own, right behind. */
+export function splitLine(block: Block, line: string, text: string, at: number, newId: NewId): { edits: Edit[]; line: string } {
+  const id = newId();
+  const index = block.lines.findIndex((one) => one.id === line);
+  return {
+    line: id,
+    edits: [
+      { type: "set-line", line, fields: { text: text.slice(0, at).trimEnd() } },
+      { type: "insert-line", block: block.id, at: index < 0 ? null : index + 1, line: { id, kind: "say", text: text.slice(at).trimStart() } },
+    ],
+  };
+}
+
+/** The line behind the say line before it; null for a block's first. `at` is where the two meet. */
+export function joinLine(block: Block, line: string, text: string): { edits: Edit[]; line: string; at: number } | null {
+  const says = linesOf(block, "say");
+  const before = says[says.findIndex((one) => one.id === line) - 1];
+  if (!before) return null;
+  const joined = [before.text.trimEnd(), text.trimStart()].filter(Boolean).join(" ");
+  if (joined.length > MAX_TEXT) return null;
+  return { line: before.id, at: before.text.trimEnd().length, edits: [{ type: "set-line", line: before.id, fields: { text: joined } }, { type: "remove-line", line }] };
+}
+
+/** Where each word of a text begins and ends, breath marks left out: character offsets. */
+export function wordOffsets(text: string): { start: number; end: number }[] {
+  return Array.from(text.matchAll(/\S+/g), (match) => ({ start: match.index, end: match.index + match[0].length })).filter(({ start, end }) => text.slice(start, end) !== "/");
+}
+
+/** The text with a breath marked after its word number `word`, counted from 0. */
+export function withBreath(text: string, word: number): string {
+  const offset = wordOffsets(text)[word];
+  return offset ? `${text.slice(0, offset.end)} / ${text.slice(offset.end).trimStart()}` : text;
+}
+
+/** The text without the marked breath after its word number `word`. */
+export function withoutBreath(text: string, word: number): string {
+  const offset = wordOffsets(text)[word];
+  return offset ? text.slice(0, offset.end) + text.slice(offset.end).replace(/^(?:\s+\/)+(?=\s|$)/, "") : text;
+}

@@ -1,0 +1,104 @@
+import type { PlacedLine } from "../../voiceover/timeline";
+
+/** A word in a row: pixels from the row's left edge. */
+export interface RowWord {
+  readonly index: number;
+  readonly text: string;
+  readonly x: number;
+  /** It is not spoken to its end when the clip ends. */
+  readonly hangs: boolean;
+}
+
+/** A pause in a row: pixels. */
+export interface RowBreath {
+  readonly afterWord: number;
+  readonly x: number;
+  readonly why: "marked" | "sentence" | "suggested";
+}
+
+/** One row of a folded ruler. */
+export interface Row {
+  /** Seconds from the clip's start to the row's left edge. */
+  readonly from: number;
+  readonly words: readonly RowWord[];
+  readonly breaths: readonly RowBreath[];
+  /** Where there is speech, as pixels. */
+  readonly speech: readonly { readonly x: number; readonly width: number }[];
+  /** Pixels to the clip's end, when it lies in this row; the end of the clip belongs to the row it closes. */
+  readonly end: number | null;
+  /** Pixels of the row behind the clip's end and up to the last word. */
+  readonly over: { readonly x: number; readonly width: number } | null;
+  /** Whole fives of clip seconds in this row. */
+  readonly marks: readonly { readonly x: number; readonly seconds: number }[];
+}
+
+export interface FoldSize {
+  /** Seconds and pixels of one row. */
+  readonly rowSeconds: number;
+  readonly width: number;
+  /** How wide a word is as drawn; pixels. */
+  readonly measure: (text: string) => number;
+}
+
+/** Space between two words that would touch; pixels. */
+const GAP = 5;
+/** A mark on the ruler every so many seconds. */
+const MARK_EVERY = 5;
+
+/** Pixels a spoken syllable takes when its letters have room, at a text size of 1 rem = 16 px. Measured on our demo's words. */
+const SYLLABLE_PIXELS = 36;
+
+/**
+ * Seconds of one row, so that words set where they are spoken do not run into each other.
+ * @param rem - the text size in pixels
+ */
+export function rowSecondsFor(width: number, syllablesPerSecond: number, rem: number): number {
+  return Math.max(2, Math.min(12, Math.floor(width / (syllablesPerSecond * SYLLABLE_PIXELS * (rem / 16)))));
+}
+
+/**
+ * Folds a line's ruler into rows. A word stands where it is spoken, or right after the one before it where letters take more room
+ * than their seconds give; such words catch up in the next pause.
+ * @param from - when the line's first word is spoken, seconds from the clip's start
+ * @param length - of the clip; seconds
+ * @param until - the row goes on at least to here, so that the pause to the next line is seen; seconds from the clip's start
+ */
+export function foldLine(line: PlacedLine, from: number, length: number, until: number, { rowSeconds, width, measure }: FoldSize): Row[] {
+  const scale = width / rowSeconds;
+  const end = Math.max(from + line.seconds, until);
+  const count = Math.max(1, Math.ceil((end - from) / rowSeconds - 1e-6));
+  const rows: Row[] = [];
+  let next = 0;
+  for (let i = 0; i < count; i++) {
+    const start = from + i * rowSeconds;
+    const stop = start + rowSeconds;
+    const isLast = i === count - 1;
+    const x = (seconds: number): number => (seconds - start) * scale;
+    const words: RowWord[] = [];
+    let free = 0;
+    for (let word = line.words[next]; word && (isLast || from + word.from < stop - 1e-6); word = line.words[++next]) {
+      const at = Math.max(free, x(from + word.from));
+      const wide = measure(word.text);
+      // A word that would leave the row though it begins inside it moves to the next; the first word always stays.
+      if (!isLast && words.length > 0 && at + wide > width + 24) break;
+      words.push({ index: next, text: word.text, x: at, hangs: from + word.to > length + 0.1 });
+      free = at + wide + GAP;
+    }
+    const clip = (a: number, b: number): { x: number; width: number } | null => {
+      const [left, right] = [Math.max(0, x(a)), Math.min(width, x(b))];
+      return right - left > 0.5 ? { x: left, width: right - left } : null;
+    };
+    const speech = line.stretches.flatMap((stretch) => clip(from + stretch.from, from + stretch.to) ?? []);
+    const breaths = line.breaths
+      .filter((breath) => words.some(({ index }) => index === breath.afterWord))
+      .map((breath) => {
+        const word = words.find(({ index }) => index === breath.afterWord) as RowWord;
+        return { afterWord: breath.afterWord, why: breath.why, x: Math.max(x(from + breath.from), word.x + measure(word.text)) };
+      });
+    const firstMark = Math.ceil(start / MARK_EVERY - 1e-6) * MARK_EVERY;
+    const marks = Array.from({ length: Math.max(0, Math.floor((stop - firstMark - 1e-6) / MARK_EVERY) + 1) }, (_, n) => ({ seconds: firstMark + n * MARK_EVERY, x: x(firstMark + n * MARK_EVERY) }));
+    const hasEnd = length > start && (length <= stop + 1e-6);
+    rows.push({ from: start, words, breaths, speech, marks, end: hasEnd && length <= Math.max(end, from + line.seconds) + 1e-6 ? x(length) : null, over: clip(Math.max(length, start), Math.min(stop, from + line.seconds)) });
+  }
+  return rows;
+}

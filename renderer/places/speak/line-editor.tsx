@@ -1,0 +1,76 @@
+import { useEffect, useLayoutEffect, useRef, useState, type KeyboardEvent } from "react";
+import { oneLine } from "./edits";
+
+interface Props {
+  readonly label: string;
+  readonly text: string;
+  /** Where the caret goes first: a character offset. */
+  readonly caret: number;
+  readonly onText: (text: string) => void;
+  readonly onSplit: (text: string, at: number) => void;
+  readonly onJoin: (text: string) => void;
+  /** To the say line before (-1) or after (1); the caret stands at the text's edge. */
+  readonly onMove: (step: 1 | -1) => void;
+  readonly onLeave: (text: string) => void;
+}
+
+const isSame = (a: string, b: string): boolean => a.trim() === b.trim();
+
+/**
+ * The words of one line to type in. Every letter goes to the episode at once, so the rulers follow; the app's undo takes it back.
+ * Enter cuts the line at the caret, Backspace at its start joins it to the one before, Escape leaves.
+ */
+export function LineEditor({ label, text, caret, onText, onSplit, onJoin, onMove, onLeave }: Props) {
+  const field = useRef<HTMLTextAreaElement>(null);
+  // The episode may hold the words a little differently (spaces at the end); what is typed stays as typed.
+  const [draft, setDraft] = useState(text);
+  const sent = useRef(text);
+  useEffect(() => {
+    if (isSame(text, sent.current)) return;
+    sent.current = text;
+    setDraft(text);
+  }, [text]);
+  useLayoutEffect(() => {
+    const node = field.current;
+    if (!node) return;
+    node.focus();
+    node.setSelectionRange(caret, caret);
+  }, [caret]);
+  useLayoutEffect(() => {
+    const node = field.current;
+    if (!node) return;
+    node.style.height = "0";
+    node.style.height = `${node.scrollHeight + 2}px`;
+  }, [draft]);
+
+  const onKeyDown = (event: KeyboardEvent<HTMLTextAreaElement>): void => {
+    if (event.nativeEvent.isComposing) return;
+    const { selectionStart: at, selectionEnd } = event.currentTarget;
+    const isCaret = at === selectionEnd;
+    if (event.key === "Escape") {
+      event.preventDefault();
+      event.stopPropagation();
+      onLeave(draft);
+    } else if (event.key === "Enter") {
+      event.preventDefault();
+      if (isCaret) onSplit(draft, at);
+    } else if (event.key === "Backspace" && isCaret && at === 0) {
+      event.preventDefault();
+      onJoin(draft);
+    } else if (isCaret && ((event.key === "ArrowUp" && at === 0) || (event.key === "ArrowDown" && at === draft.length))) {
+      event.preventDefault();
+      onMove(event.key === "ArrowUp" ? -1 : 1);
+    }
+  };
+  return (
+    <textarea
+      ref={field} className="line-editor" aria-label={label} rows={1} value={draft} spellCheck={false} onKeyDown={onKeyDown} onBlur={() => onLeave(draft)}
+      onChange={(event) => {
+        const typed = oneLine(event.target.value);
+        setDraft(typed);
+        sent.current = typed;
+        onText(typed);
+      }}
+    />
+  );
+}

@@ -1,0 +1,16 @@
+import { useActions, useSession } from "../../session/context";
+import { seconds } from "../../words/clock";
+import { count } from "../../words/count";
+
+/** Whose pace the seconds are counted at, in a sentence. */
+export function PaceWords() {
+  const { voice } = useSession();
+  const { keepVoice } = useActions();
+  if (voice === null) return <p className="pace-words second">Counted at a usual pace until yours is measured: read it through once.</p>;
+  return (
+    <p className="pace-words second">
+      Counted at your own pace, measured on {count(voice.lines, "line")}, {seconds(voice.seconds)} s of speech.{" "}
+      <button type="button" className="word-button" onClick={() => void keepVoice(null)}>Go back to the usual pace</button>
+    </p>
+  );
+}

@@ -1,0 +1,66 @@
+import { Fragment, memo } from "react";
+import { clock, seconds } from "../../words/clock";
+import { foldLine, type FoldSize, type Row, type RowBreath } from "./fold";
+import type { PlacedLine } from "../../voiceover/timeline";
+
+interface Props {
+  readonly placed: PlacedLine;
+  /** Seconds from the clip's start: the first word, the clip's end, and how far the ruler goes on. */
+  readonly from: number;
+  readonly length: number;
+  readonly until: number;
+  readonly size: FoldSize;
+  /** A press on a word; breaths are marked and taken out by a press on them. */
+  readonly onWord: (index: number) => void;
+  readonly onBreath: (afterWord: number, isMarked: boolean) => void;
+}
+
+/** A say line on its ruler. The words are text in reading order; only their places are drawn. */
+export const RuledLine = memo(function RuledLine({ placed, from, length, until, size, onWord, onBreath }: Props) {
+  const rows = foldLine(placed, from, length, until, size);
+  const firstHanging = rows.flatMap(({ words }) => words).find(({ hangs }) => hangs)?.index ?? null;
+  const scale = size.width / size.rowSeconds;
+  return (
+    <div className="fold">
+      {rows.map((row, i) => <RuledRow key={i} row={row} scale={scale} firstHanging={firstHanging} length={length} onWord={onWord} onBreath={onBreath} />)}
+    </div>
+  );
+});
+
+interface RowProps extends Pick<Props, "length" | "onWord" | "onBreath"> {
+  readonly row: Row;
+  /** Pixels a second. */
+  readonly scale: number;
+  readonly firstHanging: number | null;
+}
+
+function RuledRow({ row, scale, firstHanging, length, onWord, onBreath }: RowProps) {
+  const breathAfter = new Map(row.breaths.map((breath) => [breath.afterWord, breath]));
+  return (
+    <div className="row-of-ruler" style={{ backgroundSize: `${scale}px 100%`, backgroundPositionX: `${-(row.from % 1) * scale}px` }}>
+      {row.over && <span className="over-part" style={{ left: row.over.x, width: row.over.width }} />}
+      {row.speech.map(({ x, width }, i) => <span key={i} className="speech-part" style={{ left: x, width }} />)}
+      {row.words.map((word) => (
+        <Fragment key={word.index}>
+          {word.index === firstHanging && <span className="visually-hidden"> over the clip's end from here: </span>}
+          <span className={word.hangs ? "ruled-word hangs" : "ruled-word"} style={{ left: word.x }} onClick={() => onWord(word.index)}>{word.text} </span>
+          <Breath breath={breathAfter.get(word.index)} onBreath={onBreath} />
+        </Fragment>
+      ))}
+      {row.marks.map(({ x, seconds: at }) => <span key={at} className="ruler-mark" style={{ left: x }} aria-hidden="true">{clock(at)}</span>)}
+      {row.end !== null && <span className="clip-ends" style={{ left: row.end }} aria-hidden="true"><span>{length >= 60 ? clock(length) : `${seconds(length)} s`}, clip ends</span></span>}
+    </div>
+  );
+}
+
+/** One stroke where the coach marked a breath, a light one in brackets where one would help; a sentence's end breathes by itself. */
+function Breath({ breath, onBreath }: { breath: RowBreath | undefined; onBreath: Props["onBreath"] }) {
+  if (!breath || breath.why === "sentence") return null;
+  const isMarked = breath.why === "marked";
+  const words = isMarked ? "Take this breath out" : "Mark this breath";
+  return (
+    <button type="button" className={isMarked ? "breath marked" : "breath"} style={{ left: breath.x }} title={words} aria-label={isMarked ? "breath, take it out" : "suggested breath, mark it"} onClick={() => onBreath(breath.afterWord, isMarked)}>
+      {isMarked ? "/" : "(/)"}
+    </button>
+  );
+}

@@ -1,0 +1,109 @@
+import { memo, useState } from "react";
+import type { Block } from "../../../shared/episode";
+import { useActions } from "../../session/context";
+import { clock, seconds } from "../../words/clock";
+import { joinLine, splitLine, withBreath, withoutBreath, wordOffsets } from "./edits";
+import type { FoldSize } from "./fold";
+import { LineEditor } from "./line-editor";
+import { RuledLine } from "./ruled-line";
+import type { BlockTimeline, TimedLine } from "../../voiceover/timeline";
+
+interface Props {
+  readonly block: Block;
+  readonly timeline: BlockTimeline;
+  readonly size: FoldSize | null;
+}
+
+interface Here {
+  readonly line: string;
+  readonly caret: number;
+}
+
+/** The words of a block on its ruler, folded line by line; each line can be changed in place. */
+export const Ruler = memo(function Ruler({ block, timeline, size }: Props) {
+  const { apply, mend, newId } = useActions();
+  const [here, setHere] = useState<Here | null>(null);
+  const { lines, length, speechTo } = timeline;
+
+  const leave = (line: string, text: string): void => {
+    setHere((now) => (now?.line === line ? null : now));
+    if (text.trim() === "") apply([{ type: "remove-line", line }]);
+  };
+  const addLine = (): void => {
+    const id = newId();
+    mend([{ type: "insert-line", block: block.id, at: null, line: { id, kind: "say", text: "" } }]);
+    setHere({ line: id, caret: 0 });
+  };
+  return (
+    <>
+      <ol className="ruled-lines">
+        {lines.map((timed, i) => {
+          const { placed, from } = timed;
+          const text = placed.text;
+          const isHere = here?.line === placed.line;
+          return (
+            <li key={placed.line} className={isHere ? "ruled-line here" : "ruled-line"}>
+              <LineTime timed={timed} onOpen={() => setHere({ line: placed.line, caret: text.length })} />
+              <div>
+                {isHere && (
+                  <LineEditor
+                    label={`Words from ${clock(from)}`} text={text} caret={here.caret}
+                    onText={(typed) => apply([{ type: "set-line", line: placed.line, fields: { text: typed } }])}
+                    onSplit={(typed, at) => {
+                      const split = splitLine(block, placed.line, typed, at, newId);
+                      mend(split.edits);
+                      setHere({ line: split.line, caret: 0 });
+                    }}
+                    onJoin={(typed) => {
+                      const joined = joinLine(block, placed.line, typed);
+                      if (!joined) return;
+                      mend(joined.edits);
+                      setHere({ line: joined.line, caret: joined.at });
+                    }}
+                    onMove={(step) => {
+                      const next = lines[i + step];
+                      if (next) setHere({ line: next.placed.line, caret: step === 1 ? 0 : next.placed.text.length });
+                    }}
+                    onLeave={(typed) => leave(placed.line, typed)}
+                  />
+                )}
+                {size && placed.words.length > 0 && (
+                  <RuledLine
+                    placed={placed} from={from} length={length} until={untilOf(timeline, i, size.rowSeconds)} size={size}
+                    onWord={(index) => setHere({ line: placed.line, caret: wordOffsets(text)[index]?.start ?? 0 })}
+                    onBreath={(afterWord, isMarked) => mend([{ type: "set-line", line: placed.line, fields: { text: isMarked ? withoutBreath(text, afterWord) : withBreath(text, afterWord) } }])}
+                  />
+                )}
+              </div>
+            </li>
+          );
+        })}
+      </ol>
+      <p className="ruler-foot second">
+        {speechTo > 0 && length - speechTo >= 1 && <span>From {clock(speechTo)}: {seconds(length - speechTo)} s of silence to the clip's end.</span>}
+        <button type="button" className="word-button" onClick={addLine}>{lines.length === 0 ? "Write words for this clip" : "Add a line"}</button>
+      </p>
+    </>
+  );
+});
+
+/** When a line begins and how long it takes; a press opens its words. */
+function LineTime({ timed: { placed, from }, onOpen }: { timed: TimedLine; onOpen: () => void }) {
+  return (
+    <div className="line-time">
+      <button type="button" aria-label={`${clock(from)}, ${seconds(placed.seconds)} seconds: change the words "${placed.text}"`} onClick={onOpen}>{clock(from)}</button>
+      <span className="second">{placed.words.length > 0 && `${seconds(placed.seconds)} s`}</span>
+    </div>
+  );
+}
+
+/** A ruler goes on to where the next line begins; the last one to the clip's end when that is within its row. */
+function untilOf({ lines, length }: BlockTimeline, i: number, rowSeconds: number): number {
+  const line = lines[i];
+  if (!line) return 0;
+  const end = line.from + line.placed.seconds;
+  const next = lines[i + 1];
+  if (next) return next.from;
+  const rowEnd = line.from + Math.ceil((line.placed.seconds + 1e-6) / rowSeconds) * rowSeconds;
+  return length > end && length <= rowEnd ? length : end;
+}

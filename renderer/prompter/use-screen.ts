@@ -1,0 +1,35 @@
+import { useEffect, type RefObject } from "react";
+
+/** Takes the whole screen where that is allowed, and keeps it lit. Leaving the whole screen, which is what Escape does there, closes. */
+export function useWholeScreen(stage: RefObject<HTMLElement | null>, onLeave: () => void): void {
+  useEffect(() => {
+    const node = stage.current;
+    if (!node) return;
+    let gone = false;
+    let lock: WakeLockSentinel | null = null;
+    const onChange = (): void => {
+      if (document.fullscreenElement === null && !gone) onLeave();
+    };
+    // Refused without a key or a press just before, or by the system: then it fills the window.
+    void node.requestFullscreen?.({ navigationUI: "hide" }).then(() => {
+      if (gone) void document.exitFullscreen().catch(() => undefined);
+      else document.addEventListener("fullscreenchange", onChange);
+    }, () => undefined);
+    void navigator.wakeLock?.request("screen").then((got) => {
+      if (gone) void got.release();
+      else lock = got;
+    }, () => undefined);
+    return () => {
+      gone = true;
+      document.removeEventListener("fullscreenchange", onChange);
+      if (document.fullscreenElement === node) void document.exitFullscreen().catch(() => undefined);
+      void lock?.release();
+    };
+    // The screen is taken once, when the prompter opens.
+  }, []);
+}
+
+/** Whether the person asked their system for less motion. */
+export function wantsLessMotion(): boolean {
+  return window.matchMedia("(prefers-reduced-motion: reduce)").matches;
+}

@@ -1,0 +1,238 @@
+import type { Api, Take } from "../../shared/bridge";
+import { createStore, type Store } from "../session/store";
+import { createHearing, levelOf } from "./hearing";
+import { takeName, type LineToRead } from "./lines";
+import type { Listener, Microphone } from "./microphone";
+import { loudness, toSamples } from "./samples";
+import { createTakeWriter, type TakeEnd, type TakeWriter } from "./take-writer";
+
+export interface Reading {
+  /** The line at hand, by its place in the list. */
+  readonly at: number;
+  readonly phase: "ready" | "reading" | "done";
+  /** Only this line is read, then it stops. */
+  readonly isRetake: boolean;
+  readonly microphone: { readonly state: "off" | "asking" | "on"; readonly name: string };
+  /** Goes on by itself after a pause; needs the microphone. */
+  readonly goesOn: boolean;
+  readonly takes: readonly Take[];
+  /** Where the sound files lie; null until one was asked for. */
+  readonly folder: string | null;
+  /** What went wrong last, or what to know; one sentence. */
+  readonly message: string | null;
+  /** Takes whose sound is in memory only. */
+  readonly unwritten: number;
+}
+
+export interface ReadingDesk {
+  readonly state: Store<Reading>;
+  /** How loud it is now, and seconds of the take at hand; read on every frame. */
+  readonly moment: () => { readonly share: number; readonly word: string; readonly seconds: number };
+  readonly load: () => Promise<void>;
+  readonly useMicrophone: () => Promise<void>;
+  readonly dropMicrophone: () => void;
+  readonly setGoesOn: (goesOn: boolean) => void;
+  /** Begins at a line and goes on to the next ones. */
+  readonly start: (at: number) => void;
+  /** Reads one line again and stops after it. */
+  readonly retake: (at: number) => void;
+  /** A tap: this line is over. */
+  readonly next: () => void;
+  /** The same line from its beginning; what was read of it stays a take. */
+  readonly again: () => void;
+  readonly stop: () => void;
+  readonly choose: (take: string) => Promise<void>;
+  readonly sound: (take: string) => Promise<string | null>;
+  /** Writes again what could not be written. */
+  readonly writeAgain: () => Promise<void>;
+  readonly close: () => Promise<void>;
+}
+
+export interface DeskSetup {
+  readonly api: Api;
+  /** The episode's file in the library. */
+  readonly file: string;
+  readonly lines: readonly LineToRead[];
+  readonly openMicrophone: (listener: Listener) => Promise<{ ok: true; microphone: Microphone } | { ok: false; sentence: string }>;
+  /** Milliseconds, going up. */
+  readonly now: () => number;
+}
+
+/** A pause this long after enough words ends a line; seconds. Longer than a sentence's end or a breath. */
+const PAUSE_ENDS = 1.1;
+/** Said at least this share of the counted seconds before a pause may end the line. */
+const ENOUGH = 0.55;
+
+/** Carries a read-through: taps, the microphone, takes. Draws nothing. */
+export function createReading({ api, file, lines, openMicrophone, now }: DeskSetup): ReadingDesk {
+  const state = createStore<Reading>({
+    at: 0, phase: "ready", isRetake: false, microphone: { state: "off", name: "" }, goesOn: false, takes: [], folder: null, message: null, unwritten: 0,
+  });
+  const patch = (change: Partial<Reading>): void => state.set({ ...state.get(), ...change });
+  const hearing = createHearing();
+  const broken = new Set<TakeWriter>();
+  const underWay = new Set<Promise<unknown>>();
+  let microphone: Microphone | null = null;
+  let writer: TakeWriter | null = null;
+  let begunAt = 0;
+  let level = levelOf(0, 0);
+  let isClosed = false;
+
+  const withTake = (take: Take): void => {
+    const { takes } = state.get();
+    const others = takes.filter(({ id }) => id !== take.id).map((one) => (take.chosen && one.line === take.line ? { ...one, chosen: false } : one));
+    patch({ takes: [...others, take] });
+  };
+  const track = <T>(work: Promise<T>): Promise<T> => {
+    underWay.add(work);
+    void work.finally(() => underWay.delete(work)).catch(() => undefined);
+    return work;
+  };
+
+  const closeTake = async (done: TakeWriter, end: Promise<TakeEnd>): Promise<void> => {
+    const answer = await end;
+    if (answer.ok) {
+      broken.delete(done);
+      withTake(answer.take);
+    } else broken.add(done);
+    patch({ unwritten: broken.size, ...(answer.ok ? {} : { message: `${answer.sentence} The sound is still here in memory: try again before you leave.` }) });
+  };
+
+  const tapped = async (line: LineToRead, seconds: number): Promise<void> => {
+    try {
+      const answer = await api["takes:tap"]({ file, line: line.line, text: line.text, name: takeName(line), planned: line.planned, seconds });
+      if (answer.ok) withTake(answer.take);
+      else patch({ message: answer.message });
+    } catch (error) {
+      patch({ message: `The take was not noted. ${error instanceof Error ? error.message : String(error)}` });
+    }
+  };
+
+  const begin = (at: number): void => {
+    const line = lines[at];
+    if (!line) return;
+    begunAt = now();
+    hearing.begin();
+    if (microphone) {
+      writer = createTakeWriter(api, { file, line: line.line, text: line.text, name: takeName(line), planned: line.planned, rate: microphone.rate }, (message) => patch({ message }));
+    }
+    patch({ at, phase: "reading" });
+  };
+
+  /** Closes the take at hand. `isWhole`: the line was read to its end. */
+  const end = (isWhole: boolean): void => {
+    const line = lines[state.get().at];
+    if (!line || state.get().phase !== "reading") return;
+    const done = writer;
+    writer = null;
+    if (done) {
+      const span = hearing.span();
+      if (isWhole && span === null) patch({ message: "Nothing was heard on that line. Is the right microphone chosen, and is it not muted? Its recording is kept." });
+      void track(closeTake(done, done.end(isWhole ? span : null)));
+    } else if (isWhole) void track(tapped(line, (now() - begunAt) / 1000));
+  };
+
+  const next = (): void => {
+    const { at, phase, isRetake } = state.get();
+    if (phase !== "reading") return;
+    patch({ message: null });
+    end(true);
+    if (isRetake) patch({ phase: "ready", isRetake: false });
+    else if (at + 1 < lines.length) begin(at + 1);
+    else patch({ phase: "done" });
+  };
+
+  const onSamples = (sound: Float32Array): void => {
+    const { rms, peak } = loudness(sound);
+    level = levelOf(rms, peak);
+    const { phase, goesOn, at } = state.get();
+    hearing.add(rms, sound.length / (microphone?.rate ?? 48_000));
+    if (phase !== "reading" || !writer) return;
+    writer.push(toSamples(sound));
+    if (goesOn && hearing.quietFor() >= PAUSE_ENDS && (hearing.span() ?? 0) >= ENOUGH * (lines[at]?.planned ?? 0)) next();
+  };
+  const stop = (): void => {
+    if (state.get().phase !== "reading") return;
+    end(false);
+    patch({ phase: "ready", isRetake: false });
+  };
+  const onGone = (sentence: string): void => {
+    const { phase } = state.get();
+    const recorded = hearing.seconds();
+    const isMidTake = phase === "reading" && writer !== null;
+    microphone = null;
+    level = levelOf(0, 0);
+    stop();
+    patch({ microphone: { state: "off", name: "" }, message: isMidTake ? `${sentence} What was recorded of this line, ${recorded.toFixed(1)} s, is kept. Plug it in and read the line again, or go on with taps.` : `${sentence} Plug it in and try again, or go on with taps.` });
+  };
+
+  return {
+    state,
+    moment: () => ({ ...level, seconds: state.get().phase === "reading" ? (writer ? hearing.seconds() : (now() - begunAt) / 1000) : 0 }),
+    load: async () => {
+      try {
+        const answer = await api["takes:list"]({ file });
+        patch(answer.ok ? { takes: answer.takes, folder: answer.folder } : { message: answer.message });
+      } catch (error) {
+        patch({ message: error instanceof Error ? error.message : String(error) });
+      }
+    },
+    useMicrophone: async () => {
+      if (state.get().microphone.state !== "off") return;
+      patch({ microphone: { state: "asking", name: "" }, message: null });
+      const answer = await openMicrophone({ onSamples, onGone });
+      if (!answer.ok) return patch({ microphone: { state: "off", name: "" }, message: answer.sentence });
+      if (isClosed) return answer.microphone.close();
+      microphone = answer.microphone;
+      patch({ microphone: { state: "on", name: answer.microphone.name } });
+    },
+    dropMicrophone: () => {
+      stop();
+      microphone?.close();
+      microphone = null;
+      level = levelOf(0, 0);
+      patch({ microphone: { state: "off", name: "" } });
+    },
+    setGoesOn: (goesOn) => patch({ goesOn }),
+    start: (at) => {
+      stop();
+      patch({ message: null, isRetake: false });
+      begin(at);
+    },
+    retake: (at) => {
+      stop();
+      patch({ message: null, isRetake: true });
+      begin(at);
+    },
+    next,
+    again: () => {
+      const { at, phase, isRetake } = state.get();
+      if (phase !== "reading") return;
+      end(false);
+      patch({ isRetake });
+      begin(at);
+    },
+    stop,
+    choose: async (take) => {
+      const answer = await api["takes:choose"]({ file, take }).catch((error: unknown) => ({ ok: false as const, code: "", message: String(error) }));
+      patch(answer.ok ? { takes: answer.takes } : { message: answer.message });
+    },
+    sound: async (take) => {
+      const answer = await api["takes:sound"]({ file, take }).catch((error: unknown) => ({ ok: false as const, code: "", message: String(error) }));
+      if (answer.ok) return answer.base64;
+      patch({ message: answer.message });
+      return null;
+    },
+    writeAgain: async () => {
+      patch({ message: null });
+      for (const one of [...broken]) await closeTake(one, one.again());
+    },
+    close: async () => {
+      isClosed = true;
+      stop();
+      microphone?.close();
+      microphone = null;
+      await Promise.allSettled([...underWay]);
+    },
+  };
+}

@@ -1,0 +1,108 @@
+import { memo, useRef, useState, useSyncExternalStore } from "react";
+import type { Take } from "../../shared/bridge";
+import { seconds } from "../words/clock";
+import { takesOf, type LineToRead } from "./lines";
+import type { ReadingDesk } from "./reading";
+
+/** "+0.8 s", "−1.2 s", "as planned": measured against planned. */
+export function difference(measured: number, planned: number): string {
+  const by = Math.round((measured - planned) * 10) / 10;
+  if (Math.abs(by) < 0.05) return "as planned";
+  return `${by > 0 ? "+" : "−"}${Math.abs(by).toFixed(1)} s`;
+}
+
+/** A take in a few words: its number, its length, and what to know about it. */
+function takeWords(take: Take, number: number, text: string): string {
+  const length = take.seconds === null ? (take.recorded === null ? "broken off" : `broken off after ${seconds(take.recorded)} s`) : `${seconds(take.seconds)} s`;
+  return `take ${number}, ${length}${take.file === null ? ", tapped" : ""}${take.text === text ? "" : ", other words"}`;
+}
+
+/** Every line with its planned and measured seconds and all its takes. */
+export function TakesTable({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[] }) {
+  const { takes, folder, at, phase } = useSyncExternalStore(desk.state.subscribe, desk.state.get);
+  const player = useRef<HTMLAudioElement | null>(null);
+  const [playing, setPlaying] = useState<string | null>(null);
+  const quiet = (): void => {
+    player.current?.pause();
+    player.current = null;
+    setPlaying(null);
+  };
+  const listen = async (take: string): Promise<void> => {
+    quiet();
+    const base64 = await desk.sound(take);
+    if (base64 === null) return;
+    const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+    const address = URL.createObjectURL(new Blob([bytes], { type: "audio/wav" }));
+    const sound = new Audio(address);
+    const over = (): void => {
+      URL.revokeObjectURL(address);
+      setPlaying((now) => (now === take ? null : now));
+    };
+    sound.addEventListener("ended", over);
+    sound.addEventListener("pause", over);
+    player.current = sound;
+    setPlaying(take);
+    await sound.play().catch(over);
+  };
+  const hasSound = takes.some(({ file }) => file !== null);
+  return (
+    <section className="takes" aria-label="Lines and takes">
+      <div className="wide-table" role="region" aria-label="Lines, seconds and takes" tabIndex={0}>
+        <table>
+          <thead><tr><th scope="col">Line</th><th scope="col" className="number">Planned</th><th scope="col" className="number">Read</th><th scope="col" className="number">Differs by</th><th scope="col">Takes</th></tr></thead>
+          <tbody>
+            {lines.map((line, i) => (
+              <TakesRow
+                key={line.line} line={line} heading={lines[i - 1]?.block === line.block ? null : line.block} isHere={phase === "reading" && i === at} number={i + 1}
+                takes={takes} playing={playing} desk={desk} index={i} onListen={listen} onQuiet={quiet}
+              />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {hasSound && folder !== null && <p className="second">The recordings are plain WAV files in {folder}. No take is ever removed or replaced.</p>}
+    </section>
+  );
+}
+
+interface RowProps {
+  readonly line: LineToRead;
+  readonly heading: string | null;
+  readonly number: number;
+  readonly index: number;
+  readonly isHere: boolean;
+  readonly takes: readonly Take[];
+  readonly playing: string | null;
+  readonly desk: ReadingDesk;
+  readonly onListen: (take: string) => Promise<void>;
+  readonly onQuiet: () => void;
+}
+
+const TakesRow = memo(function TakesRow({ line, heading, number, index, isHere, takes, playing, desk, onListen, onQuiet }: RowProps) {
+  const { all, chosen, counts } = takesOf(takes, line);
+  return (
+    <>
+      {heading !== null && <tr className="takes-block"><th colSpan={5} scope="rowgroup">{heading}</th></tr>}
+      <tr className={isHere ? "here" : undefined} aria-current={isHere ? "true" : undefined}>
+        <th scope="row"><span className="takes-words"><span className="soft">{number}</span><span>{line.text}</span></span></th>
+        <td className="number">{seconds(line.planned)} s</td>
+        <td className="number strong">{counts?.seconds !== undefined && counts.seconds !== null ? `${seconds(counts.seconds)} s` : ""}</td>
+        <td className="number">{counts?.seconds !== undefined && counts.seconds !== null ? difference(counts.seconds, line.planned) : ""}</td>
+        <td>
+          {all.length === 1 && chosen && <span className="second">{takeWords(chosen, 1, line.text)} </span>}
+          {all.length > 1 && (
+            <select aria-label={`The take of line ${number} that counts`} value={chosen?.id ?? ""} onChange={(event) => void desk.choose(event.target.value)}>
+              {all.map((take, i) => <option key={take.id} value={take.id}>{takeWords(take, i + 1, line.text)}</option>)}
+            </select>
+          )}
+          <span className="takes-doings">
+            {chosen !== null && chosen.file !== null && (playing === chosen.id
+              ? <button type="button" className="word-button" onClick={onQuiet}>Stop listening</button>
+              : <button type="button" className="word-button" aria-label={`Listen to line ${number}`} onClick={() => void onListen(chosen.id)}>Listen</button>)}
+            <button type="button" className="word-button" aria-label={`Read line ${number} ${all.length > 0 ? "again" : "alone"}`} onClick={() => desk.retake(index)}>{all.length > 0 ? "Read again" : "Read alone"}</button>
+          </span>
+        </td>
+      </tr>
+    </>
+  );
+});
