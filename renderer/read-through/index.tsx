@@ -47,9 +47,11 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
   const isReading = phase === "reading";
   const firstUnread = lines.findIndex((one) => takesOf(reading.takes, one).counts === null);
 
+  // The buttons change with the phase; the keys must go on reaching the desk, and the words to read be in sight.
   useEffect(() => {
-    hand.current?.focus();
-  }, []);
+    hand.current?.focus({ preventScroll: true });
+    hand.current?.scrollIntoView({ block: "start" });
+  }, [phase, reading.isRetake]);
   useEffect(() => {
     if (unwritten === 0) return;
     const warn = (event: BeforeUnloadEvent): void => event.preventDefault();
@@ -144,9 +146,9 @@ function Level({ desk }: { desk: ReadingDesk }) {
     return () => cancelAnimationFrame(frame);
   }, [desk]);
   return (
-    <div className="level">
-      <div className="level-bar" role="meter" aria-label="Loudness" aria-valuemin={0} aria-valuemax={100} aria-valuenow={0} ref={meter}><span ref={bar} /></div>
-      <span className="second level-word" aria-hidden="true" ref={word}>silent</span>
+    <div className="loudness">
+      <div className="loudness-bar" role="meter" aria-label="Loudness" aria-valuemin={0} aria-valuemax={100} aria-valuenow={0} ref={meter}><span ref={bar} /></div>
+      <span className="second loudness-word" aria-hidden="true" ref={word}>silent</span>
     </div>
   );
 }

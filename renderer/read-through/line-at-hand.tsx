@@ -38,7 +38,7 @@ export function LineAtHand({ desk, line, next, of }: Props) {
   return (
     <div className="line-at-hand">
       <p className="second">{of}</p>
-      <p className={phase === "reading" ? "hand-words live" : "hand-words"} aria-live="polite">{line.text.split(/(?<=^|\s)\/(?=\s|$)/).map((part, i) => <span key={i}>{i > 0 && <span className="breath-key marked"> / </span>}{part}</span>)}</p>
+      <p className={phase === "reading" ? "hand-words live" : "hand-words"}>{line.text.split(/(?<=^|\s)\/(?=\s|$)/).map((part, i) => <span key={i}>{i > 0 && <span className="breath-key marked"> / </span>}{part}</span>)}</p>
       <div className="hand-ruler" aria-hidden="true">
         <span className="hand-planned" style={{ width: `${100 / MORE}%` }} />
         <span className="hand-said" ref={bar} />

@@ -1,6 +1,5 @@
 import { memo, useRef, useState, useSyncExternalStore } from "react";
 import type { Take } from "../../shared/bridge";
-import { seconds } from "../words/clock";
 import { takesOf, type LineToRead } from "./lines";
 import type { ReadingDesk } from "./reading";
 
@@ -13,7 +12,7 @@ export function difference(measured: number, planned: number): string {
 
 /** A take in a few words: its number, its length, and what to know about it. */
 function takeWords(take: Take, number: number, text: string): string {
-  const length = take.seconds === null ? (take.recorded === null ? "broken off" : `broken off after ${seconds(take.recorded)} s`) : `${seconds(take.seconds)} s`;
+  const length = take.seconds === null ? (take.recorded === null ? "broken off" : `broken off after ${take.recorded.toFixed(1)} s`) : `${take.seconds.toFixed(1)} s`;
   return `take ${number}, ${length}${take.file === null ? ", tapped" : ""}${take.text === text ? "" : ", other words"}`;
 }
 
@@ -85,8 +84,8 @@ const TakesRow = memo(function TakesRow({ line, heading, number, index, isHere, 
       {heading !== null && <tr className="takes-block"><th colSpan={5} scope="rowgroup">{heading}</th></tr>}
       <tr className={isHere ? "here" : undefined} aria-current={isHere ? "true" : undefined}>
         <th scope="row"><span className="takes-words"><span className="soft">{number}</span><span>{line.text}</span></span></th>
-        <td className="number">{seconds(line.planned)} s</td>
-        <td className="number strong">{counts?.seconds !== undefined && counts.seconds !== null ? `${seconds(counts.seconds)} s` : ""}</td>
+        <td className="number">{line.planned.toFixed(1)} s</td>
+        <td className="number strong">{counts?.seconds !== undefined && counts.seconds !== null ? `${counts.seconds.toFixed(1)} s` : ""}</td>
         <td className="number">{counts?.seconds !== undefined && counts.seconds !== null ? difference(counts.seconds, line.planned) : ""}</td>
         <td>
           {all.length === 1 && chosen && <span className="second">{takeWords(chosen, 1, line.text)} </span>}

@@ -44,6 +44,8 @@ export interface FoldSize {
 const GAP = 5;
 /** A mark on the ruler every so many seconds. */
 const MARK_EVERY = 5;
+/** As wide as a mark's figures; pixels. */
+const MARK_WIDTH = 32;
 
 /** Pixels a spoken syllable takes when its letters have room, at a text size of 1 rem = 16 px. Measured on our demo's words. */
 const SYLLABLE_PIXELS = 36;
@@ -56,6 +58,11 @@ export function rowSecondsFor(width: number, syllablesPerSecond: number, rem: nu
   return Math.max(2, Math.min(12, Math.floor(width / (syllablesPerSecond * SYLLABLE_PIXELS * (rem / 16)))));
 }
 
+/** How many rows a line takes; `until` as in `foldLine`. */
+export function rowCount(line: Pick<PlacedLine, "seconds">, from: number, until: number, rowSeconds: number): number {
+  return Math.max(1, Math.ceil((Math.max(from + line.seconds, until) - from) / rowSeconds - 1e-6));
+}
+
 /**
  * Folds a line's ruler into rows. A word stands where it is spoken, or right after the one before it where letters take more room
  * than their seconds give; such words catch up in the next pause.
@@ -65,8 +72,10 @@ export function rowSecondsFor(width: number, syllablesPerSecond: number, rem: nu
  */
 export function foldLine(line: PlacedLine, from: number, length: number, until: number, { rowSeconds, width, measure }: FoldSize): Row[] {
   const scale = width / rowSeconds;
+  /** Words with a stroke behind them. */
+  const strokes = new Set(line.breaths.filter(({ why }) => why !== "sentence").map(({ afterWord }) => afterWord));
   const end = Math.max(from + line.seconds, until);
-  const count = Math.max(1, Math.ceil((end - from) / rowSeconds - 1e-6));
+  const count = rowCount(line, from, until, rowSeconds);
   const rows: Row[] = [];
   let next = 0;
   for (let i = 0; i < count; i++) {
@@ -80,9 +89,9 @@ export function foldLine(line: PlacedLine, from: number, length: number, until: 
       const at = Math.max(free, x(from + word.from));
       const wide = measure(word.text);
       // A word that would leave the row though it begins inside it moves to the next; the first word always stays.
-      if (!isLast && words.length > 0 && at + wide > width + 24) break;
+      if (!isLast && words.length > 0 && at + wide > width + 2) break;
       words.push({ index: next, text: word.text, x: at, hangs: from + word.to > length + 0.1 });
-      free = at + wide + GAP;
+      free = at + wide + GAP + (strokes.has(next) ? measure("(/)") + GAP : 0);
     }
     const clip = (a: number, b: number): { x: number; width: number } | null => {
       const [left, right] = [Math.max(0, x(a)), Math.min(width, x(b))];
@@ -93,10 +102,11 @@ export function foldLine(line: PlacedLine, from: number, length: number, until: 
       .filter((breath) => words.some(({ index }) => index === breath.afterWord))
       .map((breath) => {
         const word = words.find(({ index }) => index === breath.afterWord) as RowWord;
-        return { afterWord: breath.afterWord, why: breath.why, x: Math.max(x(from + breath.from), word.x + measure(word.text)) };
+        return { afterWord: breath.afterWord, why: breath.why, x: Math.max(x(from + breath.from), word.x + measure(word.text) + GAP) };
       });
+    // The line's own time stands beside its first row; a mark right at its edge would say it twice.
     const firstMark = Math.ceil(start / MARK_EVERY - 1e-6) * MARK_EVERY;
-    const marks = Array.from({ length: Math.max(0, Math.floor((stop - firstMark - 1e-6) / MARK_EVERY) + 1) }, (_, n) => ({ seconds: firstMark + n * MARK_EVERY, x: x(firstMark + n * MARK_EVERY) }));
+    const marks = Array.from({ length: Math.max(0, Math.floor((stop - firstMark - 1e-6) / MARK_EVERY) + 1) }, (_, n) => ({ seconds: firstMark + n * MARK_EVERY, x: x(firstMark + n * MARK_EVERY) })).filter((mark) => i > 0 || mark.x >= MARK_WIDTH / 2);
     const hasEnd = length > start && (length <= stop + 1e-6);
     rows.push({ from: start, words, breaths, speech, marks, end: hasEnd && length <= Math.max(end, from + line.seconds) + 1e-6 ? x(length) : null, over: clip(Math.max(length, start), Math.min(stop, from + line.seconds)) });
   }

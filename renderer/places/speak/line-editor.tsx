@@ -14,6 +14,8 @@ interface Props {
   readonly onLeave: (text: string) => void;
 }
 
+const GROWS_BY_ITSELF = CSS.supports("field-sizing", "content");
+
 const isSame = (a: string, b: string): boolean => a.trim() === b.trim();
 
 /**
@@ -36,9 +38,10 @@ export function LineEditor({ label, text, caret, onText, onSplit, onJoin, onMove
     node.focus();
     node.setSelectionRange(caret, caret);
   }, [caret]);
+  // As high as its words, where the styles cannot do it by themselves.
   useLayoutEffect(() => {
     const node = field.current;
-    if (!node) return;
+    if (!node || GROWS_BY_ITSELF) return;
     node.style.height = "0";
     node.style.height = `${node.scrollHeight + 2}px`;
   }, [draft]);

@@ -6,11 +6,11 @@ import { count } from "../../words/count";
 export function PaceWords() {
   const { voice } = useSession();
   const { keepVoice } = useActions();
-  if (voice === null) return <p className="pace-words second">Counted at a usual pace until yours is measured: read it through once.</p>;
+  if (voice === null) return <span className="second">Reading it through once measures your own pace.</span>;
   return (
-    <p className="pace-words second">
-      Counted at your own pace, measured on {count(voice.lines, "line")}, {seconds(voice.seconds)} s of speech.{" "}
+    <span className="second">
+      Your pace was measured on {count(voice.lines, "line")}, {seconds(voice.seconds)} s of speech.{" "}
       <button type="button" className="word-button" onClick={() => void keepVoice(null)}>Go back to the usual pace</button>
-    </p>
+    </span>
   );
 }

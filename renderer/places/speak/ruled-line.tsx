@@ -37,17 +37,19 @@ interface RowProps extends Pick<Props, "length" | "onWord" | "onBreath"> {
 function RuledRow({ row, scale, firstHanging, length, onWord, onBreath }: RowProps) {
   const breathAfter = new Map(row.breaths.map((breath) => [breath.afterWord, breath]));
   return (
-    <div className="row-of-ruler" style={{ backgroundSize: `${scale}px 100%`, backgroundPositionX: `${-(row.from % 1) * scale}px` }}>
+    <div className="row-of-ruler">
+      <span className="edge" style={{ backgroundSize: `${scale}px 100%`, backgroundPositionX: `${-(row.from % 1) * scale}px` }} />
       {row.over && <span className="over-part" style={{ left: row.over.x, width: row.over.width }} />}
+      {row.over && <span className="over-edge" style={{ left: row.over.x, width: row.over.width }} />}
       {row.speech.map(({ x, width }, i) => <span key={i} className="speech-part" style={{ left: x, width }} />)}
       {row.words.map((word) => (
         <Fragment key={word.index}>
           {word.index === firstHanging && <span className="visually-hidden"> over the clip's end from here: </span>}
-          <span className={word.hangs ? "ruled-word hangs" : "ruled-word"} style={{ left: word.x }} onClick={() => onWord(word.index)}>{word.text} </span>
+          <span className={word.hangs ? "ruled-word hangs" : "ruled-word"} style={{ left: word.x, maxWidth: `calc(100% - ${word.x}px + 4px)` }} onClick={() => onWord(word.index)}>{word.text} </span>
           <Breath breath={breathAfter.get(word.index)} onBreath={onBreath} />
         </Fragment>
       ))}
-      {row.marks.map(({ x, seconds: at }) => <span key={at} className="ruler-mark" style={{ left: x }} aria-hidden="true">{clock(at)}</span>)}
+      {row.marks.map(({ x, seconds: at }) => <span key={at} className={x < 16 ? "ruler-mark at-edge" : "ruler-mark"} style={{ left: x }} aria-hidden="true">{clock(at)}</span>)}
       {row.end !== null && <span className="clip-ends" style={{ left: row.end }} aria-hidden="true"><span>{length >= 60 ? clock(length) : `${seconds(length)} s`}, clip ends</span></span>}
     </div>
   );

@@ -1,9 +1,10 @@
-import { memo, useState } from "react";
+import { memo, useRef, useState } from "react";
 import type { Block } from "../../../shared/episode";
 import { useActions } from "../../session/context";
 import { clock, seconds } from "../../words/clock";
+import { useNear } from "../../words/use-near";
 import { joinLine, splitLine, withBreath, withoutBreath, wordOffsets } from "./edits";
-import type { FoldSize } from "./fold";
+import { rowCount, type FoldSize } from "./fold";
 import { LineEditor } from "./line-editor";
 import { RuledLine } from "./ruled-line";
 import type { BlockTimeline, TimedLine } from "../../voiceover/timeline";
@@ -14,6 +15,11 @@ interface Props {
   readonly size: FoldSize | null;
 }
 
+/** Rulers are drawn from this far on: an episode of an hour has more words than a page likes to hold. Pixels. */
+const NEAR = 900;
+/** Height of one row; rem, as in the styles. */
+const ROW_REM = 3.25;
+
 interface Here {
   readonly line: string;
   readonly caret: number;
@@ -23,6 +29,8 @@ interface Here {
 export const Ruler = memo(function Ruler({ block, timeline, size }: Props) {
   const { apply, mend, newId } = useActions();
   const [here, setHere] = useState<Here | null>(null);
+  const list = useRef<HTMLOListElement>(null);
+  const isNear = useNear(list, ".app-place", NEAR);
   const { lines, length, speechTo } = timeline;
 
   const leave = (line: string, text: string): void => {
@@ -36,7 +44,7 @@ export const Ruler = memo(function Ruler({ block, timeline, size }: Props) {
   };
   return (
     <>
-      <ol className="ruled-lines">
+      <ol className="ruled-lines" ref={list}>
         {lines.map((timed, i) => {
           const { placed, from } = timed;
           const text = placed.text;
@@ -67,7 +75,10 @@ export const Ruler = memo(function Ruler({ block, timeline, size }: Props) {
                     onLeave={(typed) => leave(placed.line, typed)}
                   />
                 )}
-                {size && placed.words.length > 0 && (
+                {size && !isNear && placed.words.length > 0 && (
+                  <p className="far-words" style={{ height: `${ROW_REM * rowCount(placed, from, untilOf(timeline, i, size.rowSeconds), size.rowSeconds)}rem` }}>{text}</p>
+                )}
+                {size && isNear && placed.words.length > 0 && (
                   <RuledLine
                     placed={placed} from={from} length={length} until={untilOf(timeline, i, size.rowSeconds)} size={size}
                     onWord={(index) => setHere({ line: placed.line, caret: wordOffsets(text)[index]?.start ?? 0 })}
