@@ -1,4 +1,4 @@
-import { linesOf, memoOn, type Block, type Episode } from "../episode";
+import { linesOf, memoOn, type Block, type Episode, type Line } from "../episode";
 import { DEFAULT_PACE } from "./pace";
 import { speak, spokenTogether } from "./speak";
 import type { BlockScreenClock, Pace, ScreenClock, Spoken } from "./types";
@@ -8,10 +8,12 @@ export const HANDLE_SECONDS = 2;
 
 /**
  * How long a block's say lines take, a sentence's pause between lines.
- * Kept per pace and per block, so typing in one block speaks only that block again.
+ * Kept per pace, block and line, so typing in one line speaks only that line again.
  */
-const spokenAt = memoOn((pace: Pace) =>
-  memoOn((block: Block): Spoken => spokenTogether(linesOf(block, "say").map((line) => speak(line.text, pace)), pace.sentenceSeconds)));
+const spokenAt = memoOn((pace: Pace) => {
+  const lineOf = memoOn((line: Line): Spoken => speak(line.text, pace));
+  return memoOn((block: Block): Spoken => spokenTogether(linesOf(block, "say").map(lineOf), pace.sentenceSeconds));
+});
 
 /** One block's seconds and where they come from. */
 function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScreenClock {
