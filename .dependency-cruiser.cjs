@@ -1,13 +1,16 @@
 /**
  * The arrows of the house. A folder may import what stands to its left:
- * episode <- exercises <- training, filming, speech <- clocks <- checks, exports <- electron, renderer.
+ * episode <- exercises <- training, filming, speech <- clocks <- checks, exports <- imports <- electron, renderer.
  */
 const FLOORS = [
   ["episode"],
   ["exercises"],
   ["training", "filming", "speech"],
   ["checks", "exports"],
+  ["imports"],
 ];
+/** Floors below that a folder does without. */
+const NOT_USED = { imports: ["filming", "exports"] };
 
 const within = (names) => `^shared/(${names.join("|")})/`;
 
@@ -21,7 +24,7 @@ const coreRules = FLOORS.flatMap((floor, level) =>
       path: "^shared/",
       pathNot: [
         `^shared/${name}/`,
-        ...FLOORS.slice(0, level).flatMap((below) => below.map((n) => `^shared/${n}/`)),
+        ...FLOORS.slice(0, level).flat().filter((below) => !NOT_USED[name]?.includes(below)).map((n) => `^shared/${n}/`),
         ...(level === 3 ? ["^shared/clocks\\.ts$"] : []),
       ],
     },
@@ -40,7 +43,7 @@ module.exports = {
   forbidden: [
     ...coreRules,
     ...doors,
-    { name: "clocks", severity: "error", comment: "shared/clocks.ts joins the engines and stands below checks and exports", from: { path: "^shared/clocks\\.ts$" }, to: { path: "^shared/(checks|exports|bridge)" } },
+    { name: "clocks", severity: "error", comment: "shared/clocks.ts joins the engines and stands below checks and exports", from: { path: "^shared/clocks\\.ts$" }, to: { path: "^shared/(checks|exports|imports|bridge)" } },
     { name: "core-stays-inside", severity: "error", comment: "the core knows neither Node nor screens", from: { path: "^shared/" }, to: { path: "^(electron|renderer|tests)/" } },
     { name: "core-has-no-node", severity: "error", comment: "the core is plain TypeScript", from: { path: "^shared/" }, to: { dependencyTypes: ["core"] } },
     { name: "renderer-has-no-node", severity: "error", comment: "the screens know the core and the bridge, never Node", from: { path: "^renderer/" }, to: { path: "^electron/", dependencyTypesNot: [] } },

@@ -1,0 +1,134 @@
+import type { NewId } from "../episode";
+import { decodeText, ownPace } from "../speech";
+import { blocksOf, episodeOf, missingFrom, type Understood } from "./draft";
+import { isTeaching } from "./lines/kind";
+import { namesIn, type Mention } from "./names/find";
+import { readNotes } from "./notes/read-notes";
+import { candidatesIn } from "./order/candidates";
+import { runningOrder } from "./order/order";
+import { measurePace } from "./pace";
+import { corrected } from "./schemes/corrections";
+import { tokensOf } from "./schemes/figures";
+import { readSchemes, unitOf, type PlacedStatement } from "./schemes/read-schemes";
+import { statementsIn } from "./schemes/statements";
+import { sentencesIn } from "./sentences/boundaries";
+import { hesitationsIn } from "./sentences/hesitations";
+import { splitAtNames } from "./sentences/split-at-names";
+import { wordClasses } from "./sentences/word-classes";
+import { MAX_IMPORT_BYTES, readSource, tooBig, type Source } from "./source/read-source";
+import { soundsIn } from "./source/sounds";
+import type { Imported, ImportResult, MeasuredPace, NotUnderstood, Span, Word } from "./types";
+
+/** "ep 12 - legs.en.vtt" as a title: "Ep 12 - legs". */
+export function titleFrom(file: string): string {
+  const stem = file.replace(/^.*[/\\]/, "").replace(/\.[a-z0-9]{1,5}$/i, "").replace(/\.[a-z]{2}(?:-[A-Za-z]+)?$/, "").replace(/[_\s\u0000-\u001f\u007f]+/g, " ").trim();
+  return (stem.charAt(0).toUpperCase() + stem.slice(1)).slice(0, 200);
+}
+
+/** The sentence each word belongs to. */
+function sentenceOf(sentences: readonly Span[]): (word: number) => number {
+  return (word) => {
+    let [low, high] = [0, sentences.length - 1];
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if ((sentences[middle]?.from ?? 0) <= word) low = middle;
+      else high = middle - 1;
+    }
+    return low;
+  };
+}
+
+const plainOf = (words: readonly Word[], { from, to }: Span, skip: ReadonlySet<number>): string =>
+  words.slice(from, to).flatMap(({ plain }, at) => (plain === "" || skip.has(from + at) ? [] : [plain])).join(" ");
+
+const wordsInside = (mentions: readonly Mention[]): Set<number> => new Set(mentions.flatMap(({ from, to }) => Array.from({ length: to - from - 1 }, (_, at) => from + 1 + at)));
+
+/** Sets, loads and rests said anywhere, each with its sentence. Names are out of the way: "single-arm row" holds no one. */
+function statementsFor(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>): PlacedStatement[] {
+  const silent = new Set([...skip, ...mentions.flatMap(({ from, to, name, isThing }) => (isThing || !name.everyday ? Array.from({ length: to - from }, (_, at) => from + at) : []))]);
+  const tokens = corrected(tokensOf(words, 0, words.length, silent, new Set(sentences.map(({ from }) => from))));
+  const numberOf = sentenceOf(sentences);
+  return statementsIn(tokens).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
+}
+
+function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Understood {
+  const mentions = namesIn(words, skip);
+  const sentences = splitAtNames(words, sentencesIn(words, wordsInside(mentions), false), mentions);
+  const said = sentences.map((sentence) => plainOf(words, sentence, skip));
+  const statements = statementsFor(words, sentences, mentions, skip);
+  const candidates = candidatesIn(words, sentences, mentions, wordClasses(words));
+  const parts = runningOrder({ words, sentences, said, candidates, statements, teaches: said.map(isTeaching) });
+  return { words, sentences, said, parts, schemes: readSchemes(parts, statements, said), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements) };
+}
+
+const grouped = (words: readonly Word[], places: ReadonlySet<number>, reason: NotUnderstood["reason"], sentence: string): NotUnderstood[] => {
+  const texts = [...places].sort((a, b) => a - b).map((at) => words[at]?.text ?? "");
+  return texts.length === 0 ? [] : [{ text: texts.join(" "), reason, sentence, at: null, block: null }];
+};
+
+/** What was said about sets and could not become a set line, or only by a choice. */
+function schemeRemarks(all: Understood, placed: ReturnType<typeof blocksOf>): NotUnderstood[] {
+  return placed.flatMap(({ block, part }) => (all.schemes.get(part)?.remarks ?? []).map(({ statement, why, isOpen }): NotUnderstood => ({
+    text: all.words.slice(statement.from, statement.to + 1).map(({ text }) => text).join(" "),
+    reason: isOpen ? "scheme" : "range", sentence: why, at: all.words[statement.from]?.start ?? null, block: block.id,
+  })));
+}
+
+function lastSecond(words: readonly Word[]): number | null {
+  return words.reduce<number | null>((last, { end }) => (end === null ? last : Math.max(last ?? 0, end)), null);
+}
+
+function paceFrom(all: Understood): MeasuredPace | null {
+  const measured = measurePace(all.words);
+  if (!measured) return null;
+  const counted = all.words.filter(({ plain }) => plain !== "").length;
+  const text = all.sentences.map((sentence) => `${saidWords(all.words, sentence)}.`).join(" ");
+  return { ...measured, own: ownPace(text, (counted / measured.wordsPerMinute) * 60) };
+}
+
+const saidWords = (words: readonly Word[], { from, to }: Span): string => words.slice(from, to).map(({ plain }) => plain).filter((plain) => plain !== "").join(" ");
+
+function imported(source: Source, title: string, newId: NewId): Imported {
+  const { words } = source;
+  const sounds = source.format === "notes" ? new Set<number>() : soundsIn(words);
+  const hesitations = source.format === "notes" ? new Set<number>() : hesitationsIn(words);
+  const listed = [
+    ...source.asides,
+    ...grouped(words, sounds, "sound", "Sounds, described in the captions."),
+    ...grouped(words, hesitations, "hesitation", "Hesitations, left out of the lines."),
+  ];
+  if (source.format === "notes") {
+    const notes = readNotes(words, newId);
+    const { episode, over } = episodeOf(notes.blocks, title, notes.units, null, newId);
+    return { ok: true, episode, format: "notes", words: words.length, sentences: notes.lines, pace: null, missing: missingFrom(episode.blocks), notUnderstood: [...listed, ...notes.notUnderstood, ...over], problems: source.problems };
+  }
+  const all = understandSpeech(words, new Set([...sounds, ...hesitations]));
+  const placed = blocksOf(all, newId);
+  const { episode, over } = episodeOf(placed.map(({ block }) => block), title, all.units, lastSecond(words), newId);
+  return {
+    ok: true, episode, format: source.format, words: words.length, sentences: all.sentences.length,
+    pace: paceFrom(all),
+    missing: missingFrom(episode.blocks), notUnderstood: [...schemeRemarks(all, placed), ...listed, ...over], problems: source.problems,
+  };
+}
+
+/**
+ * Captions (WebVTT, SubRip, lines with times), a transcript or notes, as the draft of an episode.
+ *
+ * Nothing is dropped: every word of the source stands in the draft or in `notUnderstood`. Times, tags and layout are no words.
+ * Known limits: English; one speaker.
+ * @param text - decoded
+ * @param file - its name, for the title; empty for pasted text
+ */
+export function importText(text: string, file: string, newId: NewId): ImportResult {
+  const source = readSource(text);
+  return source.ok ? imported(source, titleFrom(file), newId) : source;
+}
+
+/** The same for the bytes of a file, whatever their encoding. */
+export function importBytes(bytes: Uint8Array, file: string, newId: NewId): ImportResult {
+  if (bytes.length > MAX_IMPORT_BYTES) return tooBig(bytes.length);
+  const { text, problems } = decodeText(bytes);
+  const result = importText(text, file, newId);
+  return result.ok ? { ...result, problems: [...problems, ...result.problems] } : result;
+}

@@ -1,0 +1,108 @@
+import type { Mention } from "../names/find";
+import { JOINING } from "../names/find";
+import { NAME_WORDS, nameWord, type Name } from "../names/lexicon";
+import type { Span, Word } from "../types";
+import { introduction, isInPassing } from "./signals";
+
+/** A name in its sentence, with what speaks for it beginning a block. */
+export interface Candidate {
+  readonly name: Name;
+  readonly span: Span;
+  readonly sentence: number;
+  readonly sure: number;
+  readonly strength: 0 | 1 | 2;
+  readonly passing: boolean;
+  readonly isThing: boolean;
+  /** One of several in a plain list: "rows, presses and a carry". */
+  readonly listed: boolean;
+  /** Taken back straight away: "front squats, sorry, goblet squats". */
+  readonly takenBack: boolean;
+}
+
+const text = (words: readonly Word[], from: number, to: number): string => words.slice(from, to).map(({ plain }) => plain).filter((plain) => plain !== "").join(" ");
+
+/** Words that tell how an exercise is done and do not make another of it. */
+const NEUTRAL = new Set("heavy light lighter slow paused pause tempo basic regular standard normal classic simple plain good proper deep full quick controlled strict nice big clean easy hard beautiful lovely favourite favorite famous trusty actual main working same other loaded weighted few little great solid perfect amazing fun tough nasty old usual horrible dreaded wonderful".split(" "));
+
+/** Nouns that name movements; with another word before them they are an exercise, known or not. */
+const HEADS = new Set("squat deadlift lunge press row curl raise carry plank bridge swing extension fly stretch jump hop hold twist crunch kickback thrust pulldown pushdown rollout dip slam rotation snatch clean jerk crawl march circle rock pose climber kick tap drill pushup pullup chinup stepup situp thruster complex".split(" "));
+
+const TAKES_BACK = /^(?:(?:um|uh|no|oh|well) )*(?:sorry|no sorry|i mean|no wait|wait no|i meant|scratch that|actually|rather|or rather|no not|not)\b/;
+
+/** "pistol squats" is no back squat: a modifier nobody knows makes it another exercise. */
+function withModifier(words: readonly Word[], classes: readonly string[], mention: Mention, floor: number): { readonly name: Name; readonly span: Span } {
+  const plain = { name: mention.name, span: { from: mention.from, to: mention.to } };
+  const at = mention.from - 1;
+  const word = words[at];
+  if (mention.name.words.length > 1 || at < floor || !word || /[,.;:!?]$/.test(word.text) || !HEADS.has(mention.name.letters)) return plain;
+  const modifier = nameWord(word.plain);
+  if (JOINING.has(word.plain) || NEUTRAL.has(word.plain) || /\d/.test(word.plain) || !["NOUN", "PROPN", "ADJ"].includes(classes[at] ?? "") || modifier.length < 3 || /(?:ing|ly)$/.test(modifier)) return plain;
+  return { name: unknownName(text(words, at, mention.to)), span: { from: at, to: mention.to } };
+}
+
+/** A name that no list holds, as it was said. */
+export function unknownName(said: string): Name {
+  const words = said.split(" ").map(nameWord);
+  const title = said.charAt(0).toUpperCase() + said.slice(1);
+  return { title: title.slice(0, 120), exercise: null, words, letters: words.join(""), sound: "", everyday: false };
+}
+
+/** Names no list holds: introduced, one to three words, and a movement at their end. "Next up a sissy lunge". */
+function unlisted(words: readonly Word[], sentence: Span, taken: ReadonlySet<number>): Span[] {
+  const spans: Span[] = [];
+  for (let at = sentence.from + 1; at < sentence.to; at += 1) {
+    const head = nameWord(words[at]?.plain ?? "");
+    if (!HEADS.has(head) || taken.has(at)) continue;
+    let from = at;
+    while (from > sentence.from && at - from < 3 && !taken.has(from - 1) && !JOINING.has(words[from - 1]?.plain ?? "") && !NEUTRAL.has(words[from - 1]?.plain ?? "") && /^[a-z'-]{3,}$/.test(words[from - 1]?.plain ?? "") && !/[,.;:!?]$/.test(words[from - 1]?.text ?? "")) from -= 1;
+    const governs = /^(?:your|the|it|them|that|this|through|down|up|back|in|into|away|over|off|out|and hold)$/.test(words[at + 1]?.plain ?? "");
+    if (from === at || governs || introduction(text(words, sentence.from, from)) < 2) continue;
+    spans.push({ from, to: at + 1 });
+  }
+  return spans;
+}
+
+const JOINS_LIST = /^(?:(?:and|or|plus|some|a|an|the|with|few|bit|of|little|then a|our|as well as)(?: |$))*$/;
+const IN_TURN = /\b(?:then|into|followed by|after that|next|straight|finally|before we|superset\w*|pair\w*|with)\b/;
+
+/**
+ * Every name in the sentences with what speaks for and against it.
+ * @param classes - parts of speech, one per word; empty for notes
+ */
+export function candidatesIn(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], classes: readonly string[]): Candidate[] {
+  const candidates: Candidate[] = [];
+  let next = 0;
+  sentences.forEach((sentence, number) => {
+    const here: { name: Name; span: Span; sure: number; isThing: boolean }[] = [];
+    const taken = new Set<number>();
+    let floor = sentence.from;
+    for (; next < mentions.length && (mentions[next]?.from ?? Infinity) < sentence.to; next += 1) {
+      const mention = mentions[next] as Mention;
+      const { name, span } = withModifier(words, classes, mention, floor);
+      floor = span.to;
+      for (let at = span.from; at < span.to; at += 1) taken.add(at);
+      here.push({ name, span, sure: mention.sure, isThing: mention.isThing });
+    }
+    if (classes.length > 0) for (const span of unlisted(words, sentence, taken)) here.push({ name: unknownName(text(words, span.from, span.to)), span, sure: 0.8, isThing: true });
+    here.sort((a, b) => a.span.from - b.span.from);
+    here.forEach(({ name, span, sure, isThing }, place) => {
+      const before = text(words, sentence.from, span.from);
+      const after = text(words, span.to, sentence.to);
+      const strength = introduction(before);
+      const neighbours = [here[place - 1], here[place + 1]].map((other) => {
+        if (!other) return null;
+        const between = other.span.to <= span.from ? text(words, other.span.to, span.from) : text(words, span.to, other.span.from);
+        return { between, other };
+      });
+      const right = neighbours[1];
+      const joined = neighbours.some((side) => side !== null && JOINS_LIST.test(side.between) && !IN_TURN.test(side.between) && side.other.name.title !== name.title);
+      candidates.push({
+        name, span, sentence: number, sure, isThing, strength,
+        passing: isInPassing(before, after, strength),
+        listed: joined,
+        takenBack: right !== null && right !== undefined && TAKES_BACK.test(right.between),
+      });
+    });
+  });
+  return candidates.filter(({ name }) => name.words.some((word) => NAME_WORDS.has(word) || word.length > 2));
+}

@@ -1,0 +1,56 @@
+/** What single sentences say about the order of an episode. Patterns over plain words, lower case, without signs. */
+
+/** Directly before an exercise's name: it is what comes now. */
+const INTRODUCES = new RegExp(
+  "(?:\\b(?:next up|up next|next|first up|first off|first|first exercise|second|third|fourth|fifth|sixth|last|final|finally|last up|last one|last exercise|last but not least|number (?:one|two|three|four|five|six|seven|\\d)|exercise (?:number )?(?:one|two|three|four|five|six|seven|\\d)|station (?:one|two|three|four|five|six|\\d)|"
+  + "moving on to|move on to|moves? into|moving into|onto|on to|over to|straight into|right into|into|time for|called(?: the| a)?|finish(?:ing)?(?: off| up)?(?: today| this)?(?: with)?|start(?:ing)?(?: off| out)?(?: today)?(?: with)?|begin(?:ning)?(?: with)?|kick(?:ing)? off with|followed by|after that|then|and then|then it's|superset(?:ting)?(?: that| this| it| these)?(?: with)?|pair(?:ing|ed)?(?: that| this| it| these)?(?: up)?(?: with)?|"
+  + "this is|this one is|this one's|these are|here we have|here is|here's|it is|it's|we've got|we have|we got|you've got|there's|we're doing|we are doing|we'll do|we're gonna do|going to do|going to be doing|gonna do|gonna be|going to be|we do|let's do|let's go|do|doing|for|back to|swap to|switch to|go to|go into|going into|hit|hitting|grab)"
+  + "(?: (?:exercise|movement|move|one|up|thing|lift|stop|drill|stretch|pose|position|is|are|was|with|to|for|the|a|an|some|our|your|my|we have|we've got|we got|we're doing|we do|we are doing|doing|do|we'll do|going to be|gonna be|going to do|be|it's|that's|another|called|classic|good|old|nice|simple|favourite|favorite|heavy|light|slow|we're|we|on|of|today|here|by|named|known|as|so|just|set|sets|\\d+|ten|eight|twelve|fifteen|twenty|um|uh|little|few|big|standard|basic|regular|go|going|you|you're|you'll|in|out))*|^)$",
+);
+const STRONG = /\b(?:next|first|second|third|fourth|fifth|sixth|last|final|finally|number|exercise|station|moving|move on|moves into|onto|on to|straight into|time for|called|finish\w*|start\w*|begin\w*|kick\w*|followed|superset\w*|pair\w*|after that|then)\b/;
+
+/** How the words before a name in its sentence introduce it: 0 not, 1 weakly ("we have"), 2 strongly ("next up"). */
+export function introduction(before: string): 0 | 1 | 2 {
+  const near = before.split(" ").filter((word) => word !== "").slice(-9).join(" ");
+  for (let words = near.split(" "), at = 0; at < words.length; at += 1) {
+    const match = INTRODUCES.exec(words.slice(at).join(" "));
+    if (match && match.index === 0 && match[0] !== "") return STRONG.test(match[0]) ? 2 : 1;
+  }
+  return near === "" || /^(?:(?:okay|ok|alright|all right|right|so|now|and|um|uh|well|the|a|an|our|your|some|yeah|cool|great|good|nice|perfect)(?: |$))+$/.test(near) ? 1 : 0;
+}
+
+/** Named in passing: other days, other exercises it resembles or replaces, what it is good for. */
+const PASSING = new RegExp(
+  "\\b(?:last (?:week|time|month|year|video|episode|session|friday|monday|tuesday|wednesday|thursday|saturday|sunday)|yesterday|the other day|next (?:week|time|month|video|episode|session)|instead of|rather than|unlike|similar to|same as|the same way as|just like|as if|as in|like (?:a|an|the|in|you would|your|we did|with)|used to|used for|carr(?:y|ies) over to|transfers? to|helps? (?:with |your |you )?|good for|great for|improves? (?:your )?|swap(?:ping)? (?:it |this |that |out )?(?:for|with)?|alternative|substitute|variation of|version of|progression (?:to|from)|regression|"
+  + "if you (?:can't|cannot|don't|hate|love|prefer|struggle|find|know|only|have)|can't do|cannot do|not (?:a|an|the|like a|doing)|isn't (?:a|an)|don't (?:do|like|turn)|turns? (?:it |this |that )?into|becomes?|later|coming up|remember (?:the|when|those|our)|i (?:love|hate|did|was|used|remember|always|failed|hurt|injured|once)|my (?:favourite|favorite|least)|he |she |they |than|before (?:the|your|we)|from the|after (?:the|those|these|your|all)|ready for|prepare|save (?:it|some|that) for|between|during|everyone|anyone|somebody|people|members?|ask(?:ed|ing)? (?:me )?(?:about|for)|question|talk(?:ing|ed)? about|video (?:on|about)|easier than|harder than|more than|better than|heavier than|it's not|this is not|this isn't|that's not|without|with those|with these|with the|on the|in the|of the|in a|on a|to the|at the top of|the bottom of|your)(?: \\w+){0,3} ?$",
+);
+const TODAY_AGAIN = /\b(?:so today|but today|today|this time|this week|so now|but now|now|so we're|so let's|we're doing|we're going to|let's|okay|alright|next up|next)\b/g;
+const AFTERWARDS = /^ ?(?:last (?:week|time|month|year)|next (?:week|time)|yesterday|tomorrow|the other day|(?:is |are )?(?:too hard|not for you|taken|busy|station|machine is|rack|rocks are)|video|episode|instead|numbers|record|pr|pb|background|as well if)\b/;
+
+/** Does the sentence only speak of the exercise, and not begin it? */
+export function isInPassing(before: string, after: string, strength: number): boolean {
+  let from = 0;
+  for (const match of before.matchAll(TODAY_AGAIN)) from = match.index;
+  const clause = before.slice(from).split(" ").slice(-9).join(" ");
+  if (AFTERWARDS.test(after)) return true;
+  const passing = PASSING.exec(clause);
+  if (!passing) return false;
+  // "after that", "for the": what introduces strongly overrules a loose word before it.
+  return strength < 2 || /last|yesterday|instead|rather|next (?:week|time)|unlike|than|similar|used|ask|question/.test(passing[0]);
+}
+
+export const WARM_UP = /\b(?:warm(?:ed|ing)?(?: it| this| things| ourselves| yourselves?| everything| you)?(?: all)?[ -]?up|get(?:ting)? (?:nice and )?warm|prep(?:are)? (?:the|your|our) (?:joints|body)|loosen(?:ing)? (?:up|off)|mobili[sz]e (?:the|your|our)|get the (?:blood|joints|body) (?:flowing|moving|going|ready)|mobility (?:first|to start|work to start))\b/;
+/** Spoken of, but not done here. */
+export const NO_WARM_UP = /\b(?:(?:already|i've|i have|i did|you've|you have|hope(?:fully)? you|assum\w+|after you|once you(?:'re|'ve)?|if you(?:'re|'ve| have| are| haven't)?|before(?:hand)?|skip\w*|no|not|without|done|did|last week|link|separate|own|another)\b[\w' ]{0,30}\b(?:warm|mobili)|warm[ -]?up (?:sets?|video|is in|was|link|before|separately|on your own|reps?|with the empty|with just)|warm (?:and ready|now|already|enough))\b/;
+export const WARM_UP_OVER = /\b(?:(?:that's|that is|so that's) (?:it for )?(?:the|our|your) (?:whole )?warm[ -]?up|warm[ -]?up(?:'s| is)? (?:all )?(?:done|over|finished)|(?:now )?(?:that )?(?:we're|you're|we are|you are|you should be|we should be|everyone's|everybody's) (?:all |nice and |good and |now |feeling )?(?:warm|warmed up|ready)|first (?:exercise|movement|move|lift|up|station|main)|main (?:part|workout|work|event|lift|set|session|course|block)|working sets?|(?:into|onto|on to|start|begin) (?:the|our|with the|with our) (?:\w+ )?(?:workout|work|session|circuit|exercises|strength|lifting|main|meat)|exercise (?:number )?(?:one|1)\b|number one|get (?:started|into it|going|stuck in)|get to work|down to business|let's lift|the real work|round one|station one)\b/;
+
+export const COOL_DOWN = /\b(?:cool(?:ing|ed)?(?: it| this| things| ourselves| everything)?[ -]?down|(?:let's|we'll|we're going to|gonna|going to|we|to|and|time to|now) (?:stretch|do some stretch\w*|have a stretch|finish with (?:a |some )?(?:few )?stretch\w*|wind (?:it |things )?down|bring (?:it|everything|the heart rate|your heart rate|things) down)(?: (?:it|this|that|things|everything))?(?: all)?(?: out| off| down)?|(?:finish|end) (?:off |up )?with (?:a |some |a few |a bit of )?(?:easy |gentle |quick )?(?:stretch\w*|mobility|breathing)|stretch(?:es|ing)? to (?:finish|end)|bring the heart rate down|bring your heart rate down)\b/;
+export const NOT_COOL_DOWN = /\b(?:later|at the end we|at the end of (?:the|this)|will be|don't skip|you can|if you|skip|before we|remember to|afterwards|in a bit|after (?:this|the|that)|feel|finish with stretching|in your own time|on your own)\b/;
+
+export const CLOSING = /\b(?:thank(?:s| you)(?: so much| very much| all| everyone| guys| again)?(?: for| everyone| so much| guys)|see you|see ya|i'll see|catch you|until (?:next|then)|till next|bye|take care|that's a wrap|that's (?:us|you|me|everyone) (?:done|finished)|that's (?:it|all|everything|that|the (?:whole |full |entire )?(?:session|workout|circuit|episode|video|lot))(?: folks| guys| everyone| team)?(?: (?:for|from) (?:today|this|me|the|us|now|our))|(?:that's|that is|and that's) (?:the (?:end|whole|session|workout|circuit|lot)|it we're done|it you're done|us done|a wrap|all we|all for)|we're (?:all )?(?:done|finished)(?: for today| here| with)?|you're (?:all )?(?:done|finished)(?: for today| with)?|subscribe|like button|hit like|let me know (?:in|how|what|if)|leave (?:me )?a comment|in the comments|comments below|next (?:week's|week|time|episode|video) (?:we|we'll|it's|i|i'll|is)|have a (?:good|great|lovely|wonderful)|enjoy the rest of|handout|well done (?:everyone|everybody|guys|team|you|for|today|on)|great (?:work|job|session) (?:everyone|everybody|guys|team|today)|good (?:work|job) (?:everyone|everybody|guys|team|today)|so to recap|to recap|quick recap)\b/;
+export const SURE_CLOSING = /\b(?:thank(?:s| you)[\w ]{0,14} for (?:watching|joining|training|coming|being|listening|tuning|following|sticking|hanging|working)|see you|see ya|catch you|until next time|till next time|bye|that's a wrap|subscribe|that's (?:it|all|everything) (?:for|from) (?:today|this|me|us)|next time)\b/;
+
+export const GREETING = /\b(?:hello|hi|hey|welcome|good (?:morning|afternoon|evening)|what's up|morning (?:everyone|everybody|all|folks)|how's it going|my name is|i'm your coach|today|in this (?:video|session|episode|workout)|this is episode|episode (?:\d|one|two|three|four|five|six|seven))\b/;
+
+/** A sentence that only leads over: "okay", "so next up", "alright moving on". */
+export const LEADS_OVER = /^(?:(?:okay|ok|alright|all right|right|so|now|and|then|next|next up|up|good|great|nice|cool|perfect|lovely|moving on|on we go|let's move on|let's go|here we go|we|one|first|last|um|uh|well|yeah|brilliant|exercise|movement|done|that's|it|number|two|three|four|five|six|let's|keep|going|carry|on|guys|everyone|we're|moving|we'll|move)(?: |$))+$/;

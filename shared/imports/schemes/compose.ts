@@ -1,0 +1,125 @@
+import type { SetRole } from "../../episode";
+import { parseSetLine, printSetLine, type Scheme } from "../../training";
+import type { Statement } from "./statement";
+
+/** A set line made from what was said. */
+export interface MadeSet {
+  readonly role: SetRole;
+  readonly text: string;
+  readonly scheme: Scheme;
+}
+
+/** What one block's speech says about its sets. */
+export interface SchemeRead {
+  readonly sets: readonly MadeSet[];
+  /** Statements that could not become a set line, with why; and choices that were made. */
+  readonly remarks: readonly { readonly statement: Statement; readonly why: string; readonly isOpen: boolean }[];
+}
+
+const WORK_FIELDS = ["repsMin", "repsMax", "reps", "seconds", "meters", "amrap"] as const;
+
+/** Does it say what one set consists of? */
+export const hasWork = (says: Partial<Scheme>): boolean => WORK_FIELDS.some((field) => says[field] !== undefined);
+
+const pickWork = (says: Partial<Scheme>): Partial<Scheme> => Object.fromEntries(WORK_FIELDS.filter((field) => says[field] !== undefined).map((field) => [field, says[field]]));
+
+/** A held position of a few seconds is a pause within a rep. */
+const SHORTEST_BOUT = 8;
+const isBout = ({ says }: Statement): boolean => says.seconds === undefined || says.seconds >= SHORTEST_BOUT;
+
+/** The set line for a scheme, when the set line grammar takes it. */
+export function made(role: SetRole, scheme: Scheme): MadeSet | null {
+  const text = printSetLine(scheme);
+  const read = parseSetLine(text);
+  return read.ok ? { role, text, scheme: read.scheme } : null;
+}
+
+export interface Ordered extends Statement {
+  /** The sentence it stands in. */
+  readonly sentence: number;
+}
+
+/** What goes with the work: the figure said in the same sentence, else the first one said. */
+function extrasFor(whole: readonly Ordered[], extras: readonly Ordered[]): { readonly says: Partial<Scheme>; readonly used: readonly Ordered[] } {
+  const homes = new Set(whole.map(({ sentence }) => sentence));
+  const near = [...extras.filter(({ sentence }) => homes.has(sentence)), ...extras.filter(({ sentence }) => !homes.has(sentence))];
+  const says: Record<string, unknown> = {};
+  const used = near.filter((statement) => {
+    const fresh = Object.entries(statement.says).filter(([field]) => says[field] === undefined);
+    for (const [field, value] of fresh) says[field] = value;
+    return fresh.length > 0;
+  });
+  return { says, used };
+}
+
+/** Effort stated twice must agree; where it does not, the reps in reserve are what the viewer can feel. */
+function settled(scheme: Scheme): Scheme {
+  if (scheme.rpe === undefined || scheme.rir === undefined || made("working", scheme) !== null) return scheme;
+  return Object.fromEntries(Object.entries(scheme).filter(([field]) => field !== "rpe"));
+}
+
+/**
+ * Set lines from the statements of one block.
+ * @param statements - in order; `sentence` tells which belong together
+ * @param lent - what the whole circuit, or "same again", lends to a block that does not say it itself
+ * @param fixed - what is said of this very block by reference: "same rest as before"
+ */
+export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, fixed: Partial<Scheme>): SchemeRead {
+  const remarks: { statement: Statement; why: string; isOpen: boolean }[] = [];
+  const sets: MadeSet[] = [];
+  const ramps = statements.filter(({ about, rank }) => about === "ramp-up" && rank === "whole");
+  const wholes = statements.filter(({ about, rank }) => about !== "ramp-up" && rank === "whole");
+  const parts = statements.filter((statement) => statement.rank === "part" && statement.about !== "ramp-up" && isBout(statement));
+  const extras = statements.filter(({ rank }) => rank === "extra");
+  /** The scheme an extra belongs to: the last one named before it in its sentence, or the next one in it. */
+  const ownerOf = (extra: Ordered): Ordered | null => {
+    const here = [...ramps, ...wholes].filter(({ sentence }) => sentence === extra.sentence).sort((a, b) => a.from - b.from);
+    return here.findLast(({ from }) => from <= extra.from) ?? here[0] ?? null;
+  };
+  const add = (role: SetRole, base: readonly Ordered[], scheme: Scheme): boolean => {
+    const line = made(role, settled(scheme));
+    if (line) sets.push(line);
+    else base.forEach((statement) => remarks.push({ statement, why: "The figures do not make a set line together.", isOpen: true }));
+    return line !== null;
+  };
+
+  for (const ramp of ramps) {
+    const { says } = extrasFor([ramp], extras.filter((extra) => ownerOf(extra) === ramp));
+    add("ramp-up", [ramp], { ...says, ...ramp.says });
+  }
+  const forWork = extras.filter((extra) => {
+    const owner = ownerOf(extra);
+    return owner === null || !ramps.includes(owner);
+  });
+
+  const first = wholes[0];
+  let base: readonly Ordered[] = first ? [first] : [];
+  let scheme: Scheme = first ? first.says : {};
+  if (!first) {
+    const counted = parts.find(({ says }) => says.sets !== undefined);
+    const works = parts.filter(({ says }) => hasWork(says));
+    const work = works.find(({ sentence }) => sentence === counted?.sentence) ?? works[0];
+    base = [...(counted ? [counted] : []), ...(work && work !== counted ? [work] : [])];
+    scheme = { ...(hasWork(work?.says ?? {}) ? {} : pickWork(lent)), ...(lent.sets === undefined ? {} : { sets: lent.sets }), ...work?.says, ...(counted?.says.sets === undefined ? {} : { sets: counted.says.sets }) };
+  }
+  const others = wholes.slice(1).filter(({ says }) => JSON.stringify(says) !== JSON.stringify(first?.says));
+  const { says, used } = extrasFor(base, forWork.filter((extra) => !others.includes(ownerOf(extra) ?? extra)));
+  if (base.length > 0 || lent.sets !== undefined) {
+    const rest = lent.restSeconds !== undefined ? { restSeconds: lent.restSeconds } : {};
+    const complete = { ...rest, ...fixed, ...says, ...scheme };
+    if (hasWork(complete) && (complete.sets !== undefined || complete.emomMinutes !== undefined || complete.reps !== undefined)) {
+      if (add("working", base, complete)) used.concat(base).forEach((statement) => statement.remark !== null && remarks.push({ statement, why: statement.remark, isOpen: false }));
+    } else if (hasWork(complete)) base.forEach((statement) => remarks.push({ statement, why: "What one set is was heard, but not how many sets.", isOpen: true }));
+    else base.forEach((statement) => remarks.push({ statement, why: "A number of sets was heard, but not what one set is.", isOpen: true }));
+  }
+  // Further work in the same block: a back-off set, a last set. What differs and is counted stands on its own line.
+  for (const other of others) {
+    const { says: own } = extrasFor([other], forWork.filter((extra) => ownerOf(extra) === other));
+    if (isFurther(other, first)) add("working", [other], { ...own, ...other.says });
+    else remarks.push({ statement: other, why: "A second scheme for the same exercise; the first one was taken.", isOpen: true });
+  }
+  return { sets, remarks };
+}
+
+/** A second scheme is more work when it follows closely; far away it is somebody else's, or a slip of memory. */
+const isFurther = (other: Ordered, first: Ordered | undefined): boolean => first !== undefined && other.from - first.to <= 14 && other.sentence - first.sentence <= 1;

@@ -1,0 +1,97 @@
+import type { Scheme, Tempo } from "../../training";
+import { N, number, secondsOf, TIME, type Phrase, type Saying } from "./statement";
+
+/** Loads, rests, tempo, effort and sides as coaches say them. */
+
+const extra = (says: Partial<Scheme>, remark: string | null = null): Phrase => ({ says, rank: "extra", remark });
+
+const WEIGHT = String.raw`(?:kilos?|kgs?|kilograms?|pounds?|lbs?)`;
+const HAND = String.raw`(?: (?:in|per|for|on))?(?: each| either| per| a| both| every)+ (?:hand|hands|arm|dumbbell|bell|kettlebell|side)|(?: (?:dumbbells|kettlebells|bells))(?: (?:in|per|each) \w+(?: hand)?)?| each| apiece`;
+const unitOf = (text: string): "kg" | "lb" => (/^(?:p|l)/.test(text) ? "lb" : "kg");
+
+/** Said about other weights than today's: steps, the bar, records. */
+const OTHER_WEIGHT = / (?:add|adding|added|extra|another|more|up by|go up|plus|bar is|bar weighs|weighs|lose|lost|gained|i weigh|body) $/;
+
+const LOADS: readonly Saying[] = [
+  { find: new RegExp(String.raw` (?:(?<two>2|pair of|double) )?(?<value>${N})(?: (?:to|or) (?<more>${N}))? (?<unit>${WEIGHT})(?<hand>${HAND})?`, "g"), read: ({ two, value, more, unit = "kg", hand }, match) => {
+    const before = match.input.slice(Math.max(0, match.index - 24), match.index + 1);
+    if (OTHER_WEIGHT.test(before)) return null;
+    const each = two !== undefined || (hand !== undefined && !/ side$/.test(hand));
+    const load = { value: number(value), unit: unitOf(unit), ...(each ? { perHand: true as const } : {}) };
+    const plus = / bodyweight (?:plus|and) $/.test(before);
+    return extra({ load: plus ? { value: load.value, unit: `bodyweight+${load.unit}` } : load }, more === undefined ? null : "A range of loads was said; the lighter one was taken.");
+  } },
+  { find: new RegExp(String.raw` (?<value>${N}) percent(?: of(?: your| the| my)? (?:max|1rm|1 rep max|one rep max|best))?`, "g"), read: ({ value }) => {
+    const figure = number(value);
+    return figure >= 30 && figure <= 110 ? extra({ load: { value: figure, unit: "%1RM" } }) : null;
+  } },
+  { find: / (?:just |only |with )?(?:your |own )?bodyweight(?: only| for this| today)?(?= )/g, read: () => extra({ load: { value: null, unit: "bodyweight" } }) },
+  { find: / (?:with|using|grab|take) (?:a|the|your)(?: \w+)? (?:band|resistance band)(?= )/g, read: () => extra({ load: { value: null, unit: "band" } }) },
+];
+
+/** A weight without its unit, right after the work: "3 sets of 5 at 100". */
+export const BARE_LOAD = new RegExp(String.raw`^ (?:at|with|on|using) (?<value>${N})(?! (?:${WEIGHT}|seconds?|secs?|minutes?|mins?|degrees?|percent|reps?|sets?|rpe|rir|of|out|to|in|left|metres))(?= )`);
+
+const BREAK = String.raw`(?:rest|rests|break|breaks|breather|recovery|recover|off|resting)`;
+
+const RESTS: readonly Saying[] = [
+  { find: new RegExp(String.raw` (?<low>${N}) (?:to|or) (?<time>${TIME})(?: of| off| in)?(?: ${BREAK}| between)`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }, "A range of rests was said; the longer one was taken.") },
+  { find: new RegExp(String.raw` (?:rest|resting|rests|recover|break|recovery)(?: (?:for|is|of|period|periods|time|will|be|it's|here|today|between|sets|each|every|the|set|rounds|then|a|your|take|we're|taking|with|on|this))* (?:${N} (?:to|or) )?(?<time>${TIME})`, "g"), read: ({ time }, match) =>
+    extra({ restSeconds: secondsOf(time) ?? 0 }, / (?:to|or) \d\S* [sm]\w+$/.test(match[0]) ? "A range of rests was said; the longer one was taken." : null) },
+  { find: new RegExp(String.raw` (?<time>${TIME})(?: of| off| for| as| is| in| to)?(?: a| your| our| the| full)? (?:${BREAK}|between)(?! (?:the )?(?:warm|exercises))`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }) },
+  { find: / (?:no rest|no break|without (?:a )?rest|without any rest)(?= )/g, read: () => extra({ restSeconds: 0 }) },
+];
+
+const figuresOf = (text: string): number[] => text.split(" ").flatMap((part) => (/^\d{3,4}$/.test(part) ? [...part].map(Number) : part === "oh" ? [0] : part === "x" ? [-1] : /^\d+$/.test(part) ? [Number(part)] : []));
+
+function tempoOf(text: string): Tempo | null {
+  const figures = figuresOf(text);
+  if (figures.length < 3 || figures.length > 4 || figures.some((figure, at) => figure > 20 || (figure < 0 && at !== 2))) return null;
+  const [down = 0, low = 0, up = 0, top = 0] = figures;
+  return down + low + up + top <= 0 ? null : [down, low, up < 0 ? "X" : up, top];
+}
+
+const FIGURES = String.raw`(?<figures>(?:\d{3,4}|(?:\d|oh|x)(?: (?:by )?(?:\d+|oh|x)){2,3}))`;
+const TEMPOS: readonly Saying[] = [
+  { find: new RegExp(String.raw` tempo(?: (?:of|is|will|be|on|this|here|for|these|today|at|it's|a|that's|one|we're|using|going|with|the|are|stays|still))* ${FIGURES}(?= )`, "g"), read: ({ figures = "" }) => {
+    const tempo = tempoOf(figures.replace(/ by/g, ""));
+    return tempo ? extra({ tempo }) : null;
+  } },
+  { find: new RegExp(String.raw` ${FIGURES} tempo`, "g"), read: ({ figures = "" }) => {
+    const tempo = tempoOf(figures.replace(/ by/g, ""));
+    return tempo ? extra({ tempo }) : null;
+  } },
+  // "3 seconds down 1 second pause 1 second up", "lower for 3 seconds pause for 1 and up for 1"
+  { find: new RegExp(String.raw` (?:(?<down>\d+)(?: (?:seconds?|secs?|count))? (?:on the way |to |on the )?(?:down|lower|lowering|eccentric|negative)|(?:lower|lowering|down)(?: \w+){0,2}? (?:for|over|in|take|taking) (?:a )?(?<down2>\d+)(?: (?:seconds?|secs?|count))?)(?<rest>(?: [a-z\d|]+){0,16})`, "g"), read: ({ down, down2, rest = "" }) => {
+    const lower = number(down ?? down2);
+    if (lower < 1 || lower > 20) return null;
+    const tail = `${rest.split(/ (?:reps?|sets?|kilos?|minutes?) /)[0] ?? ""} `;
+    const pause = / (\d+)(?: (?:seconds?|secs?|count))? (?:pause|hold|stop)| (?:pause|hold|stop)(?: \w+){0,2}? (?:for|of) (?:a )?(\d+)/.exec(tail);
+    const up = / (\d+)(?: (?:seconds?|secs?|count))? (?:on the way |on the )?up| up(?: \w+){0,1}? (?:for|over|in) (\d+)/.exec(tail);
+    const fast = up === null && / (?:explode|explosive|explosively|fast)(?: on the way)? up| (?:explode|drive) up/.test(tail);
+    const atTop = pause !== null && / at the top/.test(tail.slice(pause.index, pause.index + pause[0].length + 14));
+    const still = pause === null ? null : number(pause[1] ?? pause[2]);
+    return extra({ tempo: [lower, atTop ? null : still, up ? number(up[1] ?? up[2]) : fast ? "X" : null, atTop ? still : null] });
+  } },
+];
+
+const HIGHER = "A range of reps in reserve was said; the easier figure was taken.";
+const EFFORTS: readonly Saying[] = [
+  { find: new RegExp(String.raw` rpe(?: (?:of|is|at|a|an|around|it's|here|should|be|will))* (?<value>${N})(?: (?:to|or) (?<more>${N}))?`, "g"), read: ({ value, more }) => (number(value) >= 1 && number(value) <= 10 ? extra({ rpe: number(value) }, more === undefined ? null : "A range of efforts was said; the easier figure was taken.") : null) },
+  { find: new RegExp(String.raw` (?<value>${N}) (?:rpe(?! \d)|out of 10|on the effort scale)(?: effort)?`, "g"), read: ({ value }) => (number(value) >= 3 && number(value) <= 10 ? extra({ rpe: number(value) }) : null) },
+  { find: new RegExp(String.raw` rir(?: (?:of|is|at))? (?<value>${N})(?: (?:to|or) (?<more>${N}))?`, "g"), read: ({ value, more }) => extra({ rir: number(more ?? value) }, more === undefined ? null : HIGHER) },
+  { find: new RegExp(String.raw`(?: (?<low>${N}) (?:to|or))? (?<value>${N})(?: (?:more|good|clean|solid))*(?: reps?| repetitions)? (?:rir|(?:left |still )?in (?:the )?(?:tank|reserve)|short of failure|shy of failure|left(?= |\|)(?! (?:leg|arm|side|hand|foot|knee|of)))`, "g"), read: ({ low, value }) => (number(value) <= 6 ? extra({ rir: number(value) }, low === undefined ? null : HIGHER) : null) },
+  { find: new RegExp(String.raw` (?:leave|leaving|keep|keeping|save|saving)(?: yourself)? (?:(?<low>${N}) (?:to|or) )?(?<value>${N})(?: (?:more|good|clean|in the|solid))*(?: reps?| tank| reserve)`, "g"), read: ({ low, value }) => (number(value) <= 6 ? extra({ rir: number(value) }, low === undefined ? null : HIGHER) : null) },
+  { find: / nothing (?:left )?in the tank| all the way to failure| go to failure/g, read: () => extra({ rir: 0 }) },
+];
+
+const SIDES: readonly Saying[] = [
+  { find: / (?:on |for |to )?(?:each|per|every|either|both|a) (?:side|sides|leg|legs|arm|arms|foot|hip|knee|direction|way|shoulder)(?= )/g, read: (_, match) => (/ (?:on a|to a|a) /.test(match[0]) && !/\d $/.test(match.input.slice(0, match.index + 1)) ? null : extra({ eachSide: true })) },
+  { find: / (?:then|and) (?:we )?(?:swap|switch|change) (?:sides|legs|arms|hands)(?= )/g, read: () => extra({ eachSide: true }) },
+  { find: new RegExp(String.raw` (?<count>\d+) drop sets?(?= )`, "g"), read: ({ count }) => extra({ dropSets: number(count) }) },
+];
+
+/** In the order they are looked for: what one takes, the next does not see. */
+export const BEFORE_WORK: readonly Saying[] = [...RESTS, ...TEMPOS, ...EFFORTS, ...LOADS];
+/** These share their words with the work: "10 each side". */
+export const BESIDE_WORK: readonly Saying[] = SIDES;

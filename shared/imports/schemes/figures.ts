@@ -1,0 +1,172 @@
+import type { Word } from "../types";
+
+/** One token of speech about sets: a word, or a number whichever way it was said. */
+export interface Token {
+  /** Lower case; numbers as figures. */
+  readonly text: string;
+  readonly value: number | null;
+  /** The word of the source it begins in. */
+  readonly at: number;
+  /** A sentence or a clause ends before it. */
+  readonly stop: boolean;
+}
+
+const SMALL = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"];
+const TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
+const VALUES = new Map<string, number>([...SMALL.map((word, value): [string, number] => [word, value]), ...TENS.map((word, at): [string, number] => [word, at * 10 + 20]), ["fourty", 40], ["dozen", 12]]);
+
+/** Words between figures that soften and say nothing about the scheme. */
+const SOFT = new Set("about around roughly approximately maybe probably roundabout like just only basically please perhaps approx".split(" "));
+
+interface Piece {
+  readonly text: string;
+  readonly at: number;
+  readonly stop: boolean;
+}
+
+/** "3x8-10" is "3 x 8 to 10", "42.5kg" is "42.5 kg", "twenty-five" is "twenty five", "90s" is "90 seconds". */
+function piecesOf(plain: string): string[] {
+  return plain
+    .replace(/×/g, "x")
+    .replace(/(\d),(\d{3})(?!\d)/g, "$1$2")
+    .replace(/^(\d{1,2}):(\d\d)$/, (_, minutes: string, seconds: string) => `${Number(minutes) * 60 + Number(seconds)} seconds`)
+    .replace(/(?<=\d)\s*[x*]\s*(?=\d)/g, " x ")
+    .replace(/^(\d)-(\d)-(\d|x)(?:-(\d))?$/, "$1 $2 $3 $4")
+    .replace(/(?<=\d)\s*[-–]\s*(?=\d)/g, " to ")
+    .replace(/½/g, ".5")
+    .replace(/(\d)(kgs?|kilos?|lbs?|pounds?|%|secs?|seconds?|mins?|minutes?|m|metres?|meters?|s|x|reps?|sets?)(?![a-z])/g, (_, figure: string, unit: string) => `${figure} ${unit === "s" ? "seconds" : unit === "m" ? "metres" : unit === "%" ? "percent" : unit}`)
+    .replace(/^(rpe|rir)[:-]?(?=\d)/, "$1 ")
+    .replace(/@/g, " at ")
+    .split(/[\s/]+|(?<=[a-z])-(?=[a-z\d])|(?<=\d)-(?=[a-z])/)
+    .map((part) => part.replace(/^[^a-z\d.]+|[^a-z\d%]+$/g, ""))
+    .filter((part) => part !== "");
+}
+
+const numberOf = (text: string): number | null => (/^\d*\.?\d+$/.test(text) ? Number(text) : null);
+
+/** A whole number in words from piece `at` on, and how many pieces it takes. */
+function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number; readonly count: number } | null {
+  const word = (place: number): string => (place > at && pieces[place]?.stop ? "" : (pieces[place]?.text ?? ""));
+  const first = word(at) === "a" && /^(?:hundred|dozen)$/.test(word(at + 1)) ? 1 : undefined;
+  const digits = numberOf(word(at));
+  if (digits !== null) return { value: digits, count: 1 };
+  const value = first ?? VALUES.get(word(at));
+  if (value === undefined) return null;
+  let count = 1;
+  let sum = value;
+  const unit = VALUES.get(word(at + 1));
+  if (sum >= 20 && sum % 10 === 0 && sum < 100 && unit !== undefined && unit > 0 && unit < 10 && !/^(?:sets?|rounds?|x|by|times|second|minute)$/.test(word(at + 2))) {
+    sum += unit;
+    count += 1;
+  }
+  if (first === 1 && word(at + 1) === "dozen") return { value: 12, count: 2 };
+  if (word(at + count) === "hundred") {
+    sum *= 100;
+    count += 1;
+    const and = word(at + count) === "and" ? 1 : 0;
+    const tail = wholeAt(pieces, at + count + and);
+    if (tail && tail.value < 100) {
+      sum += tail.value;
+      count += and + tail.count;
+    }
+  } else if (sum < 10 && sum > 0 && count === 1 && /^(?:kilos?|kg|kgs|pounds?|lbs?|seconds?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1)))) {
+    // "one twenty kilos", "one forty five pounds"
+    const tail = wholeAt(pieces, at + 1);
+    if (tail && tail.value >= 10 && tail.value < 100) return { value: sum * 100 + tail.value, count: count + tail.count };
+  }
+  return { value: sum, count };
+}
+
+/** A number with its fraction: "forty two point five", "two and a half". */
+function numberAt(pieces: readonly Piece[], at: number): { readonly value: number; readonly count: number } | null {
+  const whole = wholeAt(pieces, at);
+  if (!whole) return null;
+  const text = (offset: number): string => pieces[at + whole.count + offset]?.text ?? "";
+  if (Number.isInteger(whole.value)) {
+    if (text(0) === "point") {
+      const tail = [0, 1].map((place) => VALUES.get(text(place + 1)) ?? numberOf(text(place + 1))).filter((value) => value !== null && value < 100);
+      const first = tail[0];
+      const decimals = first === undefined || first === null ? "" : String(first) + (first < 10 && tail[1] !== undefined && tail[1] !== null && tail[1] < 10 ? String(tail[1]) : "");
+      if (decimals !== "") return { value: Number(`${whole.value}.${decimals}`), count: whole.count + 1 + decimals.length - (first !== undefined && first !== null && first >= 10 ? 1 : 0) };
+    }
+    if (text(0) === "and" && text(1) === "a" && text(2) === "half") return { value: whole.value + 0.5, count: whole.count + 3 };
+    if (text(0) === "and" && text(1) === "half") return { value: whole.value + 0.5, count: whole.count + 2 };
+    if (text(0) === "and" && text(1) === "a" && text(2) === "quarter") return { value: whole.value + 0.25, count: whole.count + 3 };
+  }
+  return whole;
+}
+
+/** What letters said one by one, or misheard, stand for. */
+const SAID_AS: readonly (readonly [readonly string[], string])[] = [
+  [["r", "p", "e"], "rpe"], [["rp", "e"], "rpe"], [["r", "pe"], "rpe"], [["are", "p", "e"], "rpe"], [["r", "i", "r"], "rir"], [["are", "i", "are"], "rir"],
+  [["a", "m", "r", "a", "p"], "amrap"], [["e", "mom"], "emom"], [["e", "m", "o", "m"], "emom"], [["am", "rap"], "amrap"], [["one", "rep", "max"], "1rm"], [["body", "weight"], "bodyweight"],
+  [["per", "cent"], "percent"], [["kilo", "grams"], "kilos"], [["in", "between"], "between"], [["a", "couple", "of"], "two"], [["a", "couple"], "two"], [["couple", "of"], "two"], [["couple"], "two"], [["half", "a", "minute"], "30 seconds"],
+  [["a", "minute", "and", "a", "half"], "90 seconds"], [["minute", "and", "a", "half"], "90 seconds"], [["a", "half", "minute"], "30 seconds"], [["three", "quarters", "of", "a", "minute"], "45 seconds"],
+  [["a", "minute"], "1 minute"], [["one", "minute"], "1 minute"], [["twice"], "2 times"], [["thrice"], "3 times"], [["meters"], "metres"], [["meter"], "metres"], [["metre"], "metres"], [["oh"], "oh"],
+];
+
+function sayings(pieces: readonly Piece[]): Piece[] {
+  const out: Piece[] = [];
+  for (let at = 0; at < pieces.length;) {
+    const found = SAID_AS.find(([said]) => said.every((word, place) => pieces[at + place]?.text === word && (place === 0 || pieces[at + place]?.stop !== true)));
+    const piece = pieces[at] as Piece;
+    if (!found) {
+      out.push(piece);
+      at += 1;
+      continue;
+    }
+    found[1].split(" ").forEach((text, place) => out.push({ text, at: piece.at, stop: place === 0 && piece.stop }));
+    at += found[0].length;
+  }
+  return out;
+}
+
+/** Numbers heard as words that sound alike, where only a number can stand. */
+function homophones(pieces: readonly Piece[]): Piece[] {
+  const isCount = (text: string | undefined): boolean => text !== undefined && (VALUES.has(text) || numberOf(text) !== null);
+  return pieces.map((piece, at) => {
+    const [before, after, later] = [pieces[at - 1]?.text, pieces[at + 1]?.text, pieces[at + 2]?.text];
+    const ofNumber = /^(?:sets|rounds)$/.test(after ?? "") && later === "of" && !isCount(before);
+    const swap = (text: string): Piece => ({ ...piece, text });
+    if (piece.text === "ate" && (before === "of" || before === "to" || /^(?:reps?|to)$/.test(after ?? ""))) return swap("eight");
+    if (piece.text === "for" && ofNumber && !/^(?:go|going|aim|aiming|doing|here|today|this|it|that|these|looking|up|kilos?|pounds)$/.test(before ?? "")) return swap("four");
+    if ((piece.text === "free" || piece.text === "tree") && ofNumber) return swap("three");
+    if ((piece.text === "to" || piece.text === "too") && ofNumber && before !== "go" && before !== "want" && before !== "going") return swap("two");
+    if (piece.text === "won" && /^(?:sets?|reps?|rounds?)$/.test(after ?? "")) return swap("one");
+    if (piece.text === "tan" && before === "of") return swap("ten");
+    if (piece.text === "sex" && isCount(before) && after === "of") return swap("sets");
+    if (piece.text === "sits" && isCount(before) && after === "of") return swap("sets");
+    return piece;
+  });
+}
+
+/**
+ * The words as tokens: numbers of every form as figures, hesitations and softening words out, units in one spelling.
+ * @param from, to - the stretch of words
+ * @param skip - words that say nothing here: hesitations, sounds, names of exercises
+ * @param starts - words that begin a sentence
+ */
+export function tokensOf(words: readonly Word[], from: number, to: number, skip: ReadonlySet<number>, starts: ReadonlySet<number>): Token[] {
+  const pieces: Piece[] = [];
+  let stop = false;
+  for (let at = from; at < to; at += 1) {
+    const word = words[at] as Word;
+    stop ||= starts.has(at);
+    if (skip.has(at)) continue;
+    for (const text of piecesOf(word.plain)) {
+      if (SOFT.has(text)) continue;
+      pieces.push({ text, at, stop });
+      stop = false;
+    }
+    if (/[.!?;:]["')]*$/.test(word.text) && !/^\d+\.$/.test(word.text)) stop = true;
+  }
+  const heard = homophones(sayings(pieces));
+  const tokens: Token[] = [];
+  for (let at = 0; at < heard.length;) {
+    const piece = heard[at] as Piece;
+    const number = numberAt(heard, at);
+    tokens.push(number ? { text: String(number.value), value: number.value, at: piece.at, stop: piece.stop } : { ...piece, value: null });
+    at += number?.count ?? 1;
+  }
+  return tokens;
+}

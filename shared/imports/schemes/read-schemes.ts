@@ -1,0 +1,63 @@
+import type { Scheme } from "../../training";
+import type { Part } from "../order/order";
+import { compose, hasWork, type MadeSet, type Ordered, type SchemeRead } from "./compose";
+import { UNIT_NOT_SAID } from "./statements";
+import { sameAs } from "./same";
+import type { Statement } from "./statement";
+
+/** A statement with the sentence it stands in. */
+export type PlacedStatement = Ordered;
+
+const WORK_FIELDS = ["sets", "repsMin", "repsMax", "reps", "seconds", "meters", "amrap", "restSeconds"] as const;
+
+/** What is said for every exercise at once: rounds, and work and rest by the clock. */
+function circuitOf(parts: readonly Part[], statements: readonly PlacedStatement[]): Partial<Scheme> {
+  const kindAt = (sentence: number): Part["kind"] | undefined => parts.find(({ from, to }) => sentence >= from && sentence < to)?.kind;
+  const said: Record<string, unknown> = {};
+  for (const { says, about, rank, sentence } of statements) {
+    const general = ["opening", "talk"].includes(kindAt(sentence) ?? "") && (says.seconds !== undefined || says.sets !== undefined);
+    if (!(about === "circuit" || general) || (rank === "extra" && says.restSeconds === undefined)) continue;
+    for (const field of WORK_FIELDS) if (says[field] !== undefined && said[field] === undefined) said[field] = says[field];
+  }
+  return said;
+}
+
+const inUnit = (statement: PlacedStatement, unit: "kg" | "lb"): PlacedStatement =>
+  statement.remark === UNIT_NOT_SAID && statement.says.load ? { ...statement, says: { load: { ...statement.says.load, unit } } } : statement;
+
+/** Pounds when more loads are said in them. */
+export function unitOf(statements: readonly Statement[]): "kg" | "lb" {
+  const units = statements.flatMap(({ says, remark }) => (says.load && remark !== UNIT_NOT_SAID ? [says.load.unit] : []));
+  return units.filter((unit) => unit.endsWith("lb")).length > units.filter((unit) => unit.endsWith("kg")).length ? "lb" : "kg";
+}
+
+/**
+ * The set lines of each exercise part. What a circuit says once counts for every exercise that does not say it itself, and
+ * "same again" takes over what the exercise before said.
+ * @param said - the sentences' plain words
+ */
+export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], said: readonly string[]): Map<Part, SchemeRead> {
+  const unit = unitOf(statements);
+  const placed = statements.map((statement) => inUnit(statement, unit));
+  const circuit = circuitOf(parts, placed);
+  const isCircuit = circuit.sets !== undefined || circuit.seconds !== undefined;
+  const reads = new Map<Part, SchemeRead>();
+  let before: Scheme | null = null;
+  for (const part of parts.filter(({ kind }) => kind === "exercise")) {
+    const here = placed.filter(({ sentence }) => sentence >= part.from && sentence < part.to);
+    const own = here.filter(({ about, says }) => about !== "circuit" || says.sets === undefined || hasWork(says));
+    const words = said.slice(part.from, part.to).join(" | ");
+    const same = sameAs(words, before);
+    const takesAll = hasWork(same);
+    const complete = own.some(({ rank, about }) => rank === "whole" && about !== "ramp-up");
+    const lent: Partial<Scheme> = { ...(isCircuit ? circuit : {}), ...(takesAll ? same : {}) };
+    const own2 = complete || !isCircuit ? own : own.filter(({ rank, says }) => rank !== "part" || circuit.seconds === undefined || says.sets !== undefined || says.seconds !== undefined);
+    const { restSeconds, tempo, load, rpe, rir } = same;
+    const fixed = Object.fromEntries(Object.entries({ restSeconds, tempo, load, rpe, rir }).filter(([, value]) => value !== undefined));
+    const read = compose(own2, complete ? {} : lent, fixed);
+    reads.set(part, read);
+    const working: MadeSet | undefined = read.sets.find(({ role }) => role === "working");
+    if (working) before = working.scheme;
+  }
+  return reads;
+}

@@ -1,0 +1,90 @@
+import type { Token } from "./figures";
+import { BARE_LOAD, BEFORE_WORK, BESIDE_WORK } from "./extras";
+import { heardFrom, type Heard, type Phrase, type Saying, type Statement } from "./statement";
+import { INTERVALS, WORK } from "./work";
+
+/** Where today's plan takes over again after talk about other days and other people. */
+const BACK_TO_TODAY = / (?:\||so|but|today|now|this week|this time|we're|we are|we'll|let's|otherwise|everyone else|for us) /g;
+/** Said about other days, other people, or what not to do. */
+const ELSEWHERE = / (?:last (?:week|time|month|year|video|episode|session|one i did)|yesterday|the other day|used to|i (?:did|was doing|had|started|lifted|hit|managed|once)|when i (?:was|started|did|first)|(?:years|months|weeks) ago|if you're (?:a|new|just|more|advanced|brand|feeling|already|strong|stronger|returning|short)|if you are (?:a|new|just|more|advanced)|if this is your first|if it's your first|beginners?|new to (?:this|it)|some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)|eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to|my (?:best|record|max|pb|wife|husband|brother|sister|friend|coach|mate|client|clients|dad|mum|mom|neighbour|boss|son|daughter)|a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|they're|he |she |i could|could do|don't do|don't need|never do|more advanced) /;
+const AFTERWARDS = /^(?: \S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i)\b/;
+const WHOLE_CIRCUIT = /(?:each|every) (?:exercise|move|movement|station|one of (?:these|them))|everything|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round)|circuit|through (?:the|this) |all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again/;
+export const UNIT_NOT_SAID = "The unit of the load was not said; the episode's own was taken.";
+const RAMP_UP = / (?:warm up|lighter|light|ramp up|build up|feeder|easier|prep) (?:set|sets|round|one|ones) | (?:warm up|ramp up|build up) (?:with|to) /;
+
+/** How far back a clause is looked at, in characters. */
+const CLAUSE = 160;
+const clauseBefore = (text: string, place: number): string => {
+  const near = text.slice(Math.max(0, place - CLAUSE), place + 1);
+  let from = 0;
+  for (const match of near.matchAll(BACK_TO_TODAY)) from = match.index;
+  return near.slice(from);
+};
+const sentenceAround = (text: string, from: number, to: number): string => text.slice(text.lastIndexOf(" | ", from) + 1, (text.indexOf(" | ", to) + 1 || text.length) + 1);
+
+function isElsewhere(text: string, from: number, to: number): boolean {
+  return ELSEWHERE.test(`${clauseBefore(text, from)} `) || AFTERWARDS.test(text.slice(to)) || / (?:not|isn't|than|wasn't) $/.test(text.slice(0, from + 1));
+}
+
+function statementOf({ says, rank, remark = null }: Phrase, heard: Heard, start: number, end: number): Statement | null {
+  const [first, last] = [heard.tokenAt(start + 1), heard.tokenAt(end - 1)];
+  if (!first || !last) return null;
+  const sentence = sentenceAround(heard.text, start, end);
+  const said = heard.text.slice(Math.max(0, start - 18), end + 1);
+  const circuit = WHOLE_CIRCUIT.test(sentence) || (says.sets !== undefined && rank === "part" && / rounds?\b| through/.test(said));
+  return { says, rank, remark, from: first.at, to: last.at, about: RAMP_UP.test(heard.text.slice(Math.max(0, start - 30), end + 1)) && rank !== "extra" ? "ramp-up" : circuit ? "circuit" : "working" };
+}
+
+/** A weight without its unit, right after the work. Smaller figures are efforts or reps. */
+const LEAST_BARE = 12;
+function bareLoad(text: string, end: number, whole: Statement, heard: Heard): Statement | null {
+  const match = BARE_LOAD.exec(text.slice(end, end + 40));
+  const value = Number(match?.groups?.["value"]);
+  if (!match || !(value >= LEAST_BARE)) return null;
+  const last = heard.tokenAt(end + match[0].length - 1);
+  return { ...whole, rank: "extra", says: { load: { value, unit: "kg" } }, from: whole.to, to: last?.at ?? whole.to, remark: UNIT_NOT_SAID };
+}
+
+/** The text with some stretches made unreadable, their outer blanks kept. */
+function masked(text: string, taken: readonly (readonly [number, number])[]): string {
+  let out = "";
+  let at = 0;
+  for (const [start, end] of taken) {
+    out += text.slice(at, start + 1) + "~".repeat(Math.max(0, end - start - 1));
+    at = end;
+  }
+  return out + text.slice(at);
+}
+
+/** Every statement about a scheme in the tokens of one stretch of speech, in order; phrases do not overlap but for sides. */
+export function statementsIn(tokens: readonly Token[]): Statement[] {
+  const heard = heardFrom(tokens);
+  let open = heard.text;
+  const found: Statement[] = [];
+  const look = (sayings: readonly Saying[], takes: boolean): void => {
+    for (const { find, read } of sayings) {
+      const text = takes ? open : heard.text;
+      const taken: [number, number][] = [];
+      find.lastIndex = 0;
+      for (let match = find.exec(text); match !== null; match = find.exec(text)) {
+        const [start, end] = [match.index, match.index + match[0].length];
+        // Neighbours share the blank between them.
+        find.lastIndex = Math.max(start + 1, end);
+        const phrase = read(match.groups ?? {}, match);
+        if (!phrase || isElsewhere(heard.text, start, end)) continue;
+        const statement = statementOf(phrase, heard, start, end);
+        if (!statement) continue;
+        found.push(statement);
+        taken.push([start, end]);
+        const bare = phrase.rank === "whole" ? bareLoad(text, end, statement, heard) : null;
+        if (bare) found.push(bare);
+      }
+      if (takes && taken.length > 0) open = masked(open, taken);
+    }
+  };
+  look(INTERVALS, true);
+  look(BEFORE_WORK, true);
+  look(WORK, true);
+  look(BESIDE_WORK, false);
+  return found.sort((a, b) => a.from - b.from || a.to - b.to);
+}

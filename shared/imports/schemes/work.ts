@@ -1,0 +1,119 @@
+import type { Scheme } from "../../training";
+import { N, number, secondsOf, TIME, type Phrase, type Saying } from "./statement";
+
+/** Sets, reps, times and distances as coaches say them. */
+
+const SETS = String.raw`(?:sets?|rounds?|rotations?|circuits?|passes|trips|goes|times through|times round)`;
+const KIND = String.raw`(?: (?:working|work|hard|total|warm up|lighter|light|easy|easier|ramp up|build up|straight|solid|good|heavy|more|full|whole|big|clean|quality|slow|of these|of those|of them|of that|of this))*`;
+const RANGE = String.raw`(?<low>${N})(?: (?:to|or|through|up to|till) (?<high>${N}))?`;
+const SIDE = String.raw`(?: reps?)?(?: (?:on|for|to|with|per|each|every|either|both|a))* (?:side|sides|leg|legs|arm|arms|foot|feet|hand|hands|direction|way|knee|hip|shoulder)`;
+/** A number with one of these after it counts no reps. */
+const NO_REPS = String.raw`(?! (?:kilos?|kgs?|kg|pounds?|lbs?|percent|degrees?|sets?|rounds?|rpe|rir|weeks?|days?|times|months?|years?|exercises?|movements?|moves|out of))`;
+const UNIT = String.raw`(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths|reps?|repetitions|calories))?`;
+
+/** What a number with its unit says about one set. */
+function workOf(groups: Readonly<Record<string, string | undefined>>): Partial<Scheme> | null {
+  const { low, high, unit = "" } = groups;
+  const from = number(low);
+  const to = high === undefined ? from : number(high);
+  if (/^(?:sec|min)/.test(unit)) return timeOf(high ?? low, unit);
+  if (unit === "metres") return { meters: Math.max(from, to) };
+  if (unit === "calories" || !Number.isInteger(from) || !Number.isInteger(to) || from < 1 || to > 500 || to < from) return null;
+  return { repsMin: from, repsMax: to };
+}
+
+const timeOf = (figure: string | undefined, unit: string): Partial<Scheme> | null => {
+  const seconds = secondsOf(`${figure} ${unit}`);
+  return seconds === null || seconds <= 0 || seconds > 3600 ? null : { seconds };
+};
+
+const RANGED_TIME = "A range of working times was said; the longer one was taken.";
+const remarkOf = ({ high, unit = "" }: Readonly<Record<string, string | undefined>>): string | null => (high !== undefined && /^(?:sec|min|met)/.test(unit) ? RANGED_TIME : null);
+
+function whole(sets: string | undefined, groups: Readonly<Record<string, string | undefined>>): Phrase | null {
+  const count = number(sets);
+  const work = workOf(groups);
+  if (work === null || !Number.isInteger(count) || count < 1 || count > 20) return null;
+  return { says: { ...work, sets: count }, rank: "whole", remark: remarkOf(groups) };
+}
+
+const part = (says: Partial<Scheme> | null, remark: string | null = null): Phrase | null => (says === null ? null : { says, rank: "part", remark });
+
+const LADDER = String.raw`(?<rungs>\d+(?: (?:then |and |and then |down to )?\d+){2,7})`;
+
+/** Reps of each set in turn, if these figures can be that: falling or rising, or a wave, none absurd. */
+function rungsOf(text: string | undefined): readonly number[] | null {
+  const rungs = (text?.match(/\d+/g) ?? []).map(Number);
+  const steps = rungs.slice(1).map((rung, at) => rung - (rungs[at] ?? 0));
+  const oneWay = steps.every((step) => step <= 0) || steps.every((step) => step >= 0);
+  return rungs.length >= 3 && oneWay && rungs.every((rung) => rung >= 1 && rung <= 50) ? rungs : null;
+}
+
+const setsOf = (sets: string | undefined, says: Partial<Scheme>): Phrase | null => {
+  const count = number(sets);
+  return Number.isInteger(count) && count >= 1 && count <= 20 ? { says: { ...says, sets: count }, rank: "whole" } : null;
+};
+
+/** Work and rest in one phrase; looked for before rests alone. */
+export const INTERVALS: readonly Saying[] = [
+  // "3 rounds of 40 seconds on 20 seconds off"
+  { find: new RegExp(String.raw`(?: (?<sets>\d+)${KIND} ${SETS}(?: of| at| with)?)? (?<on>${N})(?: (?<unit>seconds?|secs?|minutes?|mins?))? (?:on|work|of work|working)(?: and| then| with| \|)* (?<off>${N})(?: (?<unit2>seconds?|secs?|minutes?|mins?))? (?:off|rest|of rest|resting)(?: \|)?(?: for(?: a total of)?| times| and| we do| we're doing)*(?: (?<later>\d+)(?: more| total)? (?:${SETS}|times))?`, "g"), read: ({ sets, on, unit, off, unit2, later }) => {
+    const seconds = secondsOf(`${on} ${unit ?? unit2 ?? "seconds"}`);
+    const rest = secondsOf(`${off} ${unit2 ?? (unit === undefined ? "seconds" : unit)}`);
+    if (seconds === null || rest === null || seconds > 600) return null;
+    const count = number(sets ?? later);
+    return { says: { seconds, restSeconds: rest, ...(Number.isInteger(count) ? { sets: count } : {}) }, rank: Number.isInteger(count) ? "whole" : "part" };
+  } },
+];
+
+export const WORK: readonly Saying[] = [
+  // "10 minute emom of 5 swings", "every minute on the minute for 10 minutes 5 reps"
+  { find: new RegExp(String.raw` (?:every minute on the minute|emom)(?: (?:for|of))?(?: (?<minutes>${N}) (?:minutes?|mins?|rounds?))?(?: \w+){0,4}? ${RANGE}(?= (?:reps?|swings?|of|each|per|\||$))`, "g"), read: ({ minutes, ...rest }) => {
+    const work = workOf(rest);
+    return work && minutes !== undefined ? { says: { ...work, emomMinutes: number(minutes) }, rank: "whole" } : null;
+  } },
+  { find: new RegExp(String.raw` (?<minutes>${N}) minutes? (?:every minute on the minute|emom)(?: \w+){0,3}? ${RANGE}(?= (?:reps?|swings?|of|each|per|\||$))`, "g"), read: ({ minutes, ...rest }) => {
+    const work = workOf(rest);
+    return work ? { says: { ...work, emomMinutes: number(minutes) }, rank: "whole" } : null;
+  } },
+  // "3 sets to failure", "2 sets of as many as you can"
+  { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS} (?:of |to |for |until )?(?:as many|max|maximum|amrap|failure|till failure|until failure)(?: (?:reps?|as|possible|you|can))*`, "g"), read: ({ sets }) => setsOf(sets, { amrap: true }) },
+  // "3 sets of 12 10 8"
+  { find: new RegExp(String.raw` (?:(?<sets>${N})${KIND} )?sets (?:of|at) ${LADDER}${NO_REPS}`, "g"), read: ({ rungs }) => {
+    const reps = rungsOf(rungs);
+    return reps ? { says: { reps }, rank: "whole" } : null;
+  } },
+  { find: new RegExp(String.raw` (?:a )?(?:ladder|pyramid)(?: of| going| down| up)* ${LADDER}`, "g"), read: ({ rungs }) => {
+    const reps = rungsOf(rungs);
+    return reps ? { says: { reps }, rank: "whole" } : null;
+  } },
+  // "10 reps 3 sets", "8 reps each side for 3 rounds", "40 metres 4 times", "30 seconds 3 times"
+  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|reps?|repetitions))?(?:${SIDE}| each)?(?: \|)?(?: and| we| we're| we'll| you| you're| you'll| do| doing| of| that| those| these| it| repeat| go| going| that's| in| total| i| want)*(?: for)? (?<sets>\d+)${KIND} (?:sets|rounds|times)(?! (?:a|per|each|every|through) (?:week|day))`, "g"), read: ({ sets, ...rest }, match) => {
+    const plainReps = rest["unit"] === undefined && !/ (?:each|side|leg|arm|for) /.test(match[0]);
+    return plainReps ? null : whole(sets, rest);
+  } },
+  // "3 sets of 8 to 10 reps", "4 rounds of 30 seconds", "1 set of 20"
+  { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?: \|)?(?: and| we're| doing| at| for| of| with| x| by| it's| that's| here)*(?: each)? ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
+  { find: new RegExp(String.raw` (?:a|another)${KIND} (?:set|round) (?:of|with|at) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: (groups) => whole("1", groups) },
+  // "4 by 6", "3 x 40 metres", "3 times 10"
+  { find: new RegExp(String.raw` (?<sets>${N}) (?:by|x|times|buy|bye) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
+  // "3 sets 1 minute each": an amount of time with its own words
+  { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?: of| at| for)? (?<time>${TIME})`, "g"), read: ({ sets, time }) => {
+    const seconds = secondsOf(time);
+    return seconds === null ? null : setsOf(sets, { seconds });
+  } },
+  // Reps alone: "10 reps", "8 each side", "sets of 10"
+  { find: new RegExp(String.raw` sets of ${RANGE}${NO_REPS}${UNIT}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
+  { find: new RegExp(String.raw` ${RANGE} (?:reps?|repetitions)(?! (?:in|left|shy|short|of failure))`, "g"), read: (groups) => part(workOf(groups)) },
+  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths))?${SIDE}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
+  { find: new RegExp(String.raw` (?:hold|holding|held|holds)(?: \w+){0,4}? (?:for )?(?<time>${TIME})(?! (?:at|down|up|pause))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
+  { find: new RegExp(String.raw` (?<time>${TIME}) (?:holds?|planks?|of work|on the clock|working)`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
+  { find: new RegExp(String.raw` (?<low>${N}) metres(?= )`, "g"), read: ({ low }) => part({ meters: number(low) }) },
+  { find: new RegExp(String.raw` (?:as many(?: reps?)? as (?:possible|you can)|to failure|max reps|amrap)(?= )`, "g"), read: () => part({ amrap: true }) },
+  // Sets alone: "3 sets", "same again for 3 rounds", "3 times through"
+  { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?! (?:ago|in a row))`, "g"), read: ({ sets }) => {
+    const count = number(sets);
+    return Number.isInteger(count) && count >= 1 && count <= 20 ? part({ sets: count }) : null;
+  } },
+  { find: / (?:repeat|do|doing|repeating)(?: \w+){0,3}? (?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
+];
