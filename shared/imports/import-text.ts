@@ -41,8 +41,6 @@ function sentenceOf(sentences: readonly Span[]): (word: number) => number {
 const plainOf = (words: readonly Word[], { from, to }: Span, skip: ReadonlySet<number>): string =>
   words.slice(from, to).flatMap(({ plain }, at) => (plain === "" || skip.has(from + at) ? [] : [plain])).join(" ");
 
-const wordsInside = (mentions: readonly Mention[]): Set<number> => new Set(mentions.flatMap(({ from, to }) => Array.from({ length: to - from - 1 }, (_, at) => from + 1 + at)));
-
 /** Sets, loads and rests said anywhere, each with its sentence. Names are out of the way: "single-arm row" holds no one. */
 function statementsFor(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>): PlacedStatement[] {
   const silent = new Set([...skip, ...mentions.flatMap(({ from, to, name, isThing }) => (isThing || !name.everyday ? Array.from({ length: to - from }, (_, at) => from + at) : []))]);
@@ -53,7 +51,7 @@ function statementsFor(words: readonly Word[], sentences: readonly Span[], menti
 
 function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Understood {
   const mentions = namesIn(words, skip);
-  const sentences = splitAtNames(words, sentencesIn(words, wordsInside(mentions), false), mentions);
+  const sentences = splitAtNames(words, sentencesIn(words, mentions, false), mentions);
   const said = sentences.map((sentence) => plainOf(words, sentence, skip));
   const statements = statementsFor(words, sentences, mentions, skip);
   const candidates = candidatesIn(words, sentences, mentions, wordClasses(words));

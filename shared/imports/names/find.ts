@@ -83,11 +83,13 @@ const NUMBER = /^(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|
 const PLACES = /^(?:bench|bridge|goblet|walk|walking|bike|bicycle|cycling|rower|rowing|halo|pointer|wall walk|breathing)$/;
 const OWNING = new Set(["a", "an", "the", "this", "your", "our", "my", "of", "each", "every", "onto", "into", "with", "set", "is"]);
 
+const isPlural = (plain: string): boolean => /s$/.test(plain) && !/(?:ss|'s)$/.test(plain) && nameWord(plain) !== plain.replace(/[^a-z0-9]/g, "");
+
 function meansThing(words: readonly Word[], from: number, to: number, name: Name): boolean {
   const last = words[to - 1]?.plain ?? "";
   const before = words[from - 1];
   const glued = words.slice(from, to).some(({ plain }) => plain.includes("-")) || (to - from === 1 && /(?:up|down|out)s?$/.test(last) && last.length > 5);
-  const plural = nameWord(last) !== last.replace(/[^a-z0-9]/g, "") && /s$/.test(last) && !/(?:ss|'s)$/.test(last);
+  const plural = isPlural(last);
   const alone = (before === undefined || /[.!?,:;]$/.test(before.text)) && (words[to] === undefined || /[.!?,:;]$/.test(words[to - 1]?.text ?? ""));
   // "squatting", "lunging" are not looked for, so a following object is the only sign of a verb left: "squat the weight", "curl your toes"
   const governs = /^(?:your|the|it|them|that|this|through|down|up|back|in|into|towards?|over|as|and)$/.test(words[to]?.plain ?? "");
@@ -112,6 +114,9 @@ export function namesIn(words: readonly Word[], skip: ReadonlySet<number>): Ment
       if (to > from && (word.pause > 1.5 || word.edge === "paragraph")) break;
       if (skip.has(to)) continue;
       parts.push(...word.plain.replace(/'/g, "").split(/[^a-z0-9]+/).filter((part) => part !== "").map(nameWord));
+      // "Goblet squats, hold it": a plural that is a name itself ends there, and "squat hold" is another exercise.
+      const previous = words[to - 1];
+      if (to > from && previous && isPlural(previous.plain) && (byLetters.has(nameWord(previous.plain)) || found.some((other) => other.to === to && other.from <= from)) && !/'s$/.test(previous.plain)) break;
       const likely = parts.length <= LONGEST_NAME ? lookUp(parts) : null;
       if (likely && isLikely(parts, likely) && !(counted && likely.sure < 0.97)) found.push({ from, to: to + 1, ...likely, isThing: !likely.name.everyday || meansThing(words, from, to + 1, likely.name) });
       if (CLOSES.test(word.text)) break;

@@ -64,7 +64,7 @@ function points(speech: Speech, at: number): number {
 /** "The squat" in a block of goblet squats is that one: every word of the name is in the block's own. */
 function refersTo(candidate: Candidate, open: Candidate): boolean {
   if (candidate.name.title === open.name.title) return true;
-  const own = new Set([...open.name.words, ...(open.name.exercise ? open.name.exercise.name.toLowerCase().split(/[^a-z]+/) : []), ...(open.name.exercise?.otherNames ?? []).flatMap((name) => name.split(/[^a-z]+/))]);
+  const own = new Set([...open.name.words, ...(open.name.exercise ? open.name.exercise.name.toLowerCase().split(/[^a-z]+/) : [])]);
   return candidate.name.words.length < open.name.words.length + 1 && candidate.name.words.every((word) => own.has(word) || open.name.letters.includes(word));
 }
 

@@ -5,18 +5,27 @@ const INTRODUCES = new RegExp(
   "(?:\\b(?:next up|up next|next|first up|first off|first|first exercise|second|third|fourth|fifth|sixth|last|final|finally|last up|last one|last exercise|last but not least|number (?:one|two|three|four|five|six|seven|\\d)|exercise (?:number )?(?:one|two|three|four|five|six|seven|\\d)|station (?:one|two|three|four|five|six|\\d)|"
   + "moving on to|move on to|moves? into|moving into|onto|on to|over to|straight into|right into|into|time for|called(?: the| a)?|finish(?:ing)?(?: off| up)?(?: today| this)?(?: with)?|start(?:ing)?(?: off| out)?(?: today)?(?: with)?|begin(?:ning)?(?: with)?|kick(?:ing)? off with|followed by|after that|then|and then|then it's|superset(?:ting)?(?: that| this| it| these)?(?: with)?|pair(?:ing|ed)?(?: that| this| it| these)?(?: up)?(?: with)?|"
   + "this is|this one is|this one's|these are|here we have|here is|here's|it is|it's|we've got|we have|we got|you've got|there's|we're doing|we are doing|we'll do|we're gonna do|going to do|going to be doing|gonna do|gonna be|going to be|we do|let's do|let's go|do|doing|for|back to|swap to|switch to|go to|go into|going into|hit|hitting|grab)"
-  + "(?: (?:exercise|movement|move|one|up|thing|lift|stop|drill|stretch|pose|position|is|are|was|with|to|for|the|a|an|some|our|your|my|we have|we've got|we got|we're doing|we do|we are doing|doing|do|we'll do|going to be|gonna be|going to do|be|it's|that's|another|called|classic|good|old|nice|simple|favourite|favorite|heavy|light|slow|we're|we|on|of|today|here|by|named|known|as|so|just|set|sets|\\d+|ten|eight|twelve|fifteen|twenty|um|uh|little|few|big|standard|basic|regular|go|going|you|you're|you'll|in|out))*|^)$",
+  + "(?: (?:exercise|movement|move|one|up|thing|lift|stop|drill|stretch|pose|position|is|are|was|with|to|for|the|a|an|some|our|your|my|we have|we've got|we got|we're doing|we do|we are doing|doing|do|we'll do|going to be|gonna be|going to do|be|it's|that's|another|called|classic|good|old|nice|simple|favourite|favorite|heavy|light|slow|we're|we|on|of|today|here|by|named|known|as|so|just|set|sets|\\d+|ten|eight|twelve|fifteen|twenty|um|uh|little|few|big|standard|basic|regular|go|going|you|you're|you'll|in|out|circuit|session|workout|round|list|lot|lineup|menu))*|^)$",
 );
 const STRONG = /\b(?:next|first|second|third|fourth|fifth|sixth|last|final|finally|number|exercise|station|moving|move on|moves into|onto|on to|straight into|time for|called|finish\w*|start\w*|begin\w*|kick\w*|followed|superset\w*|pair\w*|after that|then)\b/;
+
+/** Further before it: "we start on all fours with the", "next roll onto your side for the". */
+const JOINED = "(?: [\\w']+){0,7} (?:with|for|into|is|it's|to do|doing|do|got|have)(?: (?:the|a|an|some|our|your|of|we|got|call|called))*$";
+const LOOSELY = new RegExp(`\\b(?:okay|alright|then|now|let's|move|moving|come|go|head|over)${JOINED}`);
+const LOOSELY_STRONG = new RegExp(`\\b(?:next|start(?:ing)?|first up|first one|first|finish(?:ing)?|last one|to finish)${JOINED}`);
+
+const ONLY_LEADS = /^(?:(?:okay|ok|alright|all right|right|so|now|and|um|uh|well|the|a|an|our|your|some|yeah|cool|great|good|nice|perfect)(?: |$))+$/;
 
 /** How the words before a name in its sentence introduce it: 0 not, 1 weakly ("we have"), 2 strongly ("next up"). */
 export function introduction(before: string): 0 | 1 | 2 {
   const near = before.split(" ").filter((word) => word !== "").slice(-9).join(" ");
+  if (LOOSELY_STRONG.test(near)) return 2;
   for (let words = near.split(" "), at = 0; at < words.length; at += 1) {
     const match = INTRODUCES.exec(words.slice(at).join(" "));
     if (match && match.index === 0 && match[0] !== "") return STRONG.test(match[0]) ? 2 : 1;
   }
-  return near === "" || /^(?:(?:okay|ok|alright|all right|right|so|now|and|um|uh|well|the|a|an|our|your|some|yeah|cool|great|good|nice|perfect)(?: |$))+$/.test(near) ? 1 : 0;
+  if (LOOSELY.test(near)) return 1;
+  return near === "" || ONLY_LEADS.test(near) ? 1 : 0;
 }
 
 /** Named in passing: other days, other exercises it resembles or replaces, what it is good for. */

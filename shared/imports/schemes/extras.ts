@@ -38,7 +38,7 @@ const RESTS: readonly Saying[] = [
   { find: new RegExp(String.raw` (?<low>${N}) (?:to|or) (?<time>${TIME})(?: of| off| in)?(?: ${BREAK}| between)`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }, "A range of rests was said; the longer one was taken.") },
   { find: new RegExp(String.raw` (?:rest|resting|rests|recover|break|recovery)(?: (?:for|is|of|period|periods|time|will|be|it's|here|today|between|sets|each|every|the|set|rounds|then|a|your|take|we're|taking|with|on|this))* (?:${N} (?:to|or) )?(?<time>${TIME})`, "g"), read: ({ time }, match) =>
     extra({ restSeconds: secondsOf(time) ?? 0 }, / (?:to|or) \d\S* [sm]\w+$/.test(match[0]) ? "A range of rests was said; the longer one was taken." : null) },
-  { find: new RegExp(String.raw` (?<time>${TIME})(?: of| off| for| as| is| in| to)?(?: a| your| our| the| full)? (?:${BREAK}|between)(?! (?:the )?(?:warm|exercises))`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }) },
+  { find: new RegExp(String.raw` (?<time>${TIME})(?: of| off| for| as| is| in| to)?(?: a| your| our| the| full)? (?:${BREAK}|between)(?! (?:(?:the )?(?:warm|exercises)|(?:you|we) go|the (?:floor|ground|rack|bench)))`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }) },
   { find: / (?:no rest|no break|without (?:a )?rest|without any rest)(?= )/g, read: () => extra({ restSeconds: 0 }) },
 ];
 
@@ -62,7 +62,7 @@ const TEMPOS: readonly Saying[] = [
     return tempo ? extra({ tempo }) : null;
   } },
   // "3 seconds down 1 second pause 1 second up", "lower for 3 seconds pause for 1 and up for 1"
-  { find: new RegExp(String.raw` (?:(?<down>\d+)(?: (?:seconds?|secs?|count))? (?:on the way |to |on the )?(?:down|lower|lowering|eccentric|negative)|(?:lower|lowering|down)(?: \w+){0,2}? (?:for|over|in|take|taking) (?:a )?(?<down2>\d+)(?: (?:seconds?|secs?|count))?)(?<rest>(?: [a-z\d|]+){0,16})`, "g"), read: ({ down, down2, rest = "" }) => {
+  { find: new RegExp(String.raw` (?:(?<down>\d+)(?: (?:seconds?|secs?|count))? (?:on the way |to |on the )?(?:down|lower|lowering|eccentric|negative)|(?:lower|lowering|down)(?: \w+){0,2}? (?:for|over|in|take|taking) (?:a )?(?<down2>\d+)(?: (?:seconds?|secs?|count))?)(?=(?<rest>(?: [a-z\d|]+){0,16}))`, "g"), read: ({ down, down2, rest = "" }) => {
     const lower = number(down ?? down2);
     if (lower < 1 || lower > 20) return null;
     const tail = `${rest.split(/ (?:reps?|sets?|kilos?|minutes?) /)[0] ?? ""} `;

@@ -15,7 +15,7 @@ function circuitOf(parts: readonly Part[], statements: readonly PlacedStatement[
   const kindAt = (sentence: number): Part["kind"] | undefined => parts.find(({ from, to }) => sentence >= from && sentence < to)?.kind;
   const said: Record<string, unknown> = {};
   for (const { says, about, rank, sentence } of statements) {
-    const general = ["opening", "talk"].includes(kindAt(sentence) ?? "") && (says.seconds !== undefined || says.sets !== undefined);
+    const general = ["opening", "talk"].includes(kindAt(sentence) ?? "") && says.seconds !== undefined && says.restSeconds !== undefined;
     if (!(about === "circuit" || general) || (rank === "extra" && says.restSeconds === undefined)) continue;
     for (const field of WORK_FIELDS) if (says[field] !== undefined && said[field] === undefined) said[field] = says[field];
   }

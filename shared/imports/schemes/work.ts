@@ -88,7 +88,7 @@ export const WORK: readonly Saying[] = [
     return reps ? { says: { reps }, rank: "whole" } : null;
   } },
   // "10 reps 3 sets", "8 reps each side for 3 rounds", "40 metres 4 times", "30 seconds 3 times"
-  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|reps?|repetitions))?(?:${SIDE}| each)?(?: \|)?(?: and| we| we're| we'll| you| you're| you'll| do| doing| of| that| those| these| it| repeat| go| going| that's| in| total| i| want)*(?: for)? (?<sets>\d+)${KIND} (?:sets|rounds|times)(?! (?:a|per|each|every|through) (?:week|day))`, "g"), read: ({ sets, ...rest }, match) => {
+  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|reps?|repetitions))?(?:${SIDE}| each)?(?: \|)?(?: and| we| we're| we'll| you| you're| you'll| do| doing| of| that| those| these| it| repeat| go| going| that's| in| total| i| want)*(?: for)? (?<sets>\d+)${KIND} (?:sets?|rounds?|times)(?! (?:a|per|each|every|through) (?:week|day))`, "g"), read: ({ sets, ...rest }, match) => {
     const plainReps = rest["unit"] === undefined && !/ (?:each|side|leg|arm|for) /.test(match[0]);
     return plainReps ? null : whole(sets, rest);
   } },
@@ -111,9 +111,11 @@ export const WORK: readonly Saying[] = [
   { find: new RegExp(String.raw` (?<low>${N}) metres(?= )`, "g"), read: ({ low }) => part({ meters: number(low) }) },
   { find: new RegExp(String.raw` (?:as many(?: reps?)? as (?:possible|you can)|to failure|max reps|amrap)(?= )`, "g"), read: () => part({ amrap: true }) },
   // Sets alone: "3 sets", "same again for 3 rounds", "3 times through"
-  { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?! (?:ago|in a row))`, "g"), read: ({ sets }) => {
+  { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?! (?:ago|in a row|done|down|complete|left|to go|in the bag))`, "g"), read: ({ sets }, match) => {
     const count = number(sets);
+    if (count === 1 && / (?:that's|was|is|that) $/.test(match.input.slice(0, match.index + 1))) return null;
     return Number.isInteger(count) && count >= 1 && count <= 20 ? part({ sets: count }) : null;
   } },
+  { find: / (?:thing|it|that|them|these|everything|circuit|round|all|five|four|\d) (?:all )?(?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
   { find: / (?:repeat|do|doing|repeating)(?: \w+){0,3}? (?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
 ];

@@ -50,10 +50,11 @@ interface Reading {
   readonly words: readonly Word[];
   readonly classes: readonly string[];
   readonly inside: ReadonlySet<number>;
+  readonly ends: ReadonlySet<number>;
 }
 
 /** Points for a sentence ending before word `at`, having begun at `from`. */
-function pointsFor({ words, classes, inside }: Reading, from: number, at: number): number {
+function pointsFor({ words, classes, ends }: Reading, from: number, at: number): number {
   const [before, word] = [words[at - 1] as Word, words[at] as Word];
   const previous = before.plain;
   let points = lengthPoints(at - from);
@@ -77,7 +78,7 @@ function pointsFor({ words, classes, inside }: Reading, from: number, at: number
   if (NUMBER.test(previous) && (MEASURED.test(word.plain) || NUMBER.test(word.plain))) points -= 1.5;
   if (/^(?:seconds?|minutes?|secs?|mins?)$/.test(previous) && /^(?:rest|recovery|break|down|up|hold|pause|on|off|between)$/.test(word.plain)) points -= 2;
   if (MEASURED.test(previous) && NUMBER.test(word.plain)) points -= 0.8;
-  if (inside.has(at - 1) && !NUMBER.test(word.plain)) points += 0.3;
+  if (ends.has(at) && !NUMBER.test(word.plain)) points += /^(?:so|hold|grab|and|we|we're|you|your|feet|hands|elbows|one|this|same|set|over|use|take|sit|lie|stand|get)$/.test(word.plain) ? 0.8 : 0.3;
   // "All right" and "you know" are not torn apart.
   if (previous === "all" && word.plain === "right") points -= 3;
   if (previous === "you" && word.plain === "know") points -= 2;
@@ -129,13 +130,14 @@ function stretches(words: readonly Word[], signed: boolean, lines: boolean): Spa
 
 /**
  * The sentences of the words; together they hold every word.
- * @param inside - places that may not begin a sentence: the inner words of names
+ * @param names - where exercises are named: no sentence begins inside, and one often ends after
  * @param lines - every line of the source is a sentence of its own, as in notes
  */
-export function sentencesIn(words: readonly Word[], inside: ReadonlySet<number>, lines: boolean): Span[] {
+export function sentencesIn(words: readonly Word[], names: readonly Span[], lines: boolean): Span[] {
   if (words.length === 0) return [];
   const signed = isSigned(words);
   const classes = lines ? [] : wordClasses(words);
-  const reading: Reading = { words, classes, inside };
+  const inside = new Set(names.flatMap(({ from, to }) => Array.from({ length: to - from - 1 }, (_, at) => from + 1 + at)));
+  const reading: Reading = { words, classes, inside, ends: new Set(names.map(({ to }) => to)) };
   return stretches(words, signed || lines, lines).flatMap((span) => (lines || (signed && span.to - span.from <= LONGEST_SIGNED) ? [span] : cut(reading, span)));
 }

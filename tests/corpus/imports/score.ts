@@ -1,0 +1,126 @@
+import { countingIds, type BlockKind } from "../../../shared/episode";
+import { importText, type Imported } from "../../../shared/imports";
+import { speak } from "../../../shared/speech";
+import { parseSetLine } from "../../../shared/training";
+
+/** A transcript of the corpus: what is true of it, and the words, with silences in braces ({12} is twelve seconds). */
+export interface Transcript {
+  /** Syllables a second. */
+  readonly rate: number;
+  readonly parts: Readonly<Record<string, string>>;
+  /** Catalogue id, or a title in quotes for an exercise the catalogue lacks; null where no sets are said. */
+  readonly exercises: readonly { readonly name: string; readonly sets: string | null }[];
+  readonly body: string;
+}
+
+export function readTranscript(file: string): Transcript {
+  const [head = "", body = ""] = file.split(/\n---\n/);
+  const rows = head.split("\n").map((row) => /^([^:]+): (.*)$/.exec(row)).filter((row) => row !== null).map((row) => [row[1] ?? "", row[2] ?? ""] as const);
+  const isPart = (name: string): boolean => ["rate", "warm-up", "cool-down", "closing"].includes(name);
+  return {
+    rate: Number(rows.find(([name]) => name === "rate")?.[1]),
+    parts: Object.fromEntries(rows.filter(([name]) => isPart(name) && name !== "rate")),
+    exercises: rows.filter(([name]) => !isPart(name)).map(([name, sets]) => ({ name, sets: sets === "-" ? null : sets })),
+    body,
+  };
+}
+
+const stamp = (seconds: number): string => {
+  const millis = Math.round(seconds * 1000);
+  const two = (n: number, width = 2): string => String(n).padStart(width, "0");
+  return `${two(Math.floor(millis / 3_600_000))}:${two(Math.floor(millis / 60_000) % 60)}:${two(Math.floor(millis / 1000) % 60)}.${two(millis % 1000, 3)}`;
+};
+
+/**
+ * Captions as a machine would make them: two to four seconds each, lower case, no signs, cut anywhere between words.
+ * Every word takes its syllables at the transcript's rate, give or take a fifth; silences stand where the transcript has them.
+ * @returns the file, and the true words a minute of speech, silences of a second and more left out
+ */
+export function captionsOf({ rate, body }: Transcript): { readonly vtt: string; readonly wordsPerMinute: number } {
+  let at = 0.7;
+  let [spoken, count] = [0, 0];
+  const cues: { start: number; end: number; words: string[] }[] = [];
+  let open: { start: number; end: number; words: string[] } | null = null;
+  let wobble = 7;
+  const close = (): void => {
+    if (open) cues.push(open);
+    open = null;
+  };
+  for (const piece of body.split(/\s+/).filter((part) => part !== "")) {
+    const silence = /^\{([\d.]+)\}$/.exec(piece);
+    if (silence) {
+      const seconds = Number(silence[1]);
+      if (seconds >= 0.5) close();
+      if (seconds < 1) spoken += seconds;
+      at += seconds;
+      continue;
+    }
+    wobble = (wobble * 48271) % 2147483647;
+    const seconds = (Math.max(1, speak(piece).syllables) / rate) * (0.8 + (wobble % 1000) / 2500);
+    open ??= { start: at, end: at, words: [] };
+    open.words.push(piece);
+    at += seconds;
+    open.end = at;
+    spoken += seconds;
+    count += 1;
+    if (open.end - open.start >= 2 + (wobble % 7) / 4) close();
+  }
+  close();
+  const vtt = `WEBVTT\n\n${cues.map(({ start, end, words }) => `${stamp(start)} --> ${stamp(end)}\n${words.join(" ")}\n`).join("\n")}`;
+  return { vtt, wordsPerMinute: (count / spoken) * 60 };
+}
+
+/** Every word of the source that is neither in the draft nor in what was listed. */
+export function lostWords(source: string, { episode, notUnderstood }: Imported): string[] {
+  const wordsIn = (text: string): string[] => text.toLowerCase().match(/[\p{L}\p{N}][\p{L}\p{N}'.,:-]*/gu)?.map((word) => word.replace(/[.,:]+$/, "")) ?? [];
+  const kept = new Map<string, number>();
+  const held = [episode.title, ...episode.blocks.flatMap(({ title, sets, lines, alternates }) => [title, ...sets.map(({ text }) => text), ...lines.map(({ text }) => text), ...alternates.map(({ text }) => text)]), ...notUnderstood.filter(({ reason }) => reason !== "scheme" && reason !== "range").map(({ text }) => text)];
+  for (const word of held.flatMap(wordsIn)) kept.set(word, (kept.get(word) ?? 0) + 1);
+  return wordsIn(source).filter((word) => {
+    const left = kept.get(word) ?? 0;
+    kept.set(word, left - 1);
+    return left <= 0;
+  });
+}
+
+export interface Score {
+  readonly found: readonly string[];
+  readonly wanted: readonly string[];
+  readonly orderRight: boolean;
+  readonly schemes: number;
+  readonly schemesRight: number;
+  readonly wrong: readonly string[];
+  readonly paceError: number;
+  readonly partsRight: boolean;
+  readonly lost: readonly string[];
+  readonly words: number;
+}
+
+const canonical = (text: string): string => {
+  const read = parseSetLine(text);
+  return read.ok ? JSON.stringify(Object.entries(read.scheme).sort(([a], [b]) => (a < b ? -1 : 1))) : text;
+};
+
+/** Imports the transcript as captions and holds the draft against the truth. */
+export function scoreTranscript(file: string, name: string): Score {
+  const truth = readTranscript(file);
+  const { vtt, wordsPerMinute } = captionsOf(truth);
+  const result = importText(vtt, name, countingIds("i-"));
+  if (!result.ok) throw new Error(`${name}: ${result.message}`);
+  const blocks = result.episode.blocks.filter(({ kind }) => kind === "exercise");
+  const found = blocks.map(({ exercise, title }) => exercise ?? `"${title.toLowerCase()}"`);
+  const wanted = truth.exercises.map(({ name: exercise }) => exercise);
+  const counted = truth.exercises.filter(({ sets }) => sets !== null);
+  const wrong: string[] = [];
+  for (const { name: exercise, sets } of counted) {
+    const block = blocks[found.indexOf(exercise)];
+    const working = block?.sets.filter(({ role }) => role === "working").map(({ text }) => text) ?? [];
+    if (working.length !== 1 || canonical(working[0] ?? "") !== canonical(sets ?? "")) wrong.push(`${exercise}: wanted ${sets}, got ${working.join(" + ") || "nothing"}`);
+  }
+  const has = (kind: BlockKind): boolean => result.episode.blocks.some((block) => block.kind === kind);
+  const partsRight = (["warm-up", "cool-down", "closing"] as const).every((kind) => truth.parts[kind] === undefined || (truth.parts[kind] === "yes") === has(kind));
+  return {
+    found, wanted, orderRight: found.join() === wanted.join(), schemes: counted.length, schemesRight: counted.length - wrong.length, wrong,
+    paceError: Math.abs((result.pace?.wordsPerMinute ?? 0) - wordsPerMinute) / wordsPerMinute, partsRight, lost: lostWords(truth.body.replace(/\{[\d.]+\}/g, ""), result), words: result.words,
+  };
+}
