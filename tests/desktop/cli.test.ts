@@ -63,7 +63,7 @@ describe("check --list and --explain", () => {
   it("explains one rule with its reason, source and limits", async () => {
     const { code, out } = await repwright(["check", "--explain", "min-rest"]);
     expect(code).toBe(0);
-    expect(out).toMatch(/Why: .*\n {2}Source: NSCA.*\n {2}Limits: maxReps 6, seconds 120/);
+    expect(out).toMatch(/Why: .*\n {2}Source: NSCA.*\n {2}Limits: maxReps 6, percent 85, seconds 120/);
   });
   it("refuses an unknown rule by name", async () => {
     const { code, err } = await repwright(["check", "--explain", "no-such-rule"]);
@@ -135,7 +135,7 @@ describe("export", () => {
     expect(code).toBe(0);
     expect(out.trimEnd().split("\n")).toEqual(DOCUMENT_IDS.map((id) => join(to, `strong-for-the-trail-7-${id}`)));
     expect(readdirSync(to)).toHaveLength(EXPORTERS.length);
-    const begins: Record<string, string> = { pdf: "%PDF", docx: "PK\u0003\u0004", vtt: "WEBVTT\n\n1\n", srt: "1\n00:00:" };
+    const begins: Record<string, string> = { pdf: "%PDF", docx: "PK\u0003\u0004", vtt: "WEBVTT\n\n1\n", srt: "1\n00:00:", txt: "Rows, presses, carries\nVoiceover script" };
     for (const path of out.trimEnd().split("\n")) {
       const start = begins[path.slice(path.lastIndexOf(".") + 1)] ?? "";
       expect(readFileSync(path).subarray(0, start.length).toString("latin1")).toBe(start);

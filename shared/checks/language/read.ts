@@ -10,9 +10,9 @@ import type { CueInput, CueLabel } from "./types";
  * alone when it is fairly sure. Chosen on lines of writers the model had not seen, for silence on good coaching first.
  */
 const KEEP = 0.1;
-const ADD = 0.45;
+const ADD = 0.5;
 /** Where the grammar reader sees the fault named only to be turned down, likeness must be all but certain. */
-const OVERRULE = 0.8;
+const OVERRULE = 0.9;
 
 /** Likeness was learned from single lines; a longer text is read in passages of whole sentences, of at most so many words. */
 const PASSAGE = 40;

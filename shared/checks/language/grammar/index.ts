@@ -61,11 +61,10 @@ function isLoaded(input: CueInput, text: Reading): boolean {
 }
 const LOADED_NAMES = ["bar", "bell", "plate", "weight", "load", "sled", "sandbag", "machine", "cable"];
 
-function applies({ pattern, with: needs, without }: Compiled, input: CueInput, text: Reading, loaded: boolean, landed: number): boolean {
+function applies({ pattern, with: needs, without }: Compiled, input: CueInput, text: Reading, landed: number): boolean {
   if (pattern.only && !pattern.only.includes(input.family)) return false;
   if (pattern.not?.includes(input.family)) return false;
   if (pattern.audience && !pattern.audience.includes(input.audience)) return false;
-  if (pattern.loaded && !loaded) return false;
   return (!needs || shows(needs, text, landed)) && !(without && shows(without, text, landed));
 }
 
@@ -118,7 +117,7 @@ function forPeople(found: readonly CueLabel[], input: CueInput): CueLabel[] {
 /** What the grammar reader makes of a text. */
 export interface Grammatical {
   readonly found: readonly CueLabel[];
-  /** Labels whose faults are named only to be forbidden, warned of or quoted, or whose safe habits are kept. */
+  /** Labels whose faults are named only to be forbidden, warned of or quoted, or are harmless without a load, or whose safe habits are kept. */
   readonly turnedDown: readonly CueLabelName[];
 }
 
@@ -134,8 +133,10 @@ export function readGrammar(text: Reading, input: CueInput): Grammatical {
   const turnedDown = new Set<CueLabelName>();
   for (const element of text.hits.keys()) {
     for (const each of byAnchor.get(element) ?? []) {
-      if (found[each.order] || !each.find.required.every((part) => text.hits.has(part)) || !applies(each, input, text, loaded, landed)) continue;
-      const where = evidence(each, text, landed);
+      if (found[each.order] || !each.find.required.every((part) => text.hits.has(part)) || !applies(each, input, text, landed)) continue;
+      // A curve that carries nothing is no fault: named, but harmless here.
+      const seen = evidence(each, text, landed);
+      const where = seen && each.pattern.loaded && !loaded ? "turned down" : seen;
       if (where === "turned down") turnedDown.add(each.label);
       else if (where) found[each.order] = { label: each.label, ...where, by: "grammar", ruling: each.ruling };
     }
