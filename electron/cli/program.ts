@@ -33,10 +33,10 @@ function programFor(terminal: Terminal, done: (code: ExitCode) => void): Command
     });
 
   program.command("export").argument("<episode>", "an .episode.json file").requiredOption("--to <folder>", "where the documents go; made when missing")
-    .option("--only <names>", "documents by name, with commas: shot-list, voiceover, captions, handout, or one file such as captions.vtt")
+    .option("--only <names>", "documents by name, with commas: shot-list, voiceover, cue-card, captions, handout, or one file such as captions.vtt")
     .addOption(new Option("--paper <size>", "paper size").choices(["a4", "letter"]).default("a4"))
     .addOption(new Option("--units <unit>", "show loads in this unit (default: the session's)").choices(["kg", "lb"]))
-    .description("write the shot list, the voiceover script, the captions and the handout")
+    .description("write the shot list, the voiceover script and its cue card, the captions and the handout")
     .action(async (path: string, flags: ExportFlags) => done(await (await import("./export")).exportPapers(terminal, path, flags)));
 
   program.command("time").argument("<episode>", "an .episode.json file").option("--json", "seconds as JSON")

@@ -2,17 +2,19 @@ import { captionsSrt, captionsVtt } from "./captions";
 import { handoutPdf } from "./handout";
 import { shotListDocx, shotListPdf } from "./shot-list";
 import type { DocumentId, Exporter } from "./types";
-import { voiceoverDocx, voiceoverPdf } from "./voiceover";
+import { cueCardDocx, cueCardPdf, voiceoverDocx, voiceoverPdf, voiceoverTxt } from "./voiceover";
 
 /** Documents: pure functions from an episode to the bytes of a file. */
 export * from "./types";
 export * from "./publish";
 export { captionLimitsOf, captionsOf, spelledForReader, type CaptionOptions, type EpisodeCaptions, type MeasuredLine } from "./captions";
 export { fileNameFor } from "./file-name";
-export { captionsSrt, captionsVtt, handoutPdf, shotListDocx, shotListPdf, voiceoverDocx, voiceoverPdf };
+export { captionsSrt, captionsVtt, cueCardDocx, cueCardPdf, handoutPdf, shotListDocx, shotListPdf, voiceoverDocx, voiceoverPdf, voiceoverTxt };
 
 /** Every document there is, in the order a coach needs them. */
-export const EXPORTERS: readonly Exporter[] = [shotListPdf, shotListDocx, voiceoverPdf, voiceoverDocx, captionsVtt, captionsSrt, handoutPdf];
+export const EXPORTERS: readonly Exporter[] = [
+  shotListPdf, shotListDocx, voiceoverPdf, voiceoverDocx, voiceoverTxt, cueCardPdf, cueCardDocx, captionsVtt, captionsSrt, handoutPdf,
+];
 
 /** @throws {Error} when no exporter has the id */
 export function exporterFor(id: DocumentId): Exporter {

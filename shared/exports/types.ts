@@ -3,7 +3,7 @@ import type { Pace } from "../speech";
 
 export type PaperSize = "a4" | "letter";
 export const DOCUMENT_IDS = [
-  "shot-list.pdf", "shot-list.docx", "voiceover.pdf", "voiceover.docx", "captions.vtt", "captions.srt", "handout.pdf",
+  "shot-list.pdf", "shot-list.docx", "voiceover.pdf", "voiceover.docx", "voiceover.txt", "cue-card.pdf", "cue-card.docx", "captions.vtt", "captions.srt", "handout.pdf",
 ] as const;
 /** A document and its file format; also the end of its file name. */
 export type DocumentId = (typeof DOCUMENT_IDS)[number];

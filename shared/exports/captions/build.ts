@@ -1,7 +1,8 @@
 import { episodeClocks } from "../../clocks";
-import { blockName, linesOf, type Block, type Episode } from "../../episode";
+import { blockName, type Block, type Episode } from "../../episode";
 import { framesToSeconds } from "../../filming";
-import { CAPTION_LIMITS, HANDLE_SECONDS, UPRIGHT_LIMITS, captionFaults, paceOf, speak, type CaptionLimits, type Cue, type Pace } from "../../speech";
+import { CAPTION_LIMITS, UPRIGHT_LIMITS, captionFaults, paceOf, type CaptionLimits, type Cue, type Pace } from "../../speech";
+import { spokenLines, spokenSeconds } from "../spoken-lines";
 import { atomsOf, type Atom } from "./atoms";
 import { cutCaptions, type Piece, type TimedAtom } from "./cut";
 import { showCaptions } from "./show";
@@ -52,17 +53,12 @@ interface Placed {
  * @param starts - of the block, and `length` its picture; seconds
  */
 function placeBlock(block: Block, starts: number, length: number, pace: Pace, limits: CaptionLimits, measured: CaptionOptions["measured"]): Placed {
-  const lines = linesOf(block, "say").filter(({ text }) => speak(text, pace).words > 0);
-  const secondsOf = lines.map(({ text }) => speak(text, pace).seconds);
-  const said = secondsOf.reduce((sum, seconds) => sum + seconds, 0) + pace.sentenceSeconds * Math.max(0, lines.length - 1);
+  const lines = spokenLines(block, length, pace);
+  const said = spokenSeconds(lines);
   const factor = said > length && said > 0 ? length / said : 1;
-  let at = starts + Math.max(0, Math.min(HANDLE_SECONDS / 2, (length - said) / 2));
-  const atoms = lines.flatMap((line, i): TimedAtom[] => {
-    const seconds = secondsOf[i] ?? 0;
+  const atoms = lines.flatMap(({ line, from, seconds }): TimedAtom[] => {
     const real = measured?.get(line.id);
-    const placed = timed(atomsOf(line.text, pace, limits.lineCharacters), real ? starts + real.from : at, real && seconds > 0 ? real.seconds / seconds : factor);
-    at = (placed.at(-1)?.to ?? at) + pace.sentenceSeconds * factor;
-    return placed;
+    return timed(atomsOf(line.text, pace, limits.lineCharacters), starts + (real?.from ?? from * factor), real && seconds > 0 ? real.seconds / seconds : factor);
   });
   return { atoms: [...atoms].sort((a, b) => a.from - b.from), over: Math.max(0, said - length) };
 }

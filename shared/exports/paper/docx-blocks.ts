@@ -35,7 +35,7 @@ function tableOf(node: Extract<PaperNode, { kind: "table" }>, setting: Setting):
     middle: node.valign === "middle",
     cells: widths.map((width, at) => ({
       blocks: cellBlocks(row.cells[at] ?? [], inCell(setting, width - 8, { size, align: node.columns[at]?.align ?? "left" })),
-      borders: { bottom: line(0.5, PALE) },
+      ...(row.goesOn ? {} : { borders: { bottom: line(0.5, PALE) } }),
       pad: pad(at),
     })),
   }));

@@ -1,4 +1,4 @@
 /** Paper: the tree documents are written in, and the two renderers that draw it. */
 export * from "./tree";
-export { renderPdf, PAGE_SIZES, MARGIN } from "./pdf";
+export { pagesOf, renderPdf, PAGE_SIZES, MARGIN } from "./pdf";
 export { renderDocx, DOCX_NOTES, type DocxOptions } from "./docx";

@@ -98,7 +98,7 @@ const writers: Writers = {
         const children = (row.cells[c] ?? []).map((child) => (child.kind === "paragraph" ? { ...child, align: child.align ?? column.align ?? "left", size: child.size ?? node.size ?? SIZES.body } : child));
         return { ...at, pieces: layout(children, at.width, cellTag, room) };
       });
-      const piece = sideBySide(cells, { padding: { top: padding, bottom: padding }, width, valign: node.valign ?? "top", below: "hair" });
+      const piece = sideBySide(cells, { padding: { top: padding, bottom: padding }, width, valign: node.valign ?? "top", ...(row.goesOn ? {} : { below: "hair" as const }) });
       const withHead = (part: Piece): Piece => ({ ...part, head: again, split: (height) => { const halves = part.split?.(height); return halves ? [withHead(halves[0]), withHead(halves[1])] : null; } });
       return r === node.rows.length - 1 ? { ...withHead(piece), after: 10 } : withHead(piece);
     });

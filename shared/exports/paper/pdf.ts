@@ -50,6 +50,11 @@ export async function renderPdf(paper: Paper, options: PdfOptions, tighter?: () 
   return tight.pages < roomy.pages ? tight.draw() : roomy.draw();
 }
 
+/** How many pages a paper takes; nothing is drawn. */
+export async function pagesOf(paper: Paper, options: PdfOptions): Promise<number> {
+  return (await plan(paper, options)).pages;
+}
+
 type PdfOptions = Pick<ExportOptions, "paper" | "fonts" | "date">;
 
 interface Plan {

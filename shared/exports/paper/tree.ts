@@ -70,6 +70,8 @@ export interface TableColumn {
 export interface TableRow {
   /** One per column; missing ones are empty. */
   readonly cells: readonly (readonly PaperNode[])[];
+  /** No line below it: the next row goes on with the same thing. */
+  readonly goesOn?: boolean;
 }
 
 /** The head repeats on every page; a row is split only when it is taller than a page. */

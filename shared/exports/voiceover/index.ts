@@ -1,12 +1,15 @@
-/** The voiceover script: what is said over the pictures, for reading aloud. */
+/** What is said over the pictures: the script to read from, a card to speak from, and the words as plain text. */
 import { linesOf, type Episode } from "../../episode";
-import { renderDocx, renderPdf } from "../paper";
-import type { Exporter, Rendered } from "../types";
+import { pagesOf, renderDocx, renderPdf, type Paper } from "../paper";
+import type { ExportOptions, Exporter, Rendered } from "../types";
+import { CARD_SIZES, cueCardPaper } from "./cue-card";
+import { voiceoverText } from "./plain-text";
 import { voiceoverPaper } from "./tree";
 
 export { voiceoverPaper } from "./tree";
 
 const SOURCE = "common practice, no source";
+const DOCX_MIME = "application/vnd.openxmlformats-officedocument.wordprocessingml.document";
 
 /** What of the episode the script leaves out, where there is such a thing. */
 function dropped(episode: Episode): string[] {
@@ -22,9 +25,32 @@ export const voiceoverPdf: Exporter = {
 };
 
 export const voiceoverDocx: Exporter = {
-  meta: {
-    id: "voiceover.docx", title: "Voiceover script for Word", extension: "docx",
-    mime: "application/vnd.openxmlformats-officedocument.wordprocessingml.document", source: SOURCE,
-  },
+  meta: { id: "voiceover.docx", title: "Voiceover script for Word", extension: "docx", mime: DOCX_MIME, source: SOURCE },
   render: async (episode, options) => withNotes(await renderDocx(voiceoverPaper(episode, options.pace), options), dropped(episode)),
+};
+
+export const voiceoverTxt: Exporter = {
+  meta: { id: "voiceover.txt", title: "Voiceover script as plain text", extension: "txt", mime: "text/plain", source: SOURCE },
+  render: async (episode, { pace }) => ({ bytes: new TextEncoder().encode(voiceoverText(episode, pace)), notes: dropped(episode) }),
+};
+
+/** Points kept free on a Word card: its lines may break elsewhere, and a second page would hold one row. */
+const WORD_SPARE = 60;
+
+/** The roomiest card that fits one page, else the tightest. Measured with the PDF's own letters, for Word too. */
+async function card(episode: Episode, options: ExportOptions, spare: number): Promise<Paper> {
+  for (const size of CARD_SIZES) {
+    if (size === CARD_SIZES.at(-1) || (await pagesOf(cueCardPaper(episode, size, options.pace, spare), options)) === 1) return cueCardPaper(episode, size, options.pace);
+  }
+  throw new Error("card: there is no size to set it in");
+}
+
+export const cueCardPdf: Exporter = {
+  meta: { id: "cue-card.pdf", title: "Cue card", extension: "pdf", mime: "application/pdf", source: SOURCE },
+  render: async (episode, options) => renderPdf(await card(episode, options, 0), options),
+};
+
+export const cueCardDocx: Exporter = {
+  meta: { id: "cue-card.docx", title: "Cue card for Word", extension: "docx", mime: DOCX_MIME, source: SOURCE },
+  render: async (episode, options) => renderDocx(await card(episode, options, WORD_SPARE), options),
 };

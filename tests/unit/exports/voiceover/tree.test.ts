@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { countingIds, demoEpisode, emptyBlock, emptyEpisode, linesOf, newLine, type Block, type Episode, type LineKind } from "../../../../shared/episode";
 import { plain, type PaperNode, type Paragraph, type Table } from "../../../../shared/exports/paper";
 import { voiceoverDocx } from "../../../../shared/exports/voiceover";
+import { scriptOf } from "../../../../shared/exports/voiceover/script";
 import { voiceoverPaper } from "../../../../shared/exports/voiceover/tree";
 import { DEFAULT_PACE, speak, type Pace } from "../../../../shared/speech";
 
@@ -27,17 +28,20 @@ const wordsOf = (nodes: readonly PaperNode[]): string =>
     return node.kind === "table" ? node.rows.flatMap((row) => row.cells.flat()).flatMap((cell) => (isParagraph(cell) ? [plain(cell.text)] : [])) : [];
   }).join("\n");
 const scripts = (nodes: readonly PaperNode[]): Table[] => nodes.filter((node): node is Table => node.kind === "table" && node.columns[1]?.head === "say");
-const bare = (text: string): string => text.replace(/\s+[/¦](?=\s|$)/g, "").replace(/\s+/g, " ").trim();
+const bare = (text: string): string => text.replace(/\u00a0/g, " ").replace(/\s+[/¦](?=\s|$)/g, "").replace(/\s+/g, " ").trim();
 
 describe("voiceoverPaper", () => {
-  it("prints every say line in order, large, with its seconds", () => {
+  it("prints every sentence in order, large, with its seconds; the sentences of a line add up to it", () => {
     const nodes = nodesOf(demoEpisode);
     const rows = scripts(nodes).flatMap((table) => table.rows);
     const said = demoEpisode.blocks.flatMap((each) => linesOf(each, "say")).map((line) => line.text);
     const cells = rows.map((row) => row.cells.map((cell) => cell.filter(isParagraph)));
-    expect(cells.map((cell) => bare(plain(cell[1]?.[0]?.text ?? "")))).toEqual(said.map(bare));
-    expect(cells.map((cell) => plain(cell[2]?.[0]?.text ?? ""))).toEqual(said.map((text) => `${Math.round(speak(text).seconds)} s`));
-    expect(Math.min(...cells.map((cell) => cell[1]?.[0]?.size ?? 0))).toBeGreaterThanOrEqual(15);
+    expect(bare(cells.map((cell) => plain(cell[1]?.[0]?.text ?? "")).join(" "))).toBe(bare(said.join(" ")));
+    expect(cells.every((cell) => /[.!?]( \/)?$/.test(plain(cell[1]?.[0]?.text ?? "").replace(/\u00a0/g, " ")))).toBe(true);
+    expect(Math.min(...cells.map((cell) => cell[1]?.[0]?.size ?? 0))).toBeGreaterThanOrEqual(16);
+    const [opening] = scriptOf(demoEpisode, DEFAULT_PACE);
+    const last = opening?.rows.at(-1);
+    expect((last?.at ?? 0) + (last?.seconds ?? 0) - (opening?.rows[0]?.at ?? 0)).toBeCloseTo(speak(said[0] ?? "").seconds, 6);
   });
 
   it("leaves private notes, cues and cautions out", () => {
@@ -63,32 +67,52 @@ describe("voiceoverPaper", () => {
     expect(words).toContain("No words: 9 s of picture.");
   });
 
-  it("gives the spoken form of lines and set lines that are not said as written, and what is on screen", () => {
-    const made = episode(block([["say", "Do 3 x 8 @ 20 kg."], ["say", "Now rest."], ["shot", "Side, full: arms"]], { sets: [{ id: newId(), role: "working", text: "3 x 8 @ 20 kg" }] }));
+  it("gives what is said otherwise below its sentence, the set line, and what is on screen beside the words it begins with", () => {
+    const made = episode(block([["say", "Do 3 x 8 @ 20 kg. Now rest."], ["shot", "Side, full, 2 s: arms"], ["shot", "Rear, full, 90 s: back"], ["shot", "Insert, 4 s: grip"]], { sets: [{ id: newId(), role: "working", text: "3 x 8 @ 20 kg" }], clipSeconds: 30 }));
     const words = wordsOf(nodesOf(made));
-    expect(words).toContain("said: Do three sets of eight at twenty kilos.");
-    expect(words).toContain("Set line: 3 x 8 @ 20 kg said: three sets of eight at twenty kilos");
-    expect(words).toContain("On screen: Side, full: arms");
-    expect(words.match(/said: /g)).toHaveLength(2);
+    expect(words).toContain("say  3 x 8 @ 20 kg: three sets of eight at twenty kilos");
+    expect(words).toContain("Sets  3 x 8 @ 20 kg");
+    const beside = scripts(nodesOf(made)).flatMap((table) => table.rows).map((row) => row.cells[2]?.filter(isParagraph).map((cell) => plain(cell.text)));
+    expect(beside).toEqual([["Side, full, 2 s: arms", "Rear, full, 90 s: back"], []]);
+    expect(words).toContain("Then on screen  Insert, 4 s: grip");
   });
 
-  it("counts the running time on through lines and blocks", () => {
-    const made = episode(block([["say", "First line."]], { clipSeconds: 60 }), block([["say", "Second line."], ["say", "Third line."]], { clipSeconds: 30 }));
-    const starts = scripts(nodesOf(made)).flatMap((table) => table.rows).map((row) => row.cells[0]?.filter(isParagraph).map((cell) => plain(cell.text)).join(""));
-    const third = 60 + speak("Second line.").seconds + DEFAULT_PACE.sentenceSeconds;
-    expect(starts).toEqual(["0:00", "1:00", `1:0${Math.round(third) - 60}`]);
+  it("counts the running time on through sentences, lines and blocks", () => {
+    const made = episode(block([["say", "First line."]], { clipSeconds: 60 }), block([["say", "Second line. And more."], ["say", "Third line."]], { clipSeconds: 30 }));
+    const starts = scriptOf(made, DEFAULT_PACE).flatMap(({ rows }) => rows.map(({ at }) => at));
+    const second = speak("Second line. And more.").seconds;
+    expect(starts[0]).toBe(1);
+    expect(starts[1]).toBe(61);
+    expect(starts[3]).toBeCloseTo(61 + second + DEFAULT_PACE.sentenceSeconds, 6);
+    expect(scripts(nodesOf(made)).flatMap((table) => table.rows).map((row) => plain(row.cells[0]?.filter(isParagraph)[0]?.text ?? "")).slice(0, 2)).toEqual(["0:01", "1:01"]);
   });
 
-  it("holds a block of one line together, and a line of several in one row", () => {
-    const one = voiceoverPaper(episode(block([["say", "Only."]]))).sections[1]?.children[0];
-    expect(one?.kind === "keepTogether" && scripts(flat(one.children))).toHaveLength(1);
-    const two = scripts(nodesOf(episode(block([["say", "One."], ["say", "Two."]]))));
-    expect(two.map((table) => table.rows.length)).toEqual([2]);
+  it("holds a block together, and never parts a sentence: each is one row", () => {
+    const paper = voiceoverPaper(episode(block([["say", "One. Two."], ["say", "Three."]])));
+    const whole = paper.sections[1]?.children[0];
+    expect(whole?.kind).toBe("keepTogether");
+    const table = scripts(flat(whole ? [whole] : []))[0];
+    expect(table?.rows.map((row) => row.goesOn)).toEqual([true, false, false]);
+  });
+
+  it("cuts a sentence that no page should hold at a breath, and loses none of its words", () => {
+    const endless = "and then we walk and we carry and we rest because the trail is long ".repeat(60).trim().slice(0, 4000);
+    const [script] = scriptOf(episode(block([["say", endless]])), DEFAULT_PACE);
+    const texts = script?.rows.map((row) => row.segments.map(({ text }) => text).join(" ")) ?? [];
+    expect(texts.join(" ")).toBe(endless);
+    expect(Math.max(...texts.map((text) => text.length))).toBeLessThanOrEqual(500);
+  });
+
+  it("prints words between stars in bold and without the stars", () => {
+    const [table] = scripts(nodesOf(episode(block([["say", "Lower it *very slowly*, then stop."]]))));
+    const cell = table?.rows[0]?.cells[1]?.filter(isParagraph)[0];
+    expect(plain(cell?.text ?? "")).toBe("Lower it very slowly, then stop.");
+    expect(typeof cell?.text === "object" && cell.text.filter((run) => run.weight === "bold").map((run) => run.text.trim())).toEqual(["very slowly,"]);
   });
 
   it("reckons at the speaker's own pace", () => {
     const made = episode(block([["say", "One two three four five six."]]));
-    const secondsAt = (syllablesPerSecond: number) => Number(/(\d+) s/.exec(plain(scripts(nodesOf(made, { ...DEFAULT_PACE, syllablesPerSecond }))[0]?.rows[0]?.cells[2]?.filter(isParagraph)[0]?.text ?? ""))?.[1]);
+    const secondsAt = (syllablesPerSecond: number) => Number(/(\d+) s/.exec(plain(scripts(nodesOf(made, { ...DEFAULT_PACE, syllablesPerSecond }))[0]?.rows[0]?.cells[0]?.filter(isParagraph)[1]?.text ?? ""))?.[1]);
     expect(secondsAt(1)).toBeGreaterThan(secondsAt(4));
   });
 

@@ -1,0 +1,32 @@
+import { linesOf, type Block, type Line } from "../episode";
+import { HANDLE_SECONDS, speak, type Pace } from "../speech";
+
+/** A say line with words in it, and when it is spoken if the pace holds. */
+export interface SpokenLine {
+  readonly line: Line;
+  /** Seconds from the start of its block's picture. */
+  readonly from: number;
+  readonly seconds: number;
+}
+
+/** Seconds from a block's first word to its last, a sentence's pause between lines. */
+export const spokenSeconds = (lines: readonly SpokenLine[]): number => {
+  const [first, last] = [lines[0], lines.at(-1)];
+  return first && last ? last.from + last.seconds - first.from : 0;
+};
+
+/**
+ * A block's say lines on its picture: half the handles lead in when there is room for them, less when the picture is short.
+ * Words longer than the picture begin with it and run over its end.
+ * @param length - of the picture, seconds
+ */
+export function spokenLines(block: Block, length: number, pace: Pace): SpokenLine[] {
+  const said = linesOf(block, "say").map((line) => ({ line, ...speak(line.text, pace) })).filter(({ words }) => words > 0);
+  const all = said.reduce((sum, { seconds }) => sum + seconds, 0) + pace.sentenceSeconds * Math.max(0, said.length - 1);
+  let from = Math.max(0, Math.min(HANDLE_SECONDS / 2, (length - all) / 2));
+  return said.map(({ line, seconds }) => {
+    const spoken = { line, from, seconds };
+    from += seconds + pace.sentenceSeconds;
+    return spoken;
+  });
+}

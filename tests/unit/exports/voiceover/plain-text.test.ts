@@ -1,0 +1,33 @@
+import { describe, expect, it } from "vitest";
+import { countingIds, demoEpisode, emptyBlock, emptyEpisode, linesOf, newLine } from "../../../../shared/episode";
+import { voiceoverText } from "../../../../shared/exports/voiceover/plain-text";
+import { DEFAULT_PACE } from "../../../../shared/speech";
+
+const newId = countingIds("p-");
+
+describe("the script as plain text", () => {
+  it("prints a block with its times, breaths, shots and pronunciations", () => {
+    const block = emptyBlock(newId, "exercise", {
+      title: "Row", clipSeconds: 40,
+      lines: [newLine(newId, "say", "Lie *chest* down. / Do 3 x 8 @ 20 kg."), newLine(newId, "shot", "Side, full, 12 s: arms"), newLine(newId, "note", "secret")],
+    });
+    expect(voiceoverText(emptyEpisode(newId, { title: "Short", blocks: [block] }), DEFAULT_PACE)).toMatch(new RegExp([
+      "^Short", "Voiceover script", "Words 0:0\\d \\(\\d+ words\\), video 0:40, target 10:00\\.", "", "1\\. Row", "From 0:00, clip 40 s, words \\d s: 3\\d s of picture left\\.", "",
+      " {14}\\[Side, full, 12 s: arms\\]", " {3}0:01 {2}1 s {2}Lie \\*chest\\* down\\. /", " {3}0:0\\d {2}\\d s {2}Do 3 x 8 @ 20 kg\\.", " {14}\\(3 x 8 @ 20 kg: three sets of eight at twenty kilos\\)\n$",
+    ].join("\n")));
+  });
+
+  it("keeps every word of the demo, in lines that fit a mail", () => {
+    const text = voiceoverText(demoEpisode);
+    expect(Math.max(...text.split("\n").map((line) => line.length))).toBeLessThanOrEqual(76);
+    const words = text.replace(/^[ \d:]{14}(?= *\S)|^ +\d+:\d\d +\d+ s +/gm, " ").replace(/\s+/g, " ");
+    for (const line of demoEpisode.blocks.flatMap((block) => linesOf(block, "say"))) {
+      for (const sentence of line.text.replace(/ \//g, "").split(/(?<=[.!?]) /)) expect(words).toContain(sentence);
+    }
+    expect(text).not.toContain("Ask the front desk first");
+  });
+
+  it("says that there is nothing to say", () => {
+    expect(voiceoverText(emptyEpisode(newId))).toContain("no blocks yet");
+  });
+});
