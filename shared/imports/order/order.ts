@@ -36,7 +36,7 @@ const ENOUGH = 2.2;
 /** How many sentences after a name its scheme and its teaching may come. */
 const REACH = 8;
 
-const isCounted = ({ says, about }: Statement): boolean => about !== "ramp-up" && says.sets !== undefined;
+const isCounted = ({ says, about }: Statement): boolean => about !== "ramp-up" && (says.sets !== undefined || says.emomMinutes !== undefined);
 
 /** Points for a name beginning a block of its own. */
 function points(speech: Speech, at: number): number {
@@ -44,8 +44,7 @@ function points(speech: Speech, at: number): number {
   const candidate = candidates[at] as Candidate;
   const { sentence, strength, passing, listed, takenBack, isThing, sure } = candidate;
   if (takenBack) return -9;
-  const rival = candidates.slice(at + 1).find((other) => other.sentence > sentence && other.strength === 2 && !other.passing && other.name.title !== candidate.name.title)?.sentence ?? Infinity;
-  const until = Math.min(sentence + REACH, rival);
+  const until = Math.min(sentence + REACH, rivalOf(speech, at));
   let sum = [0, 1.2, 2.1][strength] ?? 0;
   if (/^(?:um |uh )?(?:okay|ok|alright|all right|right|so|next|now|then|and then|good|great|nice|cool|perfect|moving on|first|last|finally|lovely|brilliant)\b/.test(said[sentence] ?? "")) sum += 0.6;
   if (statements.some((statement) => statement.sentence === sentence && (isCounted(statement) || statement.rank !== "extra"))) sum += 1.5;
@@ -66,6 +65,19 @@ function refersTo(candidate: Candidate, open: Candidate): boolean {
   if (candidate.name.title === open.name.title) return true;
   const own = new Set([...open.name.words, ...(open.name.exercise ? open.name.exercise.name.toLowerCase().split(/[^a-z]+/) : [])]);
   return candidate.name.words.length < open.name.words.length + 1 && candidate.name.words.every((word) => own.has(word) || open.name.letters.includes(word));
+}
+
+/** The sentence of the next name that is introduced as another exercise. */
+const rivalOf = ({ candidates }: Speech, at: number): number => {
+  const candidate = candidates[at] as Candidate;
+  return candidates.slice(at + 1).find((other) => other.sentence > candidate.sentence && other.strength === 2 && !other.passing && other.name.title !== candidate.name.title)?.sentence ?? Infinity;
+};
+
+/** Are several sets said for it before another exercise comes? */
+function isCountedFrom(speech: Speech, at: number): boolean {
+  const from = (speech.candidates[at] as Candidate).sentence;
+  const until = Math.min(from + REACH, rivalOf(speech, at));
+  return speech.statements.some((statement) => statement.sentence >= from && statement.sentence < Math.max(until, from + 1) && isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.emomMinutes !== undefined));
 }
 
 interface Opened {
@@ -100,8 +112,8 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
       if (done(candidate)) continue;
       const sum = points(speech, at);
       if (sum < ENOUGH) continue;
-      const counted = speech.statements.some((statement) => statement.sentence >= number && statement.sentence <= number + 4 && isCounted(statement) && (statement.says.sets ?? 0) > 1);
-      if (zone === "warm-up" && !ready && (isMobile(candidate) || !counted || candidate.strength < 2)) continue;
+      const counted = isCountedFrom(speech, at);
+      if (zone === "warm-up" && !ready && (isMobile(candidate) || !counted)) continue;
       if (zone === "warm-up" && ready && isMobile(candidate) && !mobileIsMain && !counted) continue;
       if (zone === "cool-down" && (isMobile(candidate) || !counted || candidate.strength < 2)) continue;
       zone = "main";

@@ -109,7 +109,9 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
     const complete = { ...rest, ...fixed, ...says, ...scheme };
     if (hasWork(complete) && (complete.sets !== undefined || complete.emomMinutes !== undefined || complete.reps !== undefined)) {
       if (add("working", base, complete)) used.concat(base).forEach((statement) => statement.remark !== null && remarks.push({ statement, why: statement.remark, isOpen: false }));
-    } else if (hasWork(complete)) base.forEach((statement) => remarks.push({ statement, why: "What one set is was heard, but not how many sets.", isOpen: true }));
+    } else if (hasWork(complete)) {
+      if (add("working", base, { ...complete, sets: 1 })) base.forEach((statement) => remarks.push({ statement, why: "No number of sets was heard; one was written.", isOpen: false }));
+    }
     else base.forEach((statement) => remarks.push({ statement, why: "A number of sets was heard, but not what one set is.", isOpen: true }));
   }
   // Further work in the same block: a back-off set, a last set. What differs and is counted stands on its own line.

@@ -37,6 +37,7 @@ function piecesOf(plain: string): string[] {
     .replace(/(\d)(kgs?|kilos?|lbs?|pounds?|%|secs?|seconds?|mins?|minutes?|m|metres?|meters?|s|x|reps?|sets?)(?![a-z])/g, (_, figure: string, unit: string) => `${figure} ${unit === "s" ? "seconds" : unit === "m" ? "metres" : unit === "%" ? "percent" : unit}`)
     .replace(/^(rpe|rir)[:-]?(?=\d)/, "$1 ")
     .replace(/@/g, " at ")
+    .replace(/^(tempo|rest|rpe|load|weight|break|effort)'s$/, "$1 is")
     .split(/[\s/]+|(?<=[a-z])-(?=[a-z\d])|(?<=\d)-(?=[a-z])/)
     .map((part) => part.replace(/^[^a-z\d.]+|[^a-z\d%]+$/g, ""))
     .filter((part) => part !== "");

@@ -14,13 +14,18 @@ const WORK_FIELDS = ["sets", "repsMin", "repsMax", "reps", "seconds", "meters", 
 function circuitOf(parts: readonly Part[], statements: readonly PlacedStatement[]): Partial<Scheme> {
   const kindAt = (sentence: number): Part["kind"] | undefined => parts.find(({ from, to }) => sentence >= from && sentence < to)?.kind;
   const said: Record<string, unknown> = {};
-  for (const { says, about, rank, sentence } of statements) {
+  for (const { says, about, rank, sentence } of statements.filter((statement) => !isOwn(statement, statements))) {
     const general = ["opening", "talk"].includes(kindAt(sentence) ?? "") && says.seconds !== undefined && says.restSeconds !== undefined;
     if (!(about === "circuit" || general) || (rank === "extra" && says.restSeconds === undefined)) continue;
     for (const field of WORK_FIELDS) if (says[field] !== undefined && said[field] === undefined) said[field] = says[field];
   }
   return said;
 }
+
+/** A number of sets beside the work it counts is that exercise's own: "thirty seconds each leg, and we go through it twice". */
+const isOwn = (statement: PlacedStatement, statements: readonly PlacedStatement[]): boolean =>
+  statement.rank === "part" && statement.says.sets !== undefined && statement.says.seconds === undefined
+  && statements.some((other) => other !== statement && other.sentence === statement.sentence && other.rank === "part" && hasWork(other.says));
 
 const inUnit = (statement: PlacedStatement, unit: "kg" | "lb"): PlacedStatement =>
   statement.remark === UNIT_NOT_SAID && statement.says.load ? { ...statement, says: { load: { ...statement.says.load, unit } } } : statement;
@@ -45,7 +50,7 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
   let before: Scheme | null = null;
   for (const part of parts.filter(({ kind }) => kind === "exercise")) {
     const here = placed.filter(({ sentence }) => sentence >= part.from && sentence < part.to);
-    const own = here.filter(({ about, says }) => about !== "circuit" || says.sets === undefined || hasWork(says));
+    const own = here.filter((statement) => statement.about !== "circuit" || statement.says.sets === undefined || hasWork(statement.says) || isOwn(statement, statements));
     const words = said.slice(part.from, part.to).join(" | ");
     const same = sameAs(words, before);
     const takesAll = hasWork(same);

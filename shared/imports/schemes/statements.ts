@@ -10,6 +10,8 @@ const ELSEWHERE = / (?:last (?:week|time|month|year|video|episode|session|one i 
 const AFTERWARDS = /^(?: \S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i)\b/;
 const WHOLE_CIRCUIT = /(?:each|every) (?:exercise|move|movement|station|one of (?:these|them))|everything|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round)|circuit|through (?:the|this) |all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again/;
 export const UNIT_NOT_SAID = "The unit of the load was not said; the episode's own was taken.";
+/** The break after a whole round of the circuit is no rest between sets. */
+const AFTER_ROUND = / (?:(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)|once you've done (?:all|them)|(?:whole thing|it all|do it|go|start|start it|lot|round|circuit|that) again|next round|repeat)/;
 const RAMP_UP = / (?:warm up|lighter|light|ramp up|build up|feeder|easier|prep) (?:set|sets|round|one|ones) | (?:warm up|ramp up|build up) (?:with|to) /;
 
 /** How far back a clause is looked at, in characters. */
@@ -31,7 +33,7 @@ function statementOf({ says, rank, remark = null }: Phrase, heard: Heard, start:
   if (!first || !last) return null;
   const sentence = sentenceAround(heard.text, start, end);
   const said = heard.text.slice(Math.max(0, start - 18), end + 1);
-  const circuit = WHOLE_CIRCUIT.test(sentence) || (says.sets !== undefined && rank === "part" && / rounds?\b| through/.test(said));
+  const circuit = says.sets !== undefined && rank === "part" && (WHOLE_CIRCUIT.test(sentence) || / rounds?\b/.test(said)) || (says.seconds !== undefined && WHOLE_CIRCUIT.test(sentence));
   return { says, rank, remark, from: first.at, to: last.at, about: RAMP_UP.test(heard.text.slice(Math.max(0, start - 30), end + 1)) && rank !== "extra" ? "ramp-up" : circuit ? "circuit" : "working" };
 }
 
@@ -73,7 +75,7 @@ export function statementsIn(tokens: readonly Token[]): Statement[] {
         const phrase = read(match.groups ?? {}, match);
         if (!phrase || isElsewhere(heard.text, start, end)) continue;
         const statement = statementOf(phrase, heard, start, end);
-        if (!statement) continue;
+        if (!statement || (phrase.says.restSeconds !== undefined && phrase.says.seconds === undefined && AFTER_ROUND.test(heard.text.slice(start, end + 36)))) continue;
         found.push(statement);
         taken.push([start, end]);
         const bare = phrase.rank === "whole" ? bareLoad(text, end, statement, heard) : null;

@@ -6,7 +6,7 @@ import { N, number, secondsOf, TIME, type Phrase, type Saying } from "./statemen
 const SETS = String.raw`(?:sets?|rounds?|rotations?|circuits?|passes|trips|goes|times through|times round)`;
 const KIND = String.raw`(?: (?:working|work|hard|total|warm up|lighter|light|easy|easier|ramp up|build up|straight|solid|good|heavy|more|full|whole|big|clean|quality|slow|of these|of those|of them|of that|of this))*`;
 const RANGE = String.raw`(?<low>${N})(?: (?:to|or|through|up to|till) (?<high>${N}))?`;
-const SIDE = String.raw`(?: reps?)?(?: (?:on|for|to|with|per|each|every|either|both|a))* (?:side|sides|leg|legs|arm|arms|foot|feet|hand|hands|direction|way|knee|hip|shoulder)`;
+const SIDE = String.raw`(?: reps?)?(?: (?:on|for|to|with|of))?(?: (?:per|each|every|either|both|a|your))+ (?:single )?(?:side|sides|leg|legs|arm|arms|foot|feet|hand|hands|direction|way|knee|hip|shoulder)`;
 /** A number with one of these after it counts no reps. */
 const NO_REPS = String.raw`(?! (?:kilos?|kgs?|kg|pounds?|lbs?|percent|degrees?|sets?|rounds?|rpe|rir|weeks?|days?|times|months?|years?|exercises?|movements?|moves|out of))`;
 const UNIT = String.raw`(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths|reps?|repetitions|calories))?`;
@@ -68,11 +68,11 @@ export const INTERVALS: readonly Saying[] = [
 
 export const WORK: readonly Saying[] = [
   // "10 minute emom of 5 swings", "every minute on the minute for 10 minutes 5 reps"
-  { find: new RegExp(String.raw` (?:every minute on the minute|emom)(?: (?:for|of))?(?: (?<minutes>${N}) (?:minutes?|mins?|rounds?))?(?: \w+){0,4}? ${RANGE}(?= (?:reps?|swings?|of|each|per|\||$))`, "g"), read: ({ minutes, ...rest }) => {
+  { find: new RegExp(String.raw` (?:every minute on the minute|emom)(?: (?:for|of))?(?: (?<minutes>${N}) (?:minutes?|mins?|rounds?))?(?: [\w|]+){0,4}? ${RANGE}(?= (?:reps?|swings?|of|each|per|\||$))`, "g"), read: ({ minutes, ...rest }) => {
     const work = workOf(rest);
     return work && minutes !== undefined ? { says: { ...work, emomMinutes: number(minutes) }, rank: "whole" } : null;
   } },
-  { find: new RegExp(String.raw` (?<minutes>${N}) minutes? (?:every minute on the minute|emom)(?: \w+){0,3}? ${RANGE}(?= (?:reps?|swings?|of|each|per|\||$))`, "g"), read: ({ minutes, ...rest }) => {
+  { find: new RegExp(String.raw` (?<minutes>${N}) minutes? (?:every minute on the minute|emom)(?: [\w|]+){0,3}? ${RANGE}(?= (?:reps?|swings?|of|each|per|\||$))`, "g"), read: ({ minutes, ...rest }) => {
     const work = workOf(rest);
     return work ? { says: { ...work, emomMinutes: number(minutes) }, rank: "whole" } : null;
   } },
@@ -104,6 +104,7 @@ export const WORK: readonly Saying[] = [
   } },
   // Reps alone: "10 reps", "8 each side", "sets of 10"
   { find: new RegExp(String.raw` sets of ${RANGE}${NO_REPS}${UNIT}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
+  { find: new RegExp(String.raw` ${RANGE} of (?:those|these|them)(?! sets)`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE} (?:reps?|repetitions)(?! (?:in|left|shy|short|of failure))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths))?${SIDE}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
   { find: new RegExp(String.raw` (?:hold|holding|held|holds)(?: \w+){0,4}? (?:for )?(?<time>${TIME})(?! (?:at|down|up|pause))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
