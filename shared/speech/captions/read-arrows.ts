@@ -89,9 +89,11 @@ export function settleTimes(open: readonly OpenCue[], secondsOf: (text: string) 
   open.forEach((cue, at) => {
     const before = cues.at(-1);
     const start = cue.start ?? before?.end ?? 0;
-    const next = open.slice(at + 1, at + 20).find((later) => later.start !== null && later.start > start)?.start ?? null;
-    const guessed = Math.min(next ?? Infinity, start + Math.max(1, secondsOf(cue.text)));
-    const end = cue.end !== null && cue.end > start ? cue.end : guessed;
+    const guessed = (): number => {
+      const next = open.slice(at + 1, at + 20).find((later) => later.start !== null && later.start > start)?.start ?? Infinity;
+      return Math.min(next, start + secondsOf(cue.text));
+    };
+    const end = cue.end !== null && cue.end > start ? cue.end : guessed();
     if (cue.start !== null && cue.end !== null && cue.end <= cue.start) {
       problems.add("captions end before they begin; their ends were set from their words", cue.line, `Line ${cue.line}: the caption ends at ${sayTime(cue.end)}, not after it begins at ${sayTime(cue.start)}; its end was set to ${sayTime(end)}.`);
     }

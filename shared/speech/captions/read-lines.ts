@@ -43,7 +43,7 @@ export function readLines(lines: readonly string[], secondsOf: (text: string) =>
   const cues = found.map(({ line, start, end, words }, at): OpenCue => {
     const text = plainText(words, "subrip");
     const next = found[at + 1]?.start ?? null;
-    const spoken = Math.max(1, secondsOf(text));
+    const spoken = secondsOf(text);
     // Twice the usual time is a slow speaker; more is silence after the words.
     const until = next !== null && next > start ? (next - start > 2 * spoken + 1 ? start + spoken : next) : start + spoken;
     return { line, start, end: end ?? until, text };
