@@ -9,6 +9,7 @@ export * from "./types";
 export * from "./publish";
 export { captionLimitsOf, captionsOf, spelledForReader, type CaptionOptions, type EpisodeCaptions, type MeasuredLine } from "./captions";
 export { fileNameFor } from "./file-name";
+export { weighedWords, type WeighedWord } from "./voiceover/emphasis";
 export { captionsSrt, captionsVtt, cueCardDocx, cueCardPdf, handoutPdf, shotListDocx, shotListPdf, voiceoverDocx, voiceoverPdf, voiceoverTxt };
 
 /** Every document there is, in the order a coach needs them. */

@@ -31,16 +31,18 @@ function inFigures(written: string, first: string, second: string | undefined, s
   const unit = sign === undefined ? null : (SIGNS.find(([said]) => new RegExp(`^(?:${said})$`, "i").test(sign))?.[1] ?? null);
   const counts = COUNTS_AFTER.test(after) || LEADS.test(before);
   const top = until ?? value;
-  if (unit === null && Number.isInteger(value) && top < FIGURES_FROM && !(counts && top >= 2)) return written;
+  const isSpoken = Number.isInteger(value) || / and a half$/i.test(first);
+  if (unit === null && isSpoken && top < FIGURES_FROM && !(counts && top >= 2)) return written;
   return `${figures(value)}${until === null ? "" : ` to ${figures(until)}`}${unit ?? ""}`;
 }
 
 /** Shorthand with room to read: "3x8@42.5kg" is "3 x 8 at 42.5 kg". */
 const spacedShorthand = (text: string): string =>
   text
-    .replace(/(?<![\p{L}\d])(\d{1,3})\s?[x×]\s?(?=\d|AMRAP\b)/giu, "$1 x ")
+    .replace(/(?<![\p{L}\d.])(?<!\btempo:?\s?)(\d{1,3})\s?[x×]\s?(?=\d|AMRAP\b)/giu, "$1 x ")
     .replace(/(\d)\s?(kg|lbs?|km|cm|mm|min)\b/g, "$1 $2")
-    .replace(/(\d)(m|s)(?![\p{L}\d])/gu, "$1 $2")
+    // Not "under-15s", "the 90s", "in your 40s": those are people and years.
+    .replace(/(?<!\p{L}-)(?<!\b(?:the|my|your|his|her|our|their|early|late|mid|over|under)[ -])(?<![\p{L}\d.])(\d+(?:\.\d+)?)(m|s)(?![\p{L}\d])/giu, "$1 $2")
     .replace(/\s*@\s*(?=[\d.])/g, " at ");
 
 /**

@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { demoEpisode } from "../../../../shared/episode";
+import { EXERCISES } from "../../../../shared/exercises";
+import { spokenForm } from "../../../../shared/speech";
 import { numberOf } from "../../../../shared/exports/captions/number-words";
 import { spelledForReader } from "../../../../shared/exports/captions/reader-spelling";
 
@@ -27,6 +30,9 @@ describe("a line spelled for the reader", () => {
     ["One side, then the other. No one else.", "One side, then the other. No one else."],
     ["At six forty-five we start: three, two, one.", "At six forty-five we start: three, two, one."],
     ["A three-quarter view, a one-arm row, someone's tenth set.", "A three-quarter view, a one-arm row, someone's tenth set."],
+    ["The under-15s, in the 90s, over-75s; rest 90s, walk 40m.", "The under-15s, in the 90s, over-75s; rest 90 s, walk 40 m."],
+    ["4x6 tempo 20X0, then 2.5x10", "4 x 6 tempo 20X0, then 2.5x10"],
+    ["Put another two and a half on, sixty-two and a half in all.", "Put another two and a half on, 62.5 in all."],
     ["Breathe / and rest", "Breathe / and rest"], ["", ""],
   ])("%j is %j", (said, read) => {
     expect(spelledForReader(said)).toBe(read);
@@ -34,5 +40,12 @@ describe("a line spelled for the reader", () => {
 
   it("changes nothing the second time", () => {
     for (const text of ["Three sets of eight at forty kilos", "3x8@40kg", "ninety seconds"]) expect(spelledForReader(spelledForReader(text))).toBe(spelledForReader(text));
+  });
+
+  it("is said as the line is said, for every coaching line of the demo and the catalogue", () => {
+    const bare = (text: string): string => spokenForm(text).toLowerCase().replace(/[^\p{L}\p{N}' ]+/gu, " ").replace(/kilograms?|kilo\b/g, "kilos").replace(/\b(?:meter|metre)s?\b/g, "metres").replace(/\s+/g, " ").trim();
+    const lines = [...demoEpisode.blocks.flatMap(({ lines: said }) => said.map(({ text }) => text)), ...EXERCISES.flatMap(({ cues }) => cues.map(({ text }) => text))];
+    expect(lines.length).toBeGreaterThan(100);
+    for (const line of lines) expect(bare(spelledForReader(line))).toBe(bare(line));
   });
 });
