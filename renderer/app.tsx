@@ -3,6 +3,7 @@ import type { Api } from "../shared/bridge";
 import { episodeName, seriesName } from "../shared/episode";
 import { FileNotice, Files } from "./files";
 import { Findings } from "./findings/findings";
+import { ImportText } from "./imports";
 import { MakePapers } from "./papers";
 import { PlaceCount } from "./place-count";
 import { PlaceGuard } from "./place-guard";
@@ -69,6 +70,7 @@ export function App({ api, session: { store, actions, editor } }: { api: Api; se
   const session = useSyncExternalStore(store.subscribe, store.get);
   const [isFiles, setFiles] = useState(false);
   const [isPapers, setPapers] = useState(false);
+  const [isImport, setImport] = useState(false);
   const { place, episode } = session;
   const [book, setBook] = useState<{ about: string | null } | null>(null);
   const openBook = useCallback((about: string | null) => setBook({ about }), []);
@@ -98,7 +100,8 @@ export function App({ api, session: { store, actions, editor } }: { api: Api; se
               </main>
               <aside className="app-findings" aria-label="Findings"><Findings /></aside>
             </div>
-            <Files open={isFiles} onClose={() => setFiles(false)} />
+            <Files open={isFiles} onClose={() => setFiles(false)} onImport={() => setImport(true)} />
+            <ImportText open={isImport} onClose={() => setImport(false)} />
             <MakePapers open={isPapers} onClose={() => setPapers(false)} />
             <RuleBook open={book !== null} about={book?.about ?? null} onClose={() => setBook(null)} />
           </BookContext>

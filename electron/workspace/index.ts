@@ -6,6 +6,7 @@ import { DEFAULT_PACE, type Pace } from "../../shared/speech";
 import { nodeDisk, type Disk } from "./atomic-write";
 import { Episodes } from "./episodes";
 import { readFonts } from "./fonts";
+import { readImport } from "./imports";
 import { exportOptions, renderPaper, writePapers } from "./papers";
 import { problem } from "./sentences";
 import { Takes } from "./takes";
@@ -75,6 +76,7 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
     "episode:save": (request) => episodes.save(request),
     "episode:history": ({ file }) => episodes.history(file),
     "episode:older": ({ file, state }) => episodes.older(file, state),
+    "import:read": readImport,
     "papers:export": async ({ job, episode, documents, paper, units }) => {
       if (jobs.has(job)) return problem("job-running", "These papers are already being made.");
       const state = { cancelled: false };

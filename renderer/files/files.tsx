@@ -9,7 +9,7 @@ import "./files.css";
 type Entry = Answer<"library:list">[number];
 
 /** The episodes of the library, and older states of the open one. */
-export function Files({ open, onClose }: { open: boolean; onClose: () => void }) {
+export function Files({ open, onClose, onImport }: { open: boolean; onClose: () => void; onImport: () => void }) {
   const actions = useActions();
   const { episode } = useSession();
   const leave = (act: () => void) => (): void => {
@@ -22,6 +22,7 @@ export function Files({ open, onClose }: { open: boolean; onClose: () => void })
         <button type="button" className="plain-button" onClick={leave(actions.newEpisode)}>New, empty</button>
         {episode.series.name.trim() !== "" && <button type="button" className="plain-button" onClick={leave(actions.nextEpisode)}>Next of {episode.series.name}</button>}
         <button type="button" className="plain-button" onClick={leave(actions.openDemo)}>New, from the demo</button>
+        <button type="button" className="plain-button" onClick={leave(onImport)}>Start from old footage or notes</button>
       </div>
       <Library onOpened={onClose} />
       <OlderStates onRestored={onClose} />

@@ -168,6 +168,14 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
     },
     newEpisode: () => void leave().then((left) => left === null && load(emptyEpisode(newId), null, null)),
     openDemo: () => void leave().then((left) => left === null && load(demoEpisode, null, null)),
+    startFrom: async (draft) => {
+      const left = await leave();
+      if (left !== null) return left;
+      load(draft, null, null);
+      // A draft is on no disk yet, so it is saved before anything of it is changed.
+      files.changed({ ...store.get().episode });
+      return null;
+    },
     openFile: async (file) => {
       const left = await leave();
       if (left !== null) return left;

@@ -56,6 +56,8 @@ export interface SessionActions {
   /** An empty page that knows the series, the gym and what was lifted in this one. */
   readonly nextEpisode: () => void;
   readonly openDemo: () => void;
+  /** Takes a draft into the window as a new, unsaved episode. Resolves to a sentence when the open one could not be left. */
+  readonly startFrom: (draft: Episode) => Promise<string | null>;
   /** Resolves to a sentence when the file cannot be opened; null when it is open. */
   readonly openFile: (file: string) => Promise<string | null>;
   readonly save: () => Promise<void>;

@@ -1,0 +1,48 @@
+import { BLOCK_KIND_NAMES, blockName } from "../../shared/episode";
+import { count } from "../words/count";
+import type { Draft } from "./use-reading";
+
+/** Seconds as "4:07". */
+const clock = (seconds: number): string => `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, "0")}`;
+
+/** What was understood, block by block, and what was not, word for word. */
+export function DraftPreview({ draft }: { draft: Draft }) {
+  const { episode, missing, notUnderstood, problems } = draft;
+  const names = new Map(episode.blocks.map((block) => [block.id, blockName(block)]));
+  return (
+    <div className="import-columns">
+      <section aria-label="Understood">
+        <h3>Understood</h3>
+        <ol className="import-blocks">
+          {episode.blocks.map((block) => (
+            <li key={block.id}>
+              <details>
+                <summary>
+                  <b>{blockName(block)}</b>{" "}
+                  <span className="second">{blockName(block) === BLOCK_KIND_NAMES[block.kind] ? "" : `${block.kind}, `}{count(block.lines.length, "line")}</span>
+                </summary>
+                <ul>{block.lines.map((line) => <li key={line.id}><span className="import-kind">{line.kind}</span> {line.text}</li>)}</ul>
+              </details>
+              {block.sets.map((set) => <p key={set.id} className="import-set">{set.role === "working" ? "" : `${set.role}: `}{set.text}</p>)}
+              {block.kind === "exercise" && block.sets.length === 0 && <p className="second">no sets found</p>}
+            </li>
+          ))}
+        </ol>
+        {missing.length > 0 && <p className="import-missing">Not found: {missing.join(", ")}.</p>}
+      </section>
+      <section aria-label="Not understood">
+        <h3>Not understood, or only in part</h3>
+        {notUnderstood.length === 0 && problems.length === 0 && <p className="soft">Nothing is left over.</p>}
+        <ul className="import-rest">
+          {notUnderstood.map((piece, at) => (
+            <li key={at}>
+              <q>{piece.text}</q>
+              <span className="second">{piece.at === null ? "" : `${clock(piece.at)} `}{piece.block === null ? "" : `${names.get(piece.block) ?? ""}: `}{piece.sentence}</span>
+            </li>
+          ))}
+          {problems.map((problem, at) => <li key={`file-${at}`} className="second">{problem.sentence}</li>)}
+        </ul>
+      </section>
+    </div>
+  );
+}

@@ -1,0 +1,98 @@
+import { useState } from "react";
+import { Dialog } from "../dialog/dialog";
+import { Tick } from "../fields/choice";
+import { useActions } from "../session/context";
+import { count } from "../words/count";
+import { DraftPreview } from "./draft-preview";
+import { useReading, type Draft } from "./use-reading";
+import "./imports.css";
+
+/** Old captions, a transcript or notes: chosen or pasted, shown as they were understood, then made an episode. */
+export function ImportText({ open, onClose }: { open: boolean; onClose: () => void }) {
+  const { reading, readFile, readPasted, again } = useReading();
+  const close = (): void => {
+    again();
+    onClose();
+  };
+  return (
+    <Dialog open={open} title="Start from old footage or notes" kind="import-dialog" onClose={close}>
+      {reading.step === "read"
+        ? <Understood name={reading.name} draft={reading.draft} onAgain={again} onCreated={close} />
+        : <Source problem={reading.step === "choosing" ? reading.problem : null} isReading={reading.step === "reading"} onFile={readFile} onPasted={readPasted} />}
+    </Dialog>
+  );
+}
+
+function Source({ problem, isReading, onFile, onPasted }: { problem: string | null; isReading: boolean; onFile: (file: File) => void; onPasted: (text: string) => void }) {
+  const [text, setText] = useState("");
+  return (
+    <form
+      className="import-source"
+      onSubmit={(event) => {
+        event.preventDefault();
+        onPasted(text);
+      }}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        const file = event.dataTransfer.files[0];
+        if (file) onFile(file);
+      }}
+    >
+      {problem !== null && <p className="field-problem" role="alert">{problem}</p>}
+      <label className="import-file">
+        <span>Captions of an earlier episode (.vtt, .srt), lines with times, a transcript or notes</span>
+        <input
+          type="file" accept=".vtt,.srt,.txt,.md,.sbv,text/*" disabled={isReading}
+          onChange={(event) => {
+            const file = event.target.files?.[0];
+            // Emptied, so that the same file can be chosen again after it was mended.
+            event.target.value = "";
+            if (file) onFile(file);
+          }}
+        />
+      </label>
+      <label className="import-paste">
+        <span>Or paste the words</span>
+        <textarea rows={10} value={text} disabled={isReading} onChange={(event) => setText(event.target.value)} />
+      </label>
+      <div className="import-buttons">
+        <button type="submit" className="main-button" disabled={isReading || text.trim() === ""}>{isReading ? "Reading" : "Read the words"}</button>
+        <span className="second" role="status">{isReading ? "Reading the words." : "Nothing is sent anywhere; the words stay on this computer."}</span>
+      </div>
+    </form>
+  );
+}
+
+function Understood({ name, draft, onAgain, onCreated }: { name: string; draft: Draft; onAgain: (problem: string | null) => void; onCreated: () => void }) {
+  const { startFrom, keepVoice } = useActions();
+  const own = draft.pace?.own ?? null;
+  const [keepsPace, setKeepsPace] = useState(true);
+  const [problem, setProblem] = useState<string | null>(null);
+  const [isBusy, setBusy] = useState(false);
+  const create = async (): Promise<void> => {
+    setBusy(true);
+    const refused = await startFrom(draft.episode);
+    setBusy(false);
+    if (refused !== null) return setProblem(refused);
+    if (own && keepsPace && draft.pace) {
+      await keepVoice({ pace: own, lines: Math.max(1, draft.sentences), seconds: draft.pace.speechSeconds, at: new Date().toISOString() });
+    }
+    onCreated();
+  };
+  return (
+    <div className="import-read">
+      {problem !== null && <p className="field-problem" role="alert">{problem}</p>}
+      <p>
+        {name === "" ? "Pasted" : name}: {count(draft.words, "word")}, {count(draft.episode.blocks.length, "block")}
+        {draft.pace && `, spoken at ${Math.round(draft.pace.wordsPerMinute)} words a minute`}.
+      </p>
+      <DraftPreview draft={draft} />
+      {own && <Tick label="Count every episode at the pace of this recording" checked={keepsPace} onChange={setKeepsPace} />}
+      <div className="import-buttons">
+        <button type="button" className="main-button" disabled={isBusy} onClick={() => void create()}>Create the episode</button>
+        <button type="button" className="plain-button" onClick={() => onAgain(null)}>Other words</button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,1 @@
+export { ImportText } from "./import-text";
