@@ -9,6 +9,7 @@ import { install } from "./install.mjs";
 import { StepFailed, step } from "./report.mjs";
 import { runScript } from "./run.mjs";
 import { CACHE, ROOT, writeStamp } from "./stamps.mjs";
+import { ensureSynthesiser } from "./synthesiser.mjs";
 import { hasDisplay } from "./window.mjs";
 
 const packageScript = (...parts) => join(ROOT, "node_modules", ...parts);
@@ -66,6 +67,7 @@ async function everything() {
     writeStamp("browser", browser);
     return browser;
   });
+  await gate("speech synthesiser", () => ensureSynthesiser());
   await gate("types", () => tool("no complaints", packageScript("typescript", "bin", "tsc"), ["--noEmit"]));
   await gate("lint", () => tool("no complaints", packageScript("eslint", "bin", "eslint.js"), ["."]));
   await gate("arrows", () => tool("all one way", packageScript("dependency-cruiser", "bin", "dependency-cruise.mjs"), ["--config", ".dependency-cruiser.cjs", "shared", "electron", "renderer"]));

@@ -2,6 +2,9 @@
 export type { BlockScreenClock, Pace, Pronunciation, Readability, ReadingCounts, ScreenClock, Segment, Spoken } from "./types";
 export { DEFAULT_PACE, paceOf } from "./pace";
 export { ownPace } from "./own-pace";
+export { fitPace, slowedPace, type PaceFit, type PaceSample } from "./fit-pace";
+export { paceFromCaptions, paceFromRecording, paceFromTaps } from "./pace-sources";
+export { heardSpeech, type HeardSpeech, type Stretch } from "./recording";
 export { spokenForm } from "./spoken-form";
 export { decimalWords, numberWords, ordinalWords } from "./numbers";
 export { syllablesOf } from "./syllables";
@@ -10,5 +13,6 @@ export { speak } from "./speak";
 export { sentencesOf } from "./sentences";
 export { breaths } from "./breaths";
 export { HANDLE_SECONDS, screenClock } from "./screen-clock";
+export { blockFit, breathEdits, editsToFit, episodeFit, withBreathMarks, type BlockFit, type CutReason, type CutSuggestion, type QuietPlace } from "./fit";
 export { readability, readabilityOf, readingCounts } from "./readability";
 export * from "./captions";

@@ -20,6 +20,8 @@ export const SCHEME_SAYINGS: readonly Saying[] = [
   { written: /\btempo:?\s*([\dX](?:\s?[-–/]\s?[\dX]){2,3})(?![\w-])/gi, said: (m) => `tempo ${tempoWords(part(m, 1).replace(/[^\dX]/gi, ""))}` },
   { written: /\btempo:?\s*([\dX]{3,4})\b/gi, said: (m) => `tempo ${tempoWords(part(m, 1))}` },
   { written: /(?<![\w.-])(\d-\d-[\dX]-\d)(?![\w-])/gi, said: (m) => tempoWords(part(m, 1).replace(/-/g, "")) },
+  // L4-L5, T8-T10: joints of the spine
+  { written: /\b([A-Z]\d{1,2})[-–](?=[A-Z]\d)/g, said: (m) => `${part(m, 1)} to ` },
   // a ladder: 12-10-8, 15/12/10/8
   { written: /(?<![\w./-])(\d{1,3}(?:([-/])\d{1,3})(?:\2\d{1,3})+)(?![\w/-])/g, said: (m) => part(m, 1).split(/[-/]/).map((reps) => numberWords(Number(reps))).join(" ") },
   // 3 sets x 10 reps

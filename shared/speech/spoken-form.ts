@@ -1,8 +1,9 @@
 import { SHORT_FORMS, SPELLED } from "./abbreviations";
+import { DATE_SAYINGS } from "./dates";
 import { decimalWords, fractionWords, numberWords, ordinalWords } from "./numbers";
 import { SCHEME_SAYINGS, type Saying } from "./schemes";
 import { withPronunciations } from "./pronunciations";
-import { NUMBER_SIGNS, WORD_SIGNS } from "./signs";
+import { NUMBER_SIGNS, SIDES, WORD_SIGNS } from "./signs";
 import { TIME_SAYINGS } from "./times";
 import type { Pronunciation } from "./types";
 import { UNIT_PATTERN, UNITS_SAID, unitOf } from "./units";
@@ -10,11 +11,11 @@ import { UNIT_PATTERN, UNITS_SAID, unitOf } from "./units";
 const NUMBER = String.raw`(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?|\.\d+`;
 const MONEY: Readonly<Record<string, string>> = { $: "dollars", "€": "euros", "£": "pounds" };
 /** Things named by their weight or length: "a twenty kilo bell", not "kilos". */
-const MEASURED_THINGS = "bells?|kettlebells?|dumbbells?|barbells?|plates?|bars?|balls?|sandbags?|vests?|packs?|backpacks?|weights?|holds?|rests?|breaks?|walks?|runs?|rows?|planks?";
+const MEASURED_THINGS = "bells?|kettlebells?|dumbbells?|barbells?|plates?|bars?|balls?|sandbags?|vests?|packs?|backpacks?|weights?|holds?|rests?|breaks?|walks?|runs?|rows?|planks?|box(?:es)?|steps?|blocks?|inclines?|declines?|bench(?:es)?|angles?|stacks?|gaps?|jumps?|carry|carries|intervals?|timers?|warm-ups?|cool-downs?|videos?|clips?|sprints?|sessions?";
 
 const FRACTION = new RegExp(String.raw`(?<![\d/.])(?:(\d{1,3})\s+)?(\d)/(\d)(?![\d/])(?:\s?(${UNIT_PATTERN})(?![A-Za-z]))?`, "g");
-const RANGE = new RegExp(String.raw`(${NUMBER})(\s?(?:${UNIT_PATTERN}))?(?:-|\s?–\s?|\s-\s)(?=(?:${NUMBER})(?!-\d))`, "gi");
-const MEASURE = new RegExp(String.raw`(${NUMBER})(\s?-?)(${UNIT_PATTERN})(?![A-Za-z])(?=(\s+(?:${MEASURED_THINGS})\b)?)`, "gi");
+const RANGE = new RegExp(String.raw`(${NUMBER})(\s?(?:${UNIT_PATTERN}))?(?:-|\s?[–—]\s?|\s-\s)(?=(?:${NUMBER})(?!-\d))`, "gi");
+const MEASURE = new RegExp(String.raw`(?<![A-Za-z])(${NUMBER})(\s?-?)(${UNIT_PATTERN})(?![A-Za-z])(?=(\s+(?:${MEASURED_THINGS})\b)?)`, "gi");
 const UNIT_ALONE = new RegExp(String.raw`(?<![\w.])(?:${UNITS_SAID.filter(({ alone }) => alone).map(({ written }) => written).join("|")})(?!\w)`, "g");
 
 const sayAll = (text: string, sayings: readonly Saying[]): string =>
@@ -47,9 +48,10 @@ function sayFractions(text: string): string {
 
 function sayMeasures(text: string): string {
   return text.replace(MEASURE, (written: string, figures: string, link: string, unitText: string, thing: string | undefined) => {
-    const unit = unitOf(unitText);
+    // half a litre is no side of the body
+    const unit = unitOf(unitText === "L" && /[.]/.test(figures) ? "l" : unitText);
     if (!unit) return written;
-    const single = Number(figures.replace(/,/g, "")) === 1 || link.endsWith("-") || thing !== undefined;
+    const single = figures === "1" || link.endsWith("-") || thing !== undefined;
     return `${figures} ${single ? unit.one : unit.many} `;
   });
 }
@@ -86,17 +88,19 @@ function tidy(text: string): string {
  * Commas, sentence ends and the breath mark ( / with spaces on both sides) stay, for they are pauses.
  * Text already in words comes back the same. Never throws.
  * @param pronunciations - the speaker's own way of saying some words, before anything else is read
- * Known limits: years and telephone numbers are read as plain numbers; "in" is never inches.
+ * Known limits: telephone numbers, and years that no month or "in" announces, are read as plain numbers.
  */
 export function spokenForm(text: string, pronunciations: readonly Pronunciation[] = []): string {
   const own = withPronunciations(plainTypography(text), pronunciations);
   let said = SHORT_FORMS.reduce((open, { written, said: words }) => open.replace(written, words), own);
+  said = sayAll(said, SIDES);
   said = sayAll(said, SCHEME_SAYINGS);
+  said = sayAll(said, DATE_SAYINGS);
   said = sayAll(said, TIME_SAYINGS);
   said = sayFractions(said);
   said = said.replace(RANGE, "$1$2 to ");
   said = sayAll(said, NUMBER_SIGNS);
-  said = said.replace(new RegExp(`([$€£])\\s?(${NUMBER})`, "g"), (_, sign: string, figures: string) => `${figures} ${MONEY[sign] ?? ""}`);
+  said = said.replace(new RegExp(`([$€£])\\s?((?:${NUMBER})(?: to (?:${NUMBER}))?)`, "g"), (_, sign: string, figures: string) => `${figures} ${MONEY[sign] ?? ""}`);
   said = sayMeasures(said);
   said = said.replace(/\bRIR\b/g, "reps in reserve");
   said = said.replace(UNIT_ALONE, (unit) => unitOf(unit)?.many ?? unit);

@@ -16,6 +16,11 @@ const halfOfDay = (letter: string): string => `${letter.toUpperCase()} M`;
 
 /** Times of day and counts of minutes and seconds. A unit after the colon form says nothing new and is dropped. */
 export const TIME_SAYINGS: readonly Saying[] = [
+  // 7.30 pm
+  { written: /\b(\d{1,2})\.([0-5]\d)(?=\s?[ap]m\b)/gi, said: (m) => `${m[1] ?? ""}:${m[2] ?? ""}` },
+  // 5'10": a person's height, unless it is held or rested
+  { written: /(?<!(?:rest|hold|plank|carry|every|for):?\s)(?<![\d.])([4-7])'(1[01]|\d)(?:"|'')/gi, said: (m) => `${numberWords(Number(m[1]))} foot ${numberWords(Number(m[2]))}` },
+  { written: /(\d)[\s-]in\.?(?=\s(?:box|step|plate|block)\b)/gi, said: (m) => `${m[1] ?? ""} inch` },
   // rest 2m, 2m rest, 1m15, 1'30, rest 3:00, 2', 90"; a box of 20" is inches
   { written: /\b(rest:?\s)(\d+(?:\.\d+)?)\s?m\b/gi, said: (m) => `${m[1] ?? ""}${m[2] ?? ""} min` },
   { written: /\b(\d+(?:\.\d+)?)\s?m(?=\s(?:rest|break)\b)/gi, said: (m) => `${m[1] ?? ""} min` },

@@ -31,6 +31,10 @@ describe("the spoken form", () => {
     ["24 kg/hand", "twenty-four kilos per hand"],
     ["10 L, 10 R", "ten left, ten right"],
     ["L/R", "left and right"],
+    ["R leg first, then L", "right leg first, then left"],
+    ["each side (L then R)", "each side, left then right"],
+    ["8ea, 10 e/s", "eight each, ten each side"],
+    ["3 rds", "three rounds"],
     ["15/12/10/8 @ 25kg", "fifteen twelve ten eight at twenty-five kilos"],
     ["5 x 20 m @ 2x32kg", "five sets of twenty metres at two times thirty-two kilos"],
     ["3x8 @ BW-10kg, 2m rest", "three sets of eight at bodyweight minus ten kilos, two minute rest"],
@@ -50,7 +54,7 @@ describe("the spoken form", () => {
     ["1 kg, 2 kg, 0.5 kg", "one kilo, two kilos, zero point five kilos"],
     ["a 20 kg bell, a 20-kg bell", "a twenty kilo bell, a twenty kilo bell"],
     ["a 30-second hold", "a thirty-second hold"],
-    ["45° bench", "forty-five degrees bench"],
+    ["45° bench", "forty-five degree bench"],
     ["1½ kg", "one and a half kilos"],
     ["2 1/2 minutes", "two and a half minutes"],
     ["½ rep", "half rep"],
@@ -67,6 +71,21 @@ describe("the spoken form", () => {
     ["1st, 2nd, 3rd and 21st", "first, second, third and twenty-first"],
     ["No. 3, #4", "number three, number four"],
     ["the over-75s", "the over-seventy-fives"],
+    ["a 40 cm box", "a forty centimetre box"],
+    ["10—12 reps", "ten to twelve reps"],
+    ["$5-10", "five to ten dollars"],
+    ["0.5 L of water", "zero point five litres of water"],
+    ["L4-L5", "L four to L five"],
+    ["7/10 effort", "seven out of ten effort"],
+    ["50/50, 24/7", "fifty fifty, twenty-four seven"],
+    ["a 12-in box", "a twelve inch box"],
+    ["ca. 5 min, incl. rest", "about five minutes, including rest"],
+    ["min. 2 kg", "minimum two kilos"],
+    ["5 min. rest", "five minute rest"],
+    ["Nos. 1-3", "numbers one to three"],
+    ["VO2 max", "V O two max"],
+    ["she is 5'10\"", "she is five foot ten"],
+    ["hold 5'10\"", "hold five minutes ten"],
     ["a 20\" box", "a twenty inch box"],
   ])("reads numbers and units: %s", (written, said) => {
     expect(spokenForm(written)).toBe(said);
@@ -83,6 +102,24 @@ describe("the spoken form", () => {
     ["at 6 a.m. Then at 7 p.m.", "at six A M. Then at seven P M."],
   ])("reads times: %s", (written, said) => {
     expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["7.30 pm", "seven thirty P M"],
+    ["on 5 May 2026", "on the fifth of May, twenty twenty-six"],
+    ["on Nov 25", "on November twenty-fifth"],
+    ["since 2019.", "since twenty nineteen."],
+    ["you may 5 times", "you may five times"],
+    ["in 2000 m", "in two thousand metres"],
+  ])("reads days and years: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it("takes the speaker's own way of saying a word, whole words only, the longest first", () => {
+    const own = [{ written: "psoas", said: "so-as" }, { written: "kg", said: "keys" }, { written: "3RM", said: "triple" }, { written: "3RM test", said: "triple test" }];
+    expect(spokenForm("The Psoas, the psoasis and a 3RM test at 40 kg", own)).toBe("The so-as, the psoasis and a triple test at forty keys");
+    expect(spokenForm("3RM", own)).toBe("triple");
+    expect(spokenForm("a (b", [{ written: "(b", said: "sea" }, { written: "", said: "x" }])).toBe("a sea");
   });
 
   it.each([
