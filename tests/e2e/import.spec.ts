@@ -1,0 +1,98 @@
+import AxeBuilder from "@axe-core/playwright";
+import { readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Locator, Page } from "@playwright/test";
+import { expect, sheetLines, test } from "./app";
+
+const CAPTIONS = `WEBVTT
+
+00:00:00.500 --> 00:00:03.500
+okay hello everyone welcome back um today
+
+00:00:03.500 --> 00:00:06.500
+we train legs so let's warm up first ten leg
+
+00:00:06.500 --> 00:00:09.500
+swings each side and ten hip circles
+
+00:00:20.000 --> 00:00:23.000
+right first exercise goblin squats three sets
+
+00:00:23.000 --> 00:00:26.500
+of eight no sorry ten at twenty kilos with
+
+00:00:26.500 --> 00:00:29.500
+ninety seconds rest and keep your chest up
+
+00:00:29.500 --> 00:00:32.000
+don't let your knees cave in
+
+00:01:10.000 --> 00:01:13.500
+and that's it for today thanks for watching
+
+00:01:13.500 --> 00:01:15.500
+see you next week
+`;
+
+const dialogOf = (page: Page): Locator => page.getByRole("dialog", { name: "Start from old footage or notes" });
+
+async function openImport(page: Page): Promise<Locator> {
+  await page.keyboard.press("Control+o");
+  await page.getByRole("button", { name: "Start from old footage or notes" }).click();
+  await expect(dialogOf(page)).toBeVisible();
+  return dialogOf(page);
+}
+
+const saved = (library: string): string[] => readdirSync(library).filter((name) => name.endsWith(".episode.json"));
+
+test("captions of an earlier episode become a draft that is shown first, created and saved", async ({ sheet: page, library }) => {
+  const captions = join(library, "legs last month.vtt");
+  writeFileSync(captions, CAPTIONS);
+  const dialog = await openImport(page);
+  await dialog.locator("input[type=file]").setInputFiles(captions);
+  await expect(dialog.getByText("Goblet squat")).toBeVisible();
+  await expect(dialog.getByText("3 x 10 @ 20 kg, rest 90 s")).toBeVisible();
+  await expect(dialog.getByRole("region", { name: "Not understood" }).getByText("Hesitations, left out of the lines.")).toBeVisible();
+  await expect(dialog.getByText("Not found: cool-down.")).toBeVisible();
+  expect(saved(library)).toEqual([]);
+  expect((await new AxeBuilder({ page }).include("dialog[open]").analyze()).violations).toEqual([]);
+
+  await dialog.getByRole("button", { name: "Create the episode" }).click();
+  await expect(page.getByLabel("Title of the episode")).toHaveValue("Legs last month");
+  const lines = await sheetLines(page);
+  expect(lines.filter((line) => line.startsWith("# "))).toEqual(["# Opening", "# Warm-up", "# Goblet squat", "# Closing"]);
+  expect(lines).toContain("avoid: Don't let your knees cave in");
+  await expect(page.getByRole("status").getByText(/^Saved/)).toBeVisible({ timeout: 15_000 });
+  const [file = ""] = saved(library);
+  expect(readFileSync(join(library, file), "utf8")).toContain('"exercise": "goblet-squat"');
+});
+
+test("pasted notes become blocks, and other words can be read instead", async ({ sheet: page }) => {
+  const dialog = await openImport(page);
+  await dialog.getByLabel("Or paste the words").fill("Warm-up\n- hip circles\n\nRomanian deadlift 3x8 @ 60 kg, rest 2 min\ncue: push the hips back\navoid: rounding the back\n\nOutro\nthanks and see you");
+  await dialog.getByRole("button", { name: "Read the words" }).click();
+  await expect(dialog.getByText("3x8 @ 60 kg, rest 2 min")).toBeVisible();
+  await dialog.getByRole("button", { name: "Other words" }).click();
+  await expect(dialog.getByLabel("Or paste the words")).toBeVisible();
+  await dialog.getByLabel("Or paste the words").fill("Plank\n3 x 40 s");
+  await dialog.getByRole("button", { name: "Read the words" }).click();
+  await dialog.getByRole("button", { name: "Create the episode" }).click();
+  await expect.poll(() => sheetLines(page)).toEqual(["# Plank", "sets: 3 x 40 s"]);
+});
+
+test("what cannot be read is told in a sentence, and the open episode stays", async ({ sheet: page, library }) => {
+  const dialog = await openImport(page);
+  const files: readonly (readonly [string, Buffer, RegExp])[] = [
+    ["clip.mp4", Buffer.from(Array.from({ length: 4000 }, (_, at) => (at * 7) % 32)), /not text/],
+    ["empty.srt", Buffer.alloc(0), /empty/],
+    ["huge.vtt", Buffer.alloc(50 * 1024 * 1024, "a "), /50\.0 MB/],
+  ];
+  for (const [name, bytes, sentence] of files) {
+    writeFileSync(join(library, name), bytes);
+    await dialog.locator("input[type=file]").setInputFiles(join(library, name));
+    await expect(dialog.getByRole("alert")).toHaveText(sentence);
+  }
+  await dialog.getByRole("button", { name: "Close" }).click();
+  await expect(page.getByLabel("Title of the episode")).toHaveValue("");
+  expect(saved(library)).toEqual([]);
+});
