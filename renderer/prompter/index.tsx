@@ -1,10 +1,10 @@
-import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState, type KeyboardEvent, type MouseEvent } from "react";
+import { useCallback, useLayoutEffect, useMemo, useRef, useState, type KeyboardEvent, type MouseEvent } from "react";
 import { Tick } from "../fields/choice";
 import { useSession } from "../session/context";
 import { clock, seconds } from "../words/clock";
 import { RATES, SIZES, useChoices } from "./choices";
 import { PromptText } from "./prompt-text";
-import { blockAt, promptScript, stepFrom, stretchAt, type PromptBlock } from "./script";
+import { blockAt, promptScript, stepByBlock, stepByStretch, stretchAt, type PromptBlock } from "./script";
 import { pushAt } from "./scroll";
 import { useRun } from "./use-run";
 import { useWholeScreen, wantsLessMotion } from "./use-screen";
@@ -25,6 +25,7 @@ export function Prompter({ from, onClose }: { from: string | null; onClose: () =
   const stage = useRef<HTMLDivElement>(null);
   const text = useRef<HTMLDivElement>(null);
   const places = useRef<number[]>([]);
+  const [opener] = useState(() => (document.activeElement instanceof HTMLElement ? document.activeElement : null));
   const [lessMotion] = useState(wantsLessMotion);
   const startAt = useMemo(() => script.blocks.find(({ id }) => id === from)?.from ?? 0, [script, from]);
   const [now, setNow] = useState(() => stretchAt(script, startAt)?.index ?? 0);
@@ -47,12 +48,15 @@ export function Prompter({ from, onClose }: { from: string | null; onClose: () =
   const run = useRun({ script, startAt, rate, waits: choices.waits, onMoment });
   const { now: moment } = run;
 
-  useEffect(() => {
+  // Closed before it is taken out of the page, so that the browser gives the focus back.
+  useLayoutEffect(() => {
     const node = dialog.current;
-    if (node && !node.open) node.showModal();
+    if (!node) return;
+    if (!node.open) node.showModal();
     stage.current?.focus();
+    return () => node.close();
   }, []);
-  useWholeScreen(stage, onClose);
+  useWholeScreen(stage, opener, onClose);
 
   // The letters' size and the screen's decide where each stretch lies.
   useLayoutEffect(() => {
@@ -69,8 +73,8 @@ export function Prompter({ from, onClose }: { from: string | null; onClose: () =
   }, [choices.size, onMoment, moment]);
 
   const toggle = (): void => (run.isRunning ? run.stop() : run.start());
-  const stretchBy = (step: 1 | -1): void => (step === 1 && run.isWaiting ? run.start() : run.goTo(stepFrom(script, moment(), "stretch", step)));
-  const blockBy = (step: 1 | -1): void => run.goTo(stepFrom(script, moment(), "block", step), true);
+  const stretchBy = (step: 1 | -1): void => (step === 1 && run.isWaiting ? run.start() : run.goTo(stepByStretch(script, moment(), step)));
+  const blockBy = (step: 1 | -1): void => run.goTo(stepByBlock(script, moment(), step), true);
   const sizeBy = (step: 1 | -1): void => choices.set({ size: choices.size + step * SIZES.step });
   const rateBy = (step: 1 | -1): void => choices.set({ rate: rate + step * RATES.step });
   const keys: Readonly<Record<string, () => void>> = {

@@ -68,11 +68,22 @@ export function stretchAt(script: PromptScript, at: number): PromptStretch | nul
   return script.stretches.find(({ to }) => at < to) ?? script.stretches.at(-1) ?? null;
 }
 
-/** Where a step of one stretch leads, and one of one block; seconds. A step back from within goes to its own beginning first. */
-export function stepFrom(script: PromptScript, at: number, what: "stretch" | "block", step: 1 | -1): number {
-  const starts = what === "block" ? script.blocks.map(({ from }) => from) : script.stretches.map(({ from }) => from);
-  // A tap soon after a beginning means the one before.
-  const grace = 0.6;
-  if (step === 1) return starts.find((start) => start > at + 1e-6) ?? at;
-  return starts.findLast((start) => start < at - grace) ?? 0;
+/** A step back soon after a beginning means the one before; later it means this one's beginning. Seconds. */
+const GRACE = 0.6;
+
+/** Where a step of one stretch leads, from the one that is read or comes up; seconds. */
+export function stepByStretch(script: PromptScript, at: number, step: 1 | -1): number {
+  const here = stretchAt(script, at);
+  if (!here) return at;
+  if (step === -1 && at > here.from + GRACE) return here.from;
+  return script.stretches[here.index + step]?.from ?? (step === 1 ? at : 0);
+}
+
+/** Where a step of one block leads; seconds. */
+export function stepByBlock(script: PromptScript, at: number, step: 1 | -1): number {
+  const here = blockAt(script, at);
+  if (!here) return at;
+  if (step === -1 && at > here.from + GRACE) return here.from;
+  const next = script.blocks[script.blocks.indexOf(here) + step];
+  return next?.from ?? (step === 1 ? at : 0);
 }

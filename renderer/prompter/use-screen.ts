@@ -1,19 +1,27 @@
 import { useEffect, type RefObject } from "react";
 
-/** Takes the whole screen where that is allowed, and keeps it lit. Leaving the whole screen, which is what Escape does there, closes. */
-export function useWholeScreen(stage: RefObject<HTMLElement | null>, onLeave: () => void): void {
+/**
+ * Takes the whole screen where that is allowed, and keeps it lit. Leaving the whole screen, which is what Escape does there, closes.
+ * The focus goes back to `opener` afterwards: while something has the whole screen, nothing else can take it.
+ */
+export function useWholeScreen(stage: RefObject<HTMLElement | null>, opener: HTMLElement | null, onLeave: () => void): void {
   useEffect(() => {
     const node = stage.current;
     if (!node) return;
-    let gone = false;
+    let [gone, isWhole] = [false, false];
     let lock: WakeLockSentinel | null = null;
     const onChange = (): void => {
-      if (document.fullscreenElement === null && !gone) onLeave();
+      if (document.fullscreenElement !== null || gone) return;
+      isWhole = false;
+      onLeave();
     };
     // Refused without a key or a press just before, or by the system: then it fills the window.
     void node.requestFullscreen?.({ navigationUI: "hide" }).then(() => {
       if (gone) void document.exitFullscreen().catch(() => undefined);
-      else document.addEventListener("fullscreenchange", onChange);
+      else {
+        isWhole = true;
+        document.addEventListener("fullscreenchange", onChange);
+      }
     }, () => undefined);
     void navigator.wakeLock?.request("screen").then((got) => {
       if (gone) void got.release();
@@ -24,6 +32,9 @@ export function useWholeScreen(stage: RefObject<HTMLElement | null>, onLeave: ()
       document.removeEventListener("fullscreenchange", onChange);
       if (document.fullscreenElement === node) void document.exitFullscreen().catch(() => undefined);
       void lock?.release();
+      const back = (): void => opener?.focus({ preventScroll: true });
+      if (isWhole) document.addEventListener("fullscreenchange", back, { once: true });
+      if (document.fullscreenElement === null) back();
     };
     // The screen is taken once, when the prompter opens.
   }, []);

@@ -28,8 +28,21 @@ export function ReadThrough({ onClose }: { onClose: () => void }) {
     void made.load();
     return () => void made.close();
   }, [api, file, lines]);
+  // Sound that only this window holds is not left behind by one press.
+  const [warned, setWarned] = useState(0);
+  const leave = (): void => {
+    const unwritten = desk?.state.get().unwritten ?? 0;
+    if (unwritten > 0 && warned === 0) setWarned(unwritten);
+    else setOpen(false);
+  };
+  const [open, setOpen] = useState(true);
+  // Runs after the dialog has closed, which gives the focus back.
+  useEffect(() => {
+    if (!open) onClose();
+  }, [open, onClose]);
   return (
-    <Dialog open title="Read it through" kind="read-through" onClose={onClose}>
+    <Dialog key={warned} open={open} title="Read it through" kind="read-through" onClose={leave}>
+      {warned > 0 && <p className="reading-message" role="alert">The sound of {count(warned, "take")} is not written yet. Write it again, or close once more to leave without it.</p>}
       {problem !== null && <p className="reading-message" role="alert">{problem}</p>}
       {desk ? <Desk desk={desk} lines={lines} /> : problem === null && <p className="soft">One moment.</p>}
     </Dialog>

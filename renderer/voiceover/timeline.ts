@@ -38,8 +38,9 @@ export interface PlacedLine {
 /** The words of a text as written, breath marks left out. */
 export const wordsOf = (text: string): string[] => text.split(/\s+/).filter((word) => word !== "" && word !== "/");
 
-function pauseAfter(segment: Segment, pace: Pace): number {
-  if (segment.breathAfter === null) return 0;
+/** Silence between a segment and the next that has a sound; marks by themselves are not heard and ask for none. */
+function pauseAfter(segment: Segment, isMoreToCome: boolean, pace: Pace): number {
+  if (segment.breathAfter === null || segment.seconds <= 0 || !isMoreToCome) return 0;
   if (segment.breathAfter === "sentence") return pace.sentenceSeconds;
   const closing = /[.!?…]['"’”)]*$/.test(segment.text) ? pace.sentenceSeconds : /[,;:]['"’”)]*$/.test(segment.text) ? pace.commaSeconds : 0;
   return segment.breathAfter === "marked" ? Math.max(pace.breathSeconds, closing) : closing;
@@ -70,7 +71,9 @@ function placeWords(stretch: string, from: number, seconds: number, pace: Pace):
 function placeLine(line: string, text: string, pace: Pace): PlacedLine {
   const { seconds } = speak(text, pace);
   const segments = breaths(text, pace).filter((segment) => wordsOf(segment.text).length > 0);
-  const silence = segments.slice(0, -1).reduce((sum, segment) => sum + pauseAfter(segment, pace), 0);
+  const lastSound = segments.findLastIndex((segment) => segment.seconds > 0);
+  const silences = segments.map((segment, i) => pauseAfter(segment, i < lastSound, pace));
+  const silence = silences.reduce((sum, pause) => sum + pause, 0);
   const said = segments.reduce((sum, segment) => sum + segment.seconds, 0);
   // Pieces said alone need not add up to the whole to the last syllable; the line's own seconds count.
   const stretch = said > 0 && seconds > silence ? (seconds - silence) / said : 1;
@@ -78,13 +81,13 @@ function placeLine(line: string, text: string, pace: Pace): PlacedLine {
   const pauses: PlacedBreath[] = [];
   const stretches: PlacedStretch[] = [];
   let at = 0;
-  for (const segment of segments) {
+  for (const [i, segment] of segments.entries()) {
     const firstWord = words.length;
     const to = at + segment.seconds * stretch;
     words.push(...placeWords(segment.text, at, segment.seconds * stretch, pace));
     stretches.push({ firstWord, endWord: words.length, from: at, to });
-    at = to + pauseAfter(segment, pace);
-    if (segment.breathAfter !== null && segment !== segments.at(-1)) pauses.push({ afterWord: words.length - 1, from: to, to: at, why: segment.breathAfter });
+    at = to + (silences[i] ?? 0);
+    if (segment.breathAfter !== null && i < segments.length - 1) pauses.push({ afterWord: words.length - 1, from: to, to: at, why: segment.breathAfter });
   }
   return { line, text, seconds, words, breaths: pauses, stretches };
 }

@@ -23,9 +23,10 @@ interface Props {
 /** A block's ruler at the scale of all: where there is speech, where silence, what hangs over. Its end can be dragged, or moved with arrow keys. */
 export function ClipStrip({ name, timeline, isSet, longest, words, onDraft, onSet }: Props) {
   const ruler = useRef<HTMLDivElement>(null);
-  const [scale, setScale] = useState<number | null>(null);
+  /** While the end is dragged: the scale it was taken up at, and the length it had. */
+  const [drag, setDrag] = useState<{ readonly scale: number; readonly from: number | null; readonly x: number } | null>(null);
   const { lines, length, speechTo } = timeline;
-  const whole = scale ?? Math.max(longest, length, speechTo, 1);
+  const whole = drag?.scale ?? Math.max(longest, length, speechTo, 1);
   const share = (value: number): string => `${Math.min(100, (100 * value) / whole)}%`;
   const stretches = lines.flatMap(({ placed, from }) => placed.stretches.map((stretch) => [from + stretch.from, from + stretch.to] as const));
 
@@ -57,24 +58,25 @@ export function ClipStrip({ name, timeline, isSet, longest, words, onDraft, onSe
         onPointerDown={(event) => {
           if (event.button !== 0) return;
           event.currentTarget.setPointerCapture(event.pointerId);
-          setScale(whole);
+          setDrag({ scale: whole, from: isSet ? length : null, x: event.clientX });
         }}
         onPointerMove={(event) => {
-          if (scale !== null) onDraft(lengthAt(event));
+          if (drag !== null) onDraft(lengthAt(event));
         }}
         onPointerUp={(event) => {
-          if (scale === null) return;
+          if (drag === null) return;
           const to = lengthAt(event);
-          setScale(null);
+          setDrag(null);
           onDraft(null);
-          if (to !== Math.round(length) || !isSet) onSet(to);
+          // A press that moved nothing is no change.
+          if (event.clientX !== drag.x && to !== drag.from) onSet(to);
         }}
         onPointerCancel={() => {
-          setScale(null);
+          setDrag(null);
           onDraft(null);
         }}
       >
-        {scale !== null && <span className="strip-draft">{length >= 60 ? clock(length) : `${seconds(length)} s`}</span>}
+        {drag !== null && <span className="strip-draft">{length >= 60 ? clock(length) : `${seconds(length)} s`}</span>}
       </button>
     </div>
   );

@@ -1,0 +1,143 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Page } from "@playwright/test";
+import { expect, openDemo, test } from "./app";
+import { goToSpeak, openInSpeak, talkEpisode } from "./speaking";
+
+/** Two short clips: the first has words for about three seconds, the second for more than its clip. */
+const EPISODE = talkEpisode([
+  ["First", 5, "Sit back and down. / Then stand up."],
+  ["Second", 2, "Breathe out on the way up, and keep both feet on the floor until you are done."],
+]);
+
+/** How far the text is pushed up; pixels. */
+const push = (page: Page): Promise<number> => page.locator(".prompt-text").evaluate((node) => -new DOMMatrix(getComputedStyle(node).transform).m42);
+const current = (page: Page): Promise<string> => page.locator(".prompt-stretch[aria-current='true']").innerText();
+const status = (page: Page) => page.locator(".prompter").getByRole("status");
+const left = (page: Page) => page.getByRole("timer").locator(".figure");
+
+async function openPrompter(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Open the prompter" }).click();
+  await expect(page.getByRole("dialog", { name: "Prompter" })).toBeVisible();
+}
+
+test("it fills the screen, waits, runs with the space key, counts the clip down and waits again at the next block", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  await expect.poll(() => page.evaluate(() => document.fullscreenElement?.classList.contains("stage"))).toBe(true);
+  await expect(status(page)).toHaveText("First waits");
+  await expect(left(page)).toHaveText("0:05");
+  const before = await push(page);
+  await page.keyboard.press(" ");
+  await expect(status(page)).toHaveText("Running");
+  await expect(left(page)).toHaveText("0:03", { timeout: 4000 });
+  expect(await push(page)).toBeGreaterThan(before);
+  await expect(status(page)).toHaveText("Second waits", { timeout: 6000 });
+  await expect(left(page)).toHaveText("0:02");
+  // More words than clip: it goes on and says by how much.
+  await page.keyboard.press(" ");
+  await expect(left(page)).toHaveText(/^\d(\.\d)? s over$/, { timeout: 6000 });
+  await expect(status(page)).toHaveText("Stopped", { timeout: 8000 });
+});
+
+test("it rests in a marked breath", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, talkEpisode([["First", 9, "Sit. / Stand. / Walk. / Rest."]]));
+  await openPrompter(page);
+  await page.keyboard.press(" ");
+  const seen = await page.locator(".prompt-text").evaluate((node) => new Promise<number[]>((resolve) => {
+    const pushes: number[] = [];
+    const start = performance.now();
+    requestAnimationFrame(function look(now) {
+      pushes.push(-new DOMMatrix(getComputedStyle(node).transform).m42);
+      if (now - start < 4000) requestAnimationFrame(look);
+      else resolve(pushes);
+    });
+  }));
+  const moves = seen.slice(1).map((at, i) => at - (seen[i] ?? 0));
+  // Moving, resting, moving, resting, moving: at least two rests of several frames between movements.
+  const runs = moves.map((move) => (Math.abs(move) < 0.01 ? "rest" : "move")).join(" ").match(/(?:rest ?){5,}/g) ?? [];
+  expect(moves.every((move) => move > -0.01)).toBe(true);
+  expect(runs.length).toBeGreaterThanOrEqual(3);
+});
+
+test("page and arrow keys, as pedals send them, go breath by breath and block by block", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  await page.keyboard.press("PageDown");
+  await expect(status(page)).toHaveText("Running");
+  await page.keyboard.press(" ");
+  await expect(status(page)).toHaveText("Stopped");
+  await page.keyboard.press("PageDown");
+  await expect.poll(() => current(page)).toBe("Then stand up.");
+  await page.keyboard.press("ArrowUp");
+  await expect.poll(() => current(page)).toMatch(/^Sit back and down\./);
+  await page.keyboard.press("ArrowRight");
+  await expect(status(page)).toHaveText("Second waits");
+  await expect.poll(() => current(page)).toMatch(/^Breathe out/);
+  await page.keyboard.press("ArrowLeft");
+  await expect(status(page)).toHaveText("First waits");
+});
+
+test("letters, pace, mirror and light are set by keys and presses, and kept for the next time", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  const dialog = page.getByRole("dialog", { name: "Prompter" });
+  const size = (): Promise<number> => page.locator(".prompt-stretch").first().evaluate((node) => parseFloat(getComputedStyle(node).fontSize));
+  const before = await size();
+  await page.keyboard.press("+");
+  await dialog.getByRole("button", { name: "Larger letters" }).click();
+  expect(await size()).toBe(before + 12);
+  await page.keyboard.press("s");
+  await expect(dialog.getByText("95 %")).toBeVisible();
+  await page.keyboard.press("m");
+  await expect(dialog.getByLabel("mirrored")).toBeChecked();
+  expect(await page.locator(".glass").evaluate((node) => new DOMMatrix(getComputedStyle(node).transform).m11)).toBe(-1);
+  const ground = (): Promise<string> => page.locator(".stage").evaluate((node) => getComputedStyle(node).backgroundColor);
+  expect(await ground()).toBe("rgb(13, 15, 16)");
+  await dialog.getByRole("checkbox", { name: "light" }).check();
+  expect(await ground()).toBe("rgb(255, 255, 255)");
+  await dialog.getByRole("button", { name: "Leave" }).click();
+  await expect(dialog).toHaveCount(0);
+  await openPrompter(page);
+  expect(await size()).toBe(before + 12);
+  await expect(dialog.getByLabel("mirrored")).toBeChecked();
+});
+
+test("Escape leaves, the keys go back to where they were, and nothing of the episode changed", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await page.getByRole("button", { name: "Prompter from here" }).nth(1).click();
+  await expect(status(page)).toHaveText("Second waits");
+  await page.keyboard.press("Escape");
+  await expect(page.getByRole("dialog", { name: "Prompter" })).toHaveCount(0);
+  await expect(page.getByRole("button", { name: "Prompter from here" }).nth(1)).toBeFocused();
+  await expect(page.getByText(/^Saved/)).toBeVisible();
+});
+
+test("for people who asked for less motion the text jumps from breath to breath", async ({ sheet: page, library }) => {
+  await page.emulateMedia({ reducedMotion: "reduce" });
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  await page.keyboard.press(" ");
+  const pushes = await page.locator(".prompt-text").evaluate((node) => new Promise<number[]>((resolve) => {
+    const seen = new Set<number>();
+    const start = performance.now();
+    requestAnimationFrame(function look(now) {
+      seen.add(Math.round(-new DOMMatrix(getComputedStyle(node).transform).m42));
+      if (now - start < 3500) requestAnimationFrame(look);
+      else resolve([...seen]);
+    });
+  }));
+  expect(pushes.length).toBeGreaterThanOrEqual(2);
+  expect(pushes.length).toBeLessThanOrEqual(3);
+});
+
+test("no accessibility fault in the prompter, dark or light", async ({ sheet: page }) => {
+  await openDemo(page);
+  await goToSpeak(page);
+  await openPrompter(page);
+  for (const _ of ["dark", "light"]) {
+    await page.waitForTimeout(200);
+    const { violations } = await new AxeBuilder({ page }).include(".prompter").analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).slice(0, 3).join("; ")}`)).toEqual([]);
+    await page.getByRole("checkbox", { name: "light" }).check();
+  }
+});

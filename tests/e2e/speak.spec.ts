@@ -1,0 +1,154 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Locator, Page } from "@playwright/test";
+import { expect, openDemo, sheetLines, test } from "./app";
+import { goToSpeak, openInSpeak, talkEpisode } from "./speaking";
+
+const EPISODE = talkEpisode([
+  ["First", 12, "Sit back, knees out.", "Then stand up again."],
+  ["Second", null, "Breathe out on the way up."],
+  ["Third", 20],
+]);
+
+const part = (page: Page, name: string): Locator => page.locator(".place").getByRole("region", { name: new RegExp(name) });
+const boxOf = async (element: Locator): Promise<{ x: number; y: number; width: number; height: number }> => {
+  const box = await element.boundingBox();
+  if (!box) throw new Error("It is not on the page");
+  return box;
+};
+/** Where a word stands: pixels from the window's left edge. */
+const wordAt = async (line: Locator, word: string): Promise<number> => (await boxOf(line.locator(".ruled-word", { hasText: word }).first())).x;
+const clockOf = (page: Page, name: string, line: number): Promise<string> => part(page, name).locator(".line-time button").nth(line).innerText();
+
+test("words stand on the ruler in the order and at the distance they are spoken", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  const line = part(page, "First").locator(".ruled-line").first();
+  const [sit, back, knees] = [await wordAt(line, "Sit"), await wordAt(line, "back,"), await wordAt(line, "knees")];
+  expect(back).toBeGreaterThan(sit);
+  // A comma is a pause: the gap before "knees" is wider than the one between the words around it.
+  const widthOf = async (word: string): Promise<number> => (await line.locator(".ruled-word", { hasText: word }).first().boundingBox())?.width ?? 0;
+  expect(knees - back - (await widthOf("back,"))).toBeGreaterThan(back - sit - (await widthOf("Sit")));
+});
+
+test("typing in a line moves what follows at once, and the app's undo takes it back in every place", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  const before = await clockOf(page, "First", 1);
+  await part(page, "First").locator(".ruled-word", { hasText: "knees" }).click();
+  await page.keyboard.type("slowly and with all the care you have got today, ");
+  await expect(page.getByRole("textbox", { name: /^Words from/ })).toHaveValue("Sit back, slowly and with all the care you have got today, knees out.");
+  await expect.poll(() => clockOf(page, "First", 1)).not.toBe(before);
+  await expect(part(page, "First").locator(".ruled-word", { hasText: "today," })).toBeVisible();
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => clockOf(page, "First", 1)).toBe(before);
+  await page.keyboard.press("Control+Shift+z");
+  await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: /^Write/ }).click();
+  expect(await sheetLines(page)).toContain("say: Sit back, slowly and with all the care you have got today, knees out.");
+});
+
+test("a line is cut in two, joined again and added from the keyboard alone", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  const first = part(page, "First");
+  await first.getByRole("button", { name: /change the words "Sit back/ }).focus();
+  await page.keyboard.press("Enter");
+  for (let i = 0; i < "knees out.".length; i++) await page.keyboard.press("ArrowLeft");
+  await page.keyboard.press("Enter");
+  await expect(first.locator(".ruled-line")).toHaveCount(3);
+  await expect(page.getByRole("textbox", { name: /^Words from/ })).toHaveValue("knees out.");
+  await page.keyboard.press("Backspace");
+  await expect(first.locator(".ruled-line")).toHaveCount(2);
+  await expect(page.getByRole("textbox", { name: /^Words from/ })).toHaveValue("Sit back, knees out.");
+  await page.keyboard.press("Escape");
+  await part(page, "Third").getByRole("button", { name: "Write words for this clip" }).press("Enter");
+  await page.keyboard.type("Walk it off.");
+  await page.keyboard.press("Escape");
+  await expect(part(page, "Third").locator(".ruled-word")).toHaveText(["Walk ", "it ", "off. "]);
+  // A line without words is not left behind.
+  await part(page, "Third").getByRole("button", { name: "Add a line" }).click();
+  await page.keyboard.press("Escape");
+  await expect(part(page, "Third").locator(".ruled-line")).toHaveCount(1);
+});
+
+test("the clip's end is dragged, one step of undo, and words that no longer fit are counted", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  const first = part(page, "First");
+  const clip = first.getByRole("textbox", { name: "Clip" });
+  await expect(clip).toHaveValue("0:12");
+  const end = first.getByRole("slider");
+  const box = await boxOf(end);
+  const strip = await boxOf(first.locator(".strip"));
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  for (const share of [0.5, 0.3, 0.2, 0.11]) await page.mouse.move(strip.x + strip.width * share, box.y + 30);
+  // Before it is let go: the words show what would happen, the episode is as it was.
+  await expect(first.getByText(/hang over the end/)).toBeVisible();
+  await expect(clip).toHaveValue("0:12");
+  await page.mouse.up();
+  await expect(clip).toHaveValue(/^0:0[1-4]$/);
+  await expect(first.getByText(/s over, cut about \d+ words?/)).toBeVisible();
+  expect(await first.locator(".ruled-word.hangs").count()).toBe(Number(/(\d+) words? hangs? over/.exec(await first.locator(".fit").innerText())?.[1]));
+  await page.keyboard.press("Control+z");
+  await expect(clip).toHaveValue("0:12");
+  await expect(first.getByText(/hang over the end/)).toHaveCount(0);
+});
+
+test("the clip's end moves with arrow keys, or is typed in seconds; an empty field lets the words set it", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  const first = part(page, "First");
+  const [clip, end] = [first.getByRole("textbox", { name: "Clip" }), first.getByRole("slider")];
+  await end.focus();
+  await page.keyboard.press("ArrowRight");
+  await expect(clip).toHaveValue("0:13");
+  await page.keyboard.press("PageDown");
+  await expect(clip).toHaveValue("0:03");
+  await expect(end).toHaveAttribute("aria-valuetext", /s of words over a 0:03 clip: .* over/);
+  await clip.fill("95");
+  await clip.press("Enter");
+  await expect(clip).toHaveValue("1:35");
+  await expect(first.getByText(/s of silence to the clip's end/)).toBeVisible();
+  await clip.fill("");
+  await clip.press("Enter");
+  await expect(first.getByText(/no clip length yet/)).toBeVisible();
+});
+
+test("a suggested breath is marked by a press and taken out by another", async ({ sheet: page, library }) => {
+  const long = "Set the feet first, then the hands, and look at one spot on the floor before the first rep begins, and keep looking at it until the very last one is done.";
+  await openInSpeak(page, library, talkEpisode([["First", 30, long]]));
+  const first = part(page, "First");
+  await first.getByRole("button", { name: "suggested breath, mark it" }).first().click();
+  await expect(first.getByRole("button", { name: "breath, take it out" })).toHaveCount(1);
+  await first.getByRole("button", { name: "breath, take it out" }).click();
+  await expect(first.getByRole("button", { name: "breath, take it out" })).toHaveCount(0);
+});
+
+test("the ruler reads as text: time, seconds and words of each line, and where they go over", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, talkEpisode([["First", 2, "Sit back, knees out, and stand up again."]]));
+  const first = part(page, "First");
+  await expect(first.getByRole("button", { name: /^0:00, [\d.]+ seconds: change the words "Sit back, knees out, and stand up again\."$/ })).toBeVisible();
+  const read = (await first.locator(".ruled-line").innerText()).replace(/\s+/g, " ");
+  expect(read).toContain("over the clip's end from here:");
+  await expect(first.locator(".ruled-line .fold")).toMatchAriaSnapshot(`- text: /Sit back, knees out, .*over the clip's end from here.*again/`);
+});
+
+test("an empty episode says what to write, a narrow window scrolls nothing sideways", async ({ sheet: page }) => {
+  await goToSpeak(page);
+  await expect(page.getByText(/^No words yet\./)).toBeVisible();
+  await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: /^Write/ }).click();
+  await openDemo(page);
+  await page.setViewportSize({ width: 720, height: 700 });
+  await goToSpeak(page);
+  await page.waitForTimeout(300);
+  expect(await page.locator(".app-place").evaluate((place) => place.scrollWidth - place.clientWidth)).toBeLessThanOrEqual(0);
+});
+
+for (const colorScheme of ["light", "dark"] as const) {
+  test(`no accessibility fault in Speak while a line is changed, in ${colorScheme}`, async ({ sheet: page }) => {
+    await page.emulateMedia({ colorScheme });
+    await openDemo(page);
+    await goToSpeak(page);
+    await part(page, "Goblet squat").scrollIntoViewIfNeeded();
+    await part(page, "Goblet squat").locator(".ruled-word").first().click();
+    await page.waitForTimeout(300);
+    const { violations } = await new AxeBuilder({ page }).include(".place").analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).slice(0, 3).join("; ")}`)).toEqual([]);
+  });
+}

@@ -1,0 +1,47 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { applyEdits, countingIds, emptyBlock, emptyEpisode, linesOf, newLine, MAX_TEXT, type Block } from "../../../../../shared/episode";
+import { joinLine, oneLine, splitLine, withBreath, withoutBreath, wordOffsets } from "../../../../../renderer/places/speak/edits";
+
+const id = countingIds("e");
+const block: Block = emptyBlock(id, "talk", { lines: [newLine(id, "say", "One two."), newLine(id, "cue", "Sit"), newLine(id, "say", "Three four.")] });
+const after = (edits: Parameters<typeof applyEdits>[1]): Block => applyEdits(emptyEpisode(id, { blocks: [block] }), edits).blocks[0] ?? expect.fail();
+const [first, second] = linesOf(block, "say");
+
+describe("a say line", () => {
+  it("is cut in two at the caret, the second half right behind", () => {
+    const split = splitLine(block, first?.id ?? "", "One two.", 3, id);
+    expect(after(split.edits).lines.map(({ kind, text }) => `${kind}: ${text}`)).toEqual(["say: One", "say: two.", "cue: Sit", "say: Three four."]);
+    expect(after(split.edits).lines[1]?.id).toBe(split.line);
+  });
+
+  it("is joined to the say line before it, past lines of other kinds; a block's first stays", () => {
+    const joined = joinLine(block, second?.id ?? "", "Three four.");
+    expect(joined).toMatchObject({ line: first?.id, at: 8 });
+    expect(after(joined?.edits ?? []).lines.map(({ text }) => text)).toEqual(["One two. Three four.", "Sit"]);
+    expect(joinLine(block, first?.id ?? "", "One two.")).toBeNull();
+    expect(joinLine(block, second?.id ?? "", "x".repeat(MAX_TEXT))).toBeNull();
+  });
+
+  it("holds no line breaks or control characters, and no more than a line may", () => {
+    expect(oneLine("a\r\nb\u2028c\td")).toBe("a b c d");
+    expect(oneLine("x".repeat(9000))).toHaveLength(MAX_TEXT);
+  });
+});
+
+describe("a breath", () => {
+  it("is marked after a word and taken out again", () => {
+    expect(withBreath("Sit back and stand.", 1)).toBe("Sit back / and stand.");
+    expect(withoutBreath("Sit back / and stand.", 1)).toBe("Sit back and stand.");
+    expect(withoutBreath("Sit back / / and / stand.", 1)).toBe("Sit back and / stand.");
+    expect(withBreath("Sit", 7)).toBe("Sit");
+  });
+
+  it("that is marked and taken out leaves the words as they were", () => {
+    const words = fc.array(fc.constantFrom("sit", "back,", "3x8", "w/o", "up."), { minLength: 2, maxLength: 12 }).map((list) => list.join(" "));
+    fc.assert(fc.property(words, fc.nat(10), (text, n) => {
+      const word = n % (wordOffsets(text).length - 1);
+      expect(withoutBreath(withBreath(text, word), word)).toBe(text);
+    }));
+  });
+});

@@ -1,0 +1,70 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { countingIds, demoEpisode, emptyBlock, newLine } from "../../../../../shared/episode";
+import { DEFAULT_PACE } from "../../../../../shared/speech";
+import { foldLine, rowCount, rowSecondsFor, type FoldSize } from "../../../../../renderer/places/speak/fold";
+import { blockTimeline, placedLines } from "../../../../../renderer/voiceover/timeline";
+
+const id = countingIds("f");
+/** Letters eight pixels wide. */
+const size: FoldSize = { rowSeconds: 5, width: 600, measure: (text) => text.length * 8 };
+const place = (text: string) => placedLines(emptyBlock(id, "talk", { lines: [newLine(id, "say", text)] }), DEFAULT_PACE)[0] ?? expect.fail();
+
+describe("a line folded into rows", () => {
+  it("keeps every word once, in order, and never lets two touch", () => {
+    const words = fc.constantFrom("sit", "back,", "straight", "up.", "/", "I", "Pneumonoultramicroscopicsilicovolcanoconiosis", "3 x 8");
+    fc.assert(fc.property(fc.array(words, { maxLength: 60 }), fc.integer({ min: 40, max: 900 }), fc.double({ min: 0, max: 30, noNaN: true }), (parts, width, length) => {
+      const line = place(parts.join(" "));
+      const rows = foldLine(line, 1, length, 0, { ...size, width });
+      expect(rows.flatMap((row) => row.words.map(({ index }) => index))).toEqual(line.words.map((_, i) => i));
+      for (const row of rows) {
+        let free = 0;
+        for (const word of row.words) {
+          expect(word.x).toBeGreaterThanOrEqual(free - 1e-9);
+          free = word.x + size.measure(word.text);
+        }
+      }
+    }));
+  });
+
+  it("sets a word where it is spoken when letters leave room", () => {
+    const line = place("Sit, then stand, then rest.");
+    const [row] = foldLine(line, 2, 60, 0, { ...size, measure: () => 1 });
+    expect(row?.words.map(({ x }) => x)).toEqual(line.words.map(({ from }) => expect.closeTo((from * 600) / 5) as number));
+  });
+
+  it("marks the clip's end once, where it lies, and what lies behind it", () => {
+    const line = place("Same weight for every set, and look at the floor in front of you while you breathe out slowly on the way up again.");
+    const rows = foldLine(line, 0, 6, 0, size);
+    expect(rows.map(({ end }) => end)).toEqual([null, expect.closeTo(120), ...rows.slice(2).map(() => null)]);
+    expect(rows[0]?.over).toBeNull();
+    expect(rows[1]?.over).toEqual({ x: expect.closeTo(120), width: expect.any(Number) });
+    expect(rows.flatMap(({ words }) => words).filter(({ hangs }) => hangs).map(({ text }) => text)).toEqual(line.words.filter(({ to }) => to > 6.1).map(({ text }) => text));
+  });
+
+  it("draws speech only where there is speech, at its length", () => {
+    const line = place("Sit. Stand.");
+    const bars = foldLine(line, 0, 60, 0, size).flatMap(({ speech }) => speech);
+    expect(bars.reduce((sum, { width }) => sum + width, 0)).toBeCloseTo(((line.seconds - DEFAULT_PACE.sentenceSeconds) * 600) / 5);
+  });
+
+  it("marks whole fives of the clip's seconds, but not where the line's own time stands", () => {
+    const line = place("Same weight for every set, and look at the floor in front of you while you breathe out.");
+    expect(foldLine(line, 10, 60, 0, size).flatMap(({ marks }) => marks.map(({ seconds }) => seconds))).toEqual([15]);
+    expect(foldLine(line, 9, 60, 0, size).flatMap(({ marks }) => marks.map(({ seconds }) => seconds))).toEqual([10, 15]);
+  });
+
+  it("has as many rows as are counted beforehand", () => {
+    for (const block of demoEpisode.blocks) {
+      for (const { placed, from } of blockTimeline(block, DEFAULT_PACE, 30).lines) {
+        expect(foldLine(placed, from, 30, from + placed.seconds + 2, size)).toHaveLength(rowCount(placed, from, from + placed.seconds + 2, size.rowSeconds));
+      }
+    }
+  });
+});
+
+describe("the seconds of a row", () => {
+  it.each([[650, 3.6, 16, 5], [650, 5, 16, 3], [650, 3.6, 21, 3], [10, 3.6, 16, 2], [9000, 3.6, 16, 12]])("%d px wide at %d syllables a second and letters of %d px are %d", (width, rate, rem, rowSeconds) => {
+    expect(rowSecondsFor(width, rate, rem)).toBe(rowSeconds);
+  });
+});

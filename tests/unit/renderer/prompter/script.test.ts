@@ -1,0 +1,99 @@
+import * as fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { countingIds, demoEpisode, emptyBlock, emptyEpisode, newLine } from "../../../../shared/episode";
+import { DEFAULT_PACE, ownPace } from "../../../../shared/speech";
+import { blockAt, promptScript, stepByBlock, stepByStretch, stretchAt } from "../../../../renderer/prompter/script";
+import { pushAt } from "../../../../renderer/prompter/scroll";
+
+const script = promptScript(demoEpisode, DEFAULT_PACE);
+const id = countingIds("p");
+
+describe("the prompter's script", () => {
+  it("holds every word that is said, one breath at a time, numbered in order", () => {
+    const said = demoEpisode.blocks.flatMap(({ lines }) => lines.filter(({ kind }) => kind === "say")).flatMap(({ text }) => text.split(/\s+/).filter((word) => word !== "/"));
+    expect(script.stretches.flatMap(({ text }) => text.split(" "))).toEqual(said);
+    expect(script.stretches.map(({ index }) => index)).toEqual(script.stretches.map((_, i) => i));
+  });
+
+  it("gives each block its clip, or more when the words need it", () => {
+    for (const block of script.blocks) {
+      expect(block.to - block.from).toBeGreaterThanOrEqual(block.clip - 1e-6);
+      expect(block.stretches.at(-1)?.to).toBeLessThanOrEqual(block.to + 1e-6);
+    }
+    const squat = script.blocks.find(({ name }) => name === "Goblet squat") ?? expect.fail();
+    expect(squat.clip).toBe(17);
+    expect(squat.to - squat.from).toBeGreaterThan(18);
+  });
+
+  it("leaves out blocks without words, and keeps the running order's numbers", () => {
+    const episode = emptyEpisode(id, { blocks: [emptyBlock(id, "opening", { clipSeconds: 9 }), emptyBlock(id, "talk", { lines: [newLine(id, "say", "Hello there.")] })] });
+    expect(promptScript(episode, DEFAULT_PACE).blocks.map(({ number, name, from }) => [number, name, from])).toEqual([[2, "Talk", 0]]);
+    expect(promptScript(emptyEpisode(id), DEFAULT_PACE)).toEqual({ blocks: [], stretches: [], seconds: 0 });
+  });
+
+  it("runs faster for a faster speaker", () => {
+    const slow = ownPace("Sit back and stand up again with both feet on the floor.", 3, DEFAULT_PACE) ?? expect.fail();
+    const length = (pace: typeof slow): number => promptScript(demoEpisode, pace).stretches.reduce((sum, { from, to }) => sum + to - from, 0);
+    expect(length(slow)).toBeLessThan(length(DEFAULT_PACE) * 0.95);
+  });
+});
+
+describe("steps", () => {
+  it("go breath by breath through the whole script and back", () => {
+    let at = 0;
+    const seen: number[] = [];
+    for (let i = 1; i < script.stretches.length; i++) seen.push((at = stepByStretch(script, at, 1)));
+    expect(seen).toEqual(script.stretches.slice(1).map(({ from }) => from));
+    expect(stepByStretch(script, at, 1)).toBe(at);
+    expect(stepByStretch(script, at, -1)).toBe(script.stretches.at(-2)?.from);
+    expect(stepByStretch(script, at + 1, -1)).toBe(at);
+    expect(stepByStretch(script, 0, -1)).toBe(0);
+  });
+
+  it("back from within a block go to its beginning, from there to the block before", () => {
+    const second = script.blocks[1] ?? expect.fail();
+    expect(stepByBlock(script, second.from + 5, -1)).toBe(second.from);
+    expect(stepByBlock(script, second.from, -1)).toBe(0);
+    expect(blockAt(script, second.from)).toBe(second);
+    expect(blockAt(script, 1e9)).toBe(script.blocks.at(-1));
+  });
+});
+
+describe("the reading line", () => {
+  const places = script.stretches.map((_, i) => i * 100);
+
+  it("has the stretch that is read on it when it begins, and the next one when it ends", () => {
+    const stretch = script.stretches[3] ?? expect.fail();
+    expect(pushAt(script.stretches, places, stretch.from, true)).toBe(300);
+    expect(pushAt(script.stretches, places, (stretch.from + stretch.to) / 2, true)).toBeCloseTo(350);
+    expect(pushAt(script.stretches, places, stretch.to - 1e-9, true)).toBeCloseTo(400);
+  });
+
+  it("rests in the breath between two stretches", () => {
+    const [stretch, next] = [script.stretches[3] ?? expect.fail(), script.stretches[4] ?? expect.fail()];
+    expect(next.from - stretch.to).toBeGreaterThan(0.2);
+    for (const share of [0.1, 0.5, 0.9]) expect(pushAt(script.stretches, places, stretch.to + share * (next.from - stretch.to), true)).toBe(400);
+  });
+
+  it("moves from stretch to stretch at once for people who want less motion", () => {
+    const stretch = script.stretches[3] ?? expect.fail();
+    expect(pushAt(script.stretches, places, stretch.to - 0.01, false)).toBe(300);
+    expect(pushAt(script.stretches, places, stretch.to + 0.01, false)).toBe(400);
+  });
+
+  it("never moves back while time goes on, and stays inside the text", () => {
+    fc.assert(fc.property(fc.double({ min: 0, max: script.seconds + 10, noNaN: true }), fc.double({ min: 0, max: 3, noNaN: true }), fc.boolean(), (at, later, smooth) => {
+      const [a, b] = [pushAt(script.stretches, places, at, smooth), pushAt(script.stretches, places, at + later, smooth)];
+      expect(b).toBeGreaterThanOrEqual(a - 1e-9);
+      expect(b).toBeLessThanOrEqual(places.at(-1) ?? 0);
+    }));
+  });
+
+  it("knows the stretch that comes up in a pause", () => {
+    const [stretch, next] = [script.stretches[3] ?? expect.fail(), script.stretches[4] ?? expect.fail()];
+    expect(stretchAt(script, stretch.to - 0.01)).toBe(stretch);
+    expect(stretchAt(script, stretch.to + 0.01)).toBe(next);
+    expect(stretchAt(script, 1e9)).toBe(script.stretches.at(-1));
+    expect(pushAt([], [], 3, true)).toBe(0);
+  });
+});

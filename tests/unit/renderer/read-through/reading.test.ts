@@ -1,0 +1,196 @@
+import { describe, expect, it } from "vitest";
+import type { Api, Take } from "../../../../shared/bridge";
+import { createReading, type ReadingDesk } from "../../../../renderer/read-through/reading";
+import type { LineToRead } from "../../../../renderer/read-through/lines";
+import type { Listener } from "../../../../renderer/read-through/microphone";
+
+const lines: LineToRead[] = ["Sit back.", "Stand up.", "Breathe out."].map((text, i) => ({ line: `l${i}`, text, block: "1 Opening", number: i + 1, planned: 1 }));
+const RATE = 1000;
+
+/** A desk over a host that keeps takes in memory, with hands on the clock and the microphone. */
+function desk(opens: "opens" | "refused" = "opens") {
+  let [now, made] = [0, 0];
+  let listener: Listener | null = null;
+  const takes: Take[] = [];
+  const lengths = new Map<string, number>();
+  const fails = { append: false };
+  const add = (line: string, text: string, fields: Partial<Take>): Take => {
+    const take: Take = { id: `t${++made}`, line, text, file: null, seconds: null, recorded: null, planned: 1, at: "2027-03-04T10:00:00.000Z", chosen: true, ...fields };
+    takes.push(take);
+    return take;
+  };
+  const answers: Partial<Api> = {
+    "takes:list": async () => ({ ok: true, folder: "/library/takes/a", takes: [] }),
+    "takes:tap": async ({ line, text, seconds }) => ({ ok: true, take: add(line, text, { seconds }) }),
+    "takes:begin": async ({ line, text, name }) => ({ ok: true, take: add(line, text, { file: `${name}.wav` }) }),
+    "takes:append": async ({ take, after, samples }) => {
+      if (fails.append) return { ok: false, code: "disk-full", message: "The disk is full." };
+      lengths.set(take, after + Buffer.from(samples, "base64").length / 2);
+      return { ok: true, samples: lengths.get(take) ?? 0 };
+    },
+    "takes:end": async ({ take: id, seconds }) => {
+      const take = takes.find((one) => one.id === id) ?? expect.fail();
+      return { ok: true, take: Object.assign(take, { seconds, recorded: (lengths.get(id) ?? 0) / RATE }) };
+    },
+  };
+  const made_: ReadingDesk = createReading({
+    api: answers as Api, file: "a.episode.json", lines, now: () => now,
+    openMicrophone: async (hears) => {
+      if (opens === "refused") return { ok: false, sentence: "The microphone was refused." };
+      listener = hears;
+      return { ok: true, microphone: { name: "Test microphone", rate: RATE, close: () => undefined } };
+    },
+  });
+  return {
+    desk: made_, takes, fails,
+    pass: (seconds: number): void => void (now += seconds * 1000),
+    /** Sound of a loudness for some time, in pieces of a fiftieth of a second; the clock goes on with it. */
+    hear: (rms: number, seconds: number): void => {
+      for (let i = 0; i < Math.round(seconds * 50); i++) {
+        now += 20;
+        listener?.onSamples(new Float32Array(RATE / 50).fill(rms));
+      }
+    },
+    unplug: (): void => listener?.onGone("The microphone is gone: it was unplugged or taken away."),
+    settle: (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 5)),
+  };
+}
+
+describe("reading with taps", () => {
+  it("times each line from tap to tap and stops after the last", async () => {
+    const { desk: reading, pass, settle, takes } = desk();
+    reading.start(0);
+    for (const seconds of [1.2, 2.5, 0.9]) {
+      pass(seconds);
+      reading.next();
+    }
+    await settle();
+    expect(takes.map(({ line, seconds }) => [line, seconds])).toEqual([["l0", 1.2], ["l1", 2.5], ["l2", 0.9]]);
+    expect(reading.state.get()).toMatchObject({ phase: "done" });
+  });
+
+  it("reads one line again and keeps both takes; the newer counts", async () => {
+    const { desk: reading, pass, settle } = desk();
+    reading.start(0);
+    pass(1);
+    reading.next();
+    reading.retake(0);
+    pass(1.5);
+    reading.next();
+    await settle();
+    expect(reading.state.get()).toMatchObject({ phase: "ready", at: 0, takes: [{ seconds: 1, chosen: false }, { seconds: 1.5, chosen: true }] });
+  });
+
+  it("notes nothing for a line that was stopped or begun again", async () => {
+    const { desk: reading, pass, settle, takes } = desk();
+    reading.start(1);
+    pass(1);
+    reading.again();
+    pass(0.5);
+    reading.stop();
+    await settle();
+    expect(takes).toEqual([]);
+    expect(reading.state.get()).toMatchObject({ phase: "ready", at: 1 });
+  });
+});
+
+describe("reading with the microphone", () => {
+  it("measures from the first sound to the last, whenever the tap comes, and records from tap to tap", async () => {
+    const { desk: reading, hear, settle, takes } = desk();
+    await reading.useMicrophone();
+    expect(reading.state.get().microphone).toEqual({ state: "on", name: "Test microphone" });
+    reading.start(0);
+    hear(0, 0.4);
+    hear(0.2, 1.3);
+    hear(0, 0.8);
+    reading.next();
+    hear(0.2, 1);
+    reading.stop();
+    await settle();
+    expect(takes).toMatchObject([{ line: "l0", seconds: expect.closeTo(1.3) as number, recorded: 2.5 }, { line: "l1", seconds: null, recorded: 1 }]);
+  });
+
+  it("goes on by itself after a pause, when asked to, and not in a breath", async () => {
+    const { desk: reading, hear, settle, takes } = desk();
+    await reading.useMicrophone();
+    reading.setGoesOn(true);
+    reading.start(0);
+    for (let i = 0; i < 3; i++) {
+      hear(0.2, 0.6);
+      hear(0, 0.7);
+      hear(0.2, 0.6);
+      hear(0, 1.3);
+    }
+    await settle();
+    expect(takes.map(({ line, seconds }) => [line, seconds])).toEqual(["l0", "l1", "l2"].map((line) => [line, expect.closeTo(1.9, 1)]));
+    expect(reading.state.get().phase).toBe("done");
+  });
+
+  it("says when nothing was heard, and keeps the recording", async () => {
+    const { desk: reading, hear, settle, takes } = desk();
+    await reading.useMicrophone();
+    reading.start(0);
+    hear(0.0001, 2);
+    reading.next();
+    await settle();
+    expect(reading.state.get().message).toMatch(/^Nothing was heard on that line\./);
+    expect(takes[0]).toMatchObject({ seconds: null, recorded: 2 });
+  });
+});
+
+describe("what goes wrong", () => {
+  it("a refused microphone is a sentence, and taps still work", async () => {
+    const { desk: reading, pass, settle, takes } = desk("refused");
+    await reading.useMicrophone();
+    expect(reading.state.get()).toMatchObject({ microphone: { state: "off" }, message: "The microphone was refused." });
+    reading.start(0);
+    pass(1);
+    reading.next();
+    await settle();
+    expect(takes).toMatchObject([{ seconds: 1, file: null }]);
+  });
+
+  it("a microphone unplugged in the middle of a take loses nothing", async () => {
+    const { desk: reading, hear, unplug, pass, settle, takes } = desk();
+    await reading.useMicrophone();
+    reading.start(0);
+    hear(0.2, 1.7);
+    unplug();
+    await settle();
+    expect(takes).toMatchObject([{ line: "l0", seconds: null, recorded: 1.7 }]);
+    expect(reading.state.get()).toMatchObject({
+      phase: "ready", at: 0, microphone: { state: "off" },
+      message: "The microphone is gone: it was unplugged or taken away. What was recorded of this line, 1.7 s, is kept. Plug it in and read the line again, or go on with taps.",
+    });
+    reading.start(0);
+    pass(2);
+    reading.next();
+    await settle();
+    expect(takes[1]).toMatchObject({ seconds: 2, file: null });
+  });
+
+  it("a full disk leaves the sound in memory until it can be written", async () => {
+    const { desk: reading, hear, fails, settle, takes } = desk();
+    await reading.useMicrophone();
+    fails.append = true;
+    reading.start(0);
+    hear(0.2, 1.5);
+    reading.next();
+    reading.stop();
+    await settle();
+    expect(reading.state.get()).toMatchObject({ unwritten: 1, message: "The disk is full. The sound is still here in memory: try again before you leave." });
+    fails.append = false;
+    await reading.writeAgain();
+    expect(reading.state.get()).toMatchObject({ unwritten: 0, message: null });
+    expect(takes[0]).toMatchObject({ seconds: expect.closeTo(1.5) as number, recorded: 1.5 });
+  });
+
+  it("leaving in the middle of a take keeps what was recorded", async () => {
+    const { desk: reading, hear, takes } = desk();
+    await reading.useMicrophone();
+    reading.start(2);
+    hear(0.2, 0.6);
+    await reading.close();
+    expect(takes).toMatchObject([{ line: "l2", seconds: null, recorded: 0.6 }]);
+  });
+});
