@@ -72,15 +72,16 @@ test("a coach types an episode from an empty page to exported files", async ({ s
   // Out with the papers.
   await page.getByRole("button", { name: "Make papers" }).click();
   const dialog = page.getByRole("dialog", { name: /papers/i });
-  for (const word of await dialog.getByRole("checkbox", { name: /DOCX/ }).all()) await word.check();
-  await dialog.getByRole("button", { name: "Make 5 papers" }).click();
+  for (const word of await dialog.getByRole("checkbox", { name: /DOCX|WebVTT|Plain text/ }).all()) await word.check();
+  await dialog.getByRole("button", { name: "Make 8 papers" }).click();
   await expect(dialog.getByText(/steps-steep-ones.*handout\.pdf/)).toBeVisible({ timeout: 60_000 });
   const papers = join(library, "papers");
   const [folder = ""] = readdirSync(papers);
   const made = readdirSync(join(papers, folder));
-  expect(made).toHaveLength(5);
-  for (const name of made) expect(statSync(join(papers, folder, name)).size).toBeGreaterThan(5000);
+  expect(made).toHaveLength(8);
+  for (const name of made.filter((each) => /\.(?:pdf|docx)$/.test(each))) expect(statSync(join(papers, folder, name)).size).toBeGreaterThan(5000);
   expect(made.filter((name) => name.endsWith(".pdf")).every((name) => readFileSync(join(papers, folder, name)).subarray(0, 5).toString() === "%PDF-")).toBe(true);
+  expect(made.filter((name) => name.endsWith(".vtt")).map((name) => readFileSync(join(papers, folder, name), "utf8").slice(0, 6))).toEqual(["WEBVTT"]);
   expect(existsSync(join(library, file))).toBe(true);
 });
 
