@@ -1,0 +1,213 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Page } from "@playwright/test";
+import { readFileSync, readdirSync, writeFileSync, mkdirSync } from "node:fs";
+import { join } from "node:path";
+import type { Take } from "../../shared/bridge";
+import { expect, openDemo, test as base } from "./app";
+import { goToSpeak, openInSpeak, talkEpisode } from "./speaking";
+import { makeVoice, readWav, type Voice } from "./voice";
+
+const LINES = [
+  "Sit back, knees out, and keep both feet flat on the floor.",
+  "Stand up in one breath and squeeze at the very top.",
+  "Take a lighter pair today if the last set felt rushed.",
+  "Breathe out on the way up, and then rest a whole minute.",
+];
+const EPISODE = talkEpisode([["First", 12, LINES[0] ?? "", LINES[1] ?? ""], ["Second", 12, LINES[2] ?? "", LINES[3] ?? ""]]);
+
+/** A browser whose microphone hears the sentences read aloud, once. */
+const test = base.extend<object, { voice: Voice }>({
+  // eslint-disable-next-line no-empty-pattern -- the runner reads the parameter to know what a fixture needs
+  voice: [async ({}, use) => use(makeVoice(LINES)), { scope: "worker" }],
+  launchOptions: [
+    async ({ launchOptions, voice }, use) =>
+      use({ ...launchOptions, args: [...(launchOptions.args ?? []), "--use-fake-device-for-media-stream", `--use-file-for-fake-audio-capture=${voice.path}%noloop`] }),
+    { scope: "worker" },
+  ],
+});
+
+const takesIn = (library: string): Take[] => (JSON.parse(readFileSync(join(library, "takes", "talk", "takes.json"), "utf8")) as { takes: Take[] }).takes;
+const dialog = (page: Page) => page.getByRole("dialog", { name: "Read it through" });
+const record = (page: Page) => dialog(page).getByRole("button", { name: "Record with the microphone" });
+
+async function openReading(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Read it through" }).click();
+  await expect(dialog(page).getByText("Line 1 of 4, 1 First")).toBeVisible();
+}
+
+test("a voice is recorded and measured line by line without a touch, kept as WAV files, and its pace is learned", async ({ sheet: page, library, context, address, voice }) => {
+  test.info().annotations.push({ type: "voice", description: voice.by });
+  await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+  await openInSpeak(page, library, EPISODE);
+  const usual = await page.locator(".figures").innerText();
+  await openReading(page);
+  await record(page).click();
+  await expect(dialog(page).getByText(/^Recording with .+The sound stays on this computer\./)).toBeVisible();
+  await dialog(page).getByRole("button", { name: "Start reading" }).click();
+  await dialog(page).getByLabel("go on by itself when I pause").check();
+  await expect(dialog(page).getByRole("meter")).not.toHaveAttribute("aria-valuenow", "0", { timeout: 8000 });
+  await expect(dialog(page).getByRole("button", { name: "Read it all again" })).toBeVisible({ timeout: 45_000 });
+
+  await expect.poll(() => takesIn(library).filter(({ seconds }) => seconds !== null).length).toBe(4);
+  const takes = takesIn(library);
+  expect(takes.map(({ text, chosen }) => [text, chosen])).toEqual(LINES.map((text) => [text, true]));
+  expect(takes.map(({ file }) => file)).toEqual(["1-first-line-1-take-1.wav", "1-first-line-2-take-1.wav", "2-second-line-1-take-1.wav", "2-second-line-2-take-1.wav"]);
+  takes.forEach((take, i) => {
+    expect(Math.abs((take.seconds ?? 0) - (voice.seconds[i] ?? 0)), `line ${i + 1}: ${take.seconds} s measured of ${voice.seconds[i]} s spoken by ${voice.by}`).toBeLessThan(0.2);
+    const { rate, samples } = readWav(join(library, "takes", "talk", take.file ?? ""));
+    expect(samples.length / rate).toBeCloseTo(take.recorded ?? 0, 2);
+    expect(samples.length / rate).toBeGreaterThan(voice.seconds[i] ?? 0);
+    // What was spoken is really in the file.
+    expect(samples.some((sample) => Math.abs(sample) > 2000)).toBe(true);
+  });
+
+  await dialog(page).getByRole("button", { name: "Listen to line 1" }).click();
+  await expect(dialog(page).getByRole("button", { name: "Stop listening" })).toBeVisible();
+  await dialog(page).getByRole("button", { name: "Stop listening" }).click();
+  await dialog(page).getByRole("button", { name: "Count everything at this pace" }).click();
+  await expect(dialog(page).getByText("Everything is counted at it.")).toBeVisible();
+  const kept = JSON.parse(readFileSync(join(library, "voice.json"), "utf8")) as { voice: { lines: number; pace: { syllablesPerSecond: number } } };
+  expect(kept.voice.lines).toBe(4);
+  await dialog(page).getByRole("button", { name: "Close" }).click();
+  await expect(page.getByRole("button", { name: "Read it through" })).toBeFocused();
+  expect(await page.locator(".figures").innerText()).not.toBe(usual);
+  await expect(page.locator(".figures").getByText("your own pace")).toBeVisible();
+  // It is the speaker's, not the window's: it is there after a new start, and can be taken back.
+  await page.reload();
+  await goToSpeak(page);
+  await expect(page.locator(".figures").getByText(kept.voice.pace.syllablesPerSecond.toFixed(1))).toBeVisible();
+});
+
+test("a line read again is a take more; the newest counts until another is chosen", async ({ sheet: page, library, context, address }) => {
+  await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  await record(page).click();
+  await expect(dialog(page).getByText(/^Recording with/)).toBeVisible();
+  for (let i = 0; i < 2; i++) {
+    await dialog(page).getByRole("button", { name: /^Read line 2/ }).click();
+    await page.waitForTimeout(900);
+    await page.keyboard.press("PageDown");
+    await expect(dialog(page).getByRole("button", { name: "Read line 2 again" })).toBeVisible();
+  }
+  const choice = dialog(page).getByRole("combobox", { name: "The take of line 2 that counts" });
+  await expect(choice.locator("option")).toHaveCount(2);
+  expect(readdirSync(join(library, "takes", "talk")).filter((name) => name.endsWith(".wav"))).toEqual(["1-first-line-2-take-1.wav", "1-first-line-2-take-2.wav"]);
+  await expect.poll(() => takesIn(library).map(({ chosen }) => chosen)).toEqual([false, true]);
+  await choice.selectOption({ index: 0 });
+  await expect.poll(() => takesIn(library).map(({ chosen }) => chosen)).toEqual([true, false]);
+});
+
+test("without a microphone the taps are timed, from keys as a pedal sends them", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  await page.keyboard.press(" ");
+  for (const line of [2, 3, 4]) {
+    await page.waitForTimeout(700);
+    await page.keyboard.press(line === 3 ? "PageDown" : " ");
+    await expect(dialog(page).getByText(`Line ${line} of 4`)).toBeVisible();
+  }
+  await page.waitForTimeout(400);
+  await page.keyboard.press("PageUp");
+  await page.waitForTimeout(700);
+  await dialog(page).getByRole("button", { name: "Done" }).click();
+  await expect(dialog(page).getByText(/for 4 lines read/)).toBeVisible();
+  const takes = takesIn(library);
+  expect(takes.map(({ file, recorded }) => [file, recorded])).toEqual(LINES.map(() => [null, null]));
+  for (const { seconds } of takes) expect(seconds).toBeGreaterThan(0.6);
+  await expect(dialog(page).getByRole("row", { name: /Sit back/ })).toContainText(/take 1, \d\.\d s, tapped/);
+});
+
+test("a refused microphone is told in a sentence, and reading goes on with taps", async ({ sheet: page, library, context }) => {
+  await context.clearPermissions();
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  await record(page).click();
+  await expect(dialog(page).getByRole("alert")).toHaveText(/^The microphone was refused\. Allow it .+ tap at the end of each line\.\s*$/);
+  await dialog(page).getByRole("button", { name: "Start reading" }).click();
+  await page.waitForTimeout(400);
+  await page.keyboard.press(" ");
+  await expect.poll(() => takesIn(library).length).toBe(1);
+});
+
+test("no microphone, or one that another program holds, is told in a sentence", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  for (const [name, sentence] of [["NotFoundError", /^No microphone was found\. Plug one in/], ["NotReadableError", /another program may be using it/]] as const) {
+    await page.evaluate((kind) => {
+      navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException("", kind));
+    }, name);
+    await record(page).click();
+    await expect(dialog(page).getByRole("alert")).toHaveText(sentence);
+  }
+});
+
+test("a microphone that goes away in the middle of a take loses nothing", async ({ sheet: page, library, context, address }) => {
+  await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  // A browser's stand-in device cannot be unplugged; its track is ended the way an unplugged one ends.
+  await page.evaluate(() => {
+    const open = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+    navigator.mediaDevices.getUserMedia = async (wants) => {
+      const stream = await open(wants);
+      Object.assign(window, { unplug: () => stream.getTracks().forEach((track) => { track.stop(); track.dispatchEvent(new Event("ended")); }) });
+      return stream;
+    };
+  });
+  await record(page).click();
+  await expect(dialog(page).getByText(/^Recording with/)).toBeVisible();
+  await dialog(page).getByRole("button", { name: "Start reading" }).click();
+  await page.waitForTimeout(2500);
+  await page.evaluate(() => (window as unknown as { unplug: () => void }).unplug());
+  await expect(dialog(page).getByRole("alert")).toHaveText(/^The microphone is gone: .+ What was recorded of this line, \d\.\d s, is kept\./);
+  await expect.poll(() => takesIn(library)[0]?.recorded ?? 0).toBeGreaterThan(1.8);
+  const [take] = takesIn(library);
+  expect(take).toMatchObject({ seconds: null, text: LINES[0] });
+  const { rate, samples } = readWav(join(library, "takes", "talk", take?.file ?? ""));
+  expect(samples.length / rate).toBeCloseTo(take?.recorded ?? 0, 2);
+  await dialog(page).getByRole("button", { name: "Start reading" }).click();
+  await page.waitForTimeout(400);
+  await page.keyboard.press(" ");
+  await expect.poll(() => takesIn(library).map(({ file }) => file === null)).toEqual([false, true]);
+});
+
+test("sound that could not be written is kept, said, and not left behind by one press", async ({ sheet: page, library, context, address }) => {
+  await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+  await openInSpeak(page, library, EPISODE);
+  mkdirSync(join(library, "takes", "talk"), { recursive: true });
+  const list = join(library, "takes", "talk", "takes.json");
+  writeFileSync(list, "{ damaged");
+  await openReading(page);
+  await expect(dialog(page).getByRole("alert")).toHaveText(/^The list of takes, .+ cannot be read and is left as it is: it is not JSON\./);
+  await record(page).click();
+  await expect(dialog(page).getByText(/^Recording with/)).toBeVisible();
+  await dialog(page).getByRole("button", { name: "Start reading" }).click();
+  await page.waitForTimeout(1500);
+  await dialog(page).getByRole("button", { name: "Stop" }).click();
+  await expect(dialog(page).getByRole("button", { name: "Write 1 take again" })).toBeVisible();
+  await page.keyboard.press("Escape");
+  await expect(dialog(page).getByText("The sound of 1 take is not written yet.")).toBeVisible();
+  writeFileSync(list, JSON.stringify({ format: "repwright-takes", version: 1, takes: [] }));
+  await dialog(page).getByRole("button", { name: "Write 1 take again" }).click();
+  await expect.poll(() => takesIn(library).map(({ recorded }) => (recorded ?? 0) > 1)).toEqual([true]);
+  await page.keyboard.press("Escape");
+  await expect(dialog(page)).toHaveCount(0);
+});
+
+for (const colorScheme of ["light", "dark"] as const) {
+  test(`no accessibility fault in the read-through in ${colorScheme}`, async ({ sheet: page, context, address }) => {
+    await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+    await page.emulateMedia({ colorScheme });
+    await openDemo(page);
+    await goToSpeak(page);
+    await page.getByRole("button", { name: "Read it through" }).click();
+    await record(page).click();
+    await dialog(page).getByRole("button", { name: "Start reading" }).click();
+    await page.waitForTimeout(600);
+    await page.keyboard.press("PageDown");
+    await page.waitForTimeout(300);
+    const { violations } = await new AxeBuilder({ page }).include(".read-through").analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).slice(0, 3).join("; ")}`)).toEqual([]);
+  });
+}
