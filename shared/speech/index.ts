@@ -5,6 +5,7 @@ export { ownPace } from "./own-pace";
 export { fitPace, slowedPace, type PaceFit, type PaceSample } from "./fit-pace";
 export { paceFromCaptions, paceFromRecording, paceFromTaps } from "./pace-sources";
 export { heardSpeech, type HeardSpeech, type Stretch } from "./recording";
+export { saidDifferently } from "./said-differently";
 export { spokenForm } from "./spoken-form";
 export { decimalWords, numberWords, ordinalWords } from "./numbers";
 export { syllablesOf } from "./syllables";

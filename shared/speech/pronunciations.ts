@@ -1,7 +1,7 @@
 import { memoOn } from "../episode";
 import type { Pronunciation } from "./types";
 
-const escaped = (text: string): string => text.replace(/[\\^$.*+?()[\]{}|/-]/g, "\\$&").replace(/\s+/g, "\\s+");
+const escaped = (text: string): string => text.replace(/[\\^$.*+?()[\]{}|/]/g, "\\$&").replace(/\s+/g, "\\s+");
 
 /** Longest first, so that "farmer's carry" is found before "carry"; whole words only, whatever their case. */
 const finder = memoOn((pronunciations: readonly Pronunciation[]) => {

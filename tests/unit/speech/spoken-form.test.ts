@@ -150,6 +150,14 @@ describe("the spoken form", () => {
     }), { numRuns: 3000 });
   });
 
+  it("never throws, whatever the speaker's own list holds", () => {
+    const lists = fc.array(fc.record({ written: fc.string({ unit: "binary" }), said: fc.string({ unit: "binary" }) }), { maxLength: 5 });
+    fc.assert(fc.property(fc.string({ unit: "binary" }), lists, (text, own) => {
+      expect(typeof spokenForm(text, own)).toBe("string");
+    }));
+    for (const written of ["3x8-10", "^$.*+?()[]{}|/\\-", "-"]) expect(spokenForm(`a ${written} b`, [{ written, said: "it" }])).toContain("it");
+  });
+
   it("never throws", () => {
     fc.assert(fc.property(fc.string({ unit: "binary" }), (text) => {
       expect(typeof spokenForm(text)).toBe("string");
