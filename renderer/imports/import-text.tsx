@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { Dialog } from "../dialog/dialog";
 import { Tick } from "../fields/choice";
-import { useActions } from "../session/context";
+import { useActions, useSession } from "../session/context";
 import { count } from "../words/count";
 import { DraftPreview } from "./draft-preview";
 import { useReading, type Draft } from "./use-reading";
@@ -66,8 +66,9 @@ function Source({ problem, isReading, onFile, onPasted }: { problem: string | nu
 
 function Understood({ name, draft, onAgain, onCreated }: { name: string; draft: Draft; onAgain: (problem: string | null) => void; onCreated: () => void }) {
   const { startFrom, keepVoice } = useActions();
+  const { voice } = useSession();
   const own = draft.pace?.own ?? null;
-  const [keepsPace, setKeepsPace] = useState(true);
+  const [keepsPace, setKeepsPace] = useState(voice === null);
   const [problem, setProblem] = useState<string | null>(null);
   const [isBusy, setBusy] = useState(false);
   const create = async (): Promise<void> => {

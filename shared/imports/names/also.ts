@@ -26,7 +26,7 @@ export const ALSO_SAID: Readonly<Record<string, readonly string[]>> = {
   "reverse-lunge": ["step back lunge", "reverse lunge step"],
   "cat-camel": ["cat and camel", "cat and cow", "cat camel stretch", "cat cow"],
   "chest-stretch": ["door frame chest stretch", "chest opener", "pec doorway stretch", "doorway stretch"],
-  "slow-breathing": ["deep breathing", "box breathing", "belly breath", "deep breath"],
+  "slow-breathing": ["box breathing"],
   "hip-flexor-stretch": ["kneeling hip flexor stretch", "half kneeling hip flexor", "hip flexor lunge stretch"],
   "childs-pose": ["child pose"],
   "squat-to-box": ["chair stand", "sit to stand squat", "squat to a sofa", "sofa squat"],

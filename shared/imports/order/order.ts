@@ -32,7 +32,7 @@ const isFamily = ({ name }: Candidate, families: readonly Family[]): boolean => 
 const isMobile = (candidate: Candidate): boolean => isFamily(candidate, [...PREPARING, ...EASING]);
 
 /** Points from which a name begins a block. */
-const ENOUGH = 2.2;
+const ENOUGH = 2;
 /** How many sentences after a name its scheme and its teaching may come. */
 const REACH = 8;
 
@@ -52,8 +52,10 @@ function points(speech: Speech, at: number): number {
   else if (statements.some((statement) => statement.sentence > sentence && statement.sentence < until && statement.rank === "part")) sum += 0.6;
   const teaching = teaches.slice(sentence, Math.min(until, sentence + REACH)).filter(Boolean).length;
   sum += Math.min(1.2, teaching * 0.4);
+  if (candidate.name.sound === "" && !isCountedFrom(speech, at)) sum -= 2;
+  if (candidate.name.everyday && strength === 0) sum -= 1;
   if (!isThing) sum -= 2.5;
-  if (sure < 0.95) sum -= 0.2;
+  if (sure < 0.95) sum -= strength === 0 ? 0.8 : 0.2;
   if (candidate.name.everyday) sum -= 0.3;
   if (listed) sum -= 2.2;
   if (passing) sum -= 4;
@@ -79,6 +81,10 @@ function isCountedFrom(speech: Speech, at: number): boolean {
   const until = Math.min(from + REACH, rivalOf(speech, at));
   return speech.statements.some((statement) => statement.sentence >= from && statement.sentence < Math.max(until, from + 1) && isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.emomMinutes !== undefined));
 }
+
+/** Is it the open exercise, said again straight away and more exactly? */
+const narrows = (candidate: Candidate, open: Candidate): boolean =>
+  candidate.isThing && !candidate.passing && candidate.sentence - open.sentence <= 1 && candidate.name.words.length > open.name.words.length && open.name.words.every((word) => candidate.name.words.includes(word));
 
 interface Opened {
   readonly sentence: number;
@@ -109,6 +115,19 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
     for (; at < candidates.length && (candidates[at]?.sentence ?? Infinity) === number; at += 1) {
       const candidate = candidates[at] as Candidate;
       if (open !== null && refersTo(candidate, open)) continue;
+      if (open !== null && narrows(candidate, open)) {
+        // "Lunges. Walking lunges": the second says which.
+        opened[opened.length - 1] = { ...(opened.at(-1) as Opened), candidate };
+        open = candidate;
+        continue;
+      }
+      const [before, last] = [opened.at(-2), opened.at(-1)];
+      if (before?.candidate?.name.title === candidate.name.title && last && number - last.sentence <= 2 && last.kind === "exercise" && !speech.statements.some(({ sentence }) => sentence >= last.sentence && sentence < number)) {
+        // "Squats, and we pair them with push-ups. So the squats": the second was only announced, and comes later.
+        opened.pop();
+        open = before.candidate;
+        continue;
+      }
       if (done(candidate)) continue;
       const sum = points(speech, at);
       if (sum < ENOUGH) continue;

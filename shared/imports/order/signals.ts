@@ -7,7 +7,7 @@ const INTRODUCES = new RegExp(
   + "this is|this one is|this one's|these are|here we have|here is|here's|it is|it's|we've got|we have|we got|you've got|there's|we're doing|we are doing|we'll do|we're gonna do|going to do|going to be doing|gonna do|gonna be|going to be|we do|let's do|let's go|do|doing|for|back to|swap to|switch to|go to|go into|going into|hit|hitting|grab)"
   + "(?: (?:exercise|movement|move|one|up|thing|lift|stop|drill|stretch|pose|position|is|are|was|with|to|for|the|a|an|some|our|your|my|we have|we've got|we got|we're doing|we do|we are doing|doing|do|we'll do|going to be|gonna be|going to do|be|it's|that's|another|called|classic|good|old|nice|simple|favourite|favorite|heavy|light|slow|we're|we|on|of|today|here|by|named|known|as|so|just|set|sets|\\d+|ten|eight|twelve|fifteen|twenty|um|uh|little|few|big|standard|basic|regular|go|going|you|you're|you'll|in|out|circuit|session|workout|round|list|lot|lineup|menu))*|^)$",
 );
-const STRONG = /\b(?:block|main|next|first|second|third|fourth|fifth|sixth|last|final|finally|number|exercise|station|moving|move on|moves into|onto|on to|straight into|time for|called|finish\w*|start\w*|begin\w*|kick\w*|followed|superset\w*|pair\w*|after that|then)\b/;
+const STRONG = /\b(?:block|main|over to|next|first|second|third|fourth|fifth|sixth|last|final|finally|number|exercise|station|moving|move on|moves into|onto|on to|straight into|time for|called|finish\w*|start\w*|begin\w*|kick\w*|followed|superset\w*|pair\w*|after that|then)\b/;
 
 /** Further before it: "we start on all fours with the", "next roll onto your side for the". */
 const JOINED = "(?: [\\w']+){0,7} (?:with|for|into|is|it's|to do|doing|do|got|have|called|comes|on to|onto)(?: [\\w']+){0,3}$";

@@ -97,7 +97,10 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
   let scheme: Scheme = first ? first.says : {};
   if (!first) {
     const counted = parts.find(({ says }) => says.sets !== undefined);
-    const works = parts.filter(({ says }) => hasWork(says));
+    // "Four of those, so four sets" counts sets twice.
+    const all = parts.filter(({ says }) => hasWork(says));
+    const apart = all.filter(({ says }) => counted?.says.sets === undefined || says.repsMin !== counted.says.sets || says.repsMax !== says.repsMin);
+    const works = apart.length > 0 ? apart : all;
     const work = works.find(({ sentence }) => sentence === counted?.sentence) ?? works[0];
     base = [...(counted ? [counted] : []), ...(work && work !== counted ? [work] : [])];
     scheme = { ...(hasWork(work?.says ?? {}) ? {} : pickWork(lent)), ...(lent.sets === undefined ? {} : { sets: lent.sets }), ...work?.says, ...(counted?.says.sets === undefined ? {} : { sets: counted.says.sets }) };

@@ -37,6 +37,7 @@ function piecesOf(plain: string): string[] {
     .replace(/(\d)(kgs?|kilos?|lbs?|pounds?|%|secs?|seconds?|mins?|minutes?|m|metres?|meters?|s|x|reps?|sets?)(?![a-z])/g, (_, figure: string, unit: string) => `${figure} ${unit === "s" ? "seconds" : unit === "m" ? "metres" : unit === "%" ? "percent" : unit}`)
     .replace(/^(rpe|rir)[:-]?(?=\d)/, "$1 ")
     .replace(/@/g, " at ")
+    .replace(/^(minute|second)s?'s?$/, "$1")
     .replace(/^(tempo|rest|rpe|load|weight|break|effort)'s$/, "$1 is")
     .split(/[\s/]+|(?<=[a-z])-(?=[a-z\d])|(?<=\d)-(?=[a-z])/)
     .map((part) => part.replace(/^[^a-z\d.]+|[^a-z\d%]+$/g, ""))
@@ -73,7 +74,9 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
   } else if (sum < 10 && sum > 0 && count === 1 && /^(?:kilos?|kg|kgs|pounds?|lbs?|seconds?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1)))) {
     // "one twenty kilos", "one forty five pounds"
     const tail = wholeAt(pieces, at + 1);
-    if (tail && tail.value >= 10 && tail.value < 100) return { value: sum * 100 + tail.value, count: count + tail.count };
+    // "With one twenty-five pound dumbbell" names one dumbbell.
+    const thing = /^(?:dumbbell|kettlebell|bell|plate|sandbag|ball)$/.test(word(at + 2 + (tail?.count ?? 0)));
+    if (tail && tail.value >= 10 && tail.value < 100 && !thing) return { value: sum * 100 + tail.value, count: count + tail.count };
   }
   return { value: sum, count };
 }

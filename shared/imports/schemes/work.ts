@@ -39,6 +39,11 @@ function whole(sets: string | undefined, groups: Readonly<Record<string, string 
 
 const part = (says: Partial<Scheme> | null, remark: string | null = null): Phrase | null => (says === null ? null : { says, rank: "part", remark });
 
+function intervalOf(on: string | undefined, off: string | undefined): Phrase | null {
+  const [seconds, restSeconds] = [secondsOf(on), secondsOf(off)];
+  return seconds === null || restSeconds === null || seconds > 600 ? null : part({ seconds, restSeconds });
+}
+
 const LADDER = String.raw`(?<rungs>\d+(?: (?:then |and |and then |down to )?\d+){2,7})`;
 
 /** Reps of each set in turn, if these figures can be that: falling or rising, or a wave, none absurd. */
@@ -64,6 +69,8 @@ export const INTERVALS: readonly Saying[] = [
     const count = number(sets ?? later);
     return { says: { seconds, restSeconds: rest, ...(Number.isInteger(count) ? { sets: count } : {}) }, rank: Number.isInteger(count) ? "whole" : "part" };
   } },
+  { find: new RegExp(String.raw` work(?:ing)?(?: \w+){0,2}? (?:for )?(?<on>${TIME})(?: (?:and|then|you|we|\||of|work|working|so|it's|with|followed|by)){0,5} (?:rest(?:ing)?|off|recover)(?: \w+){0,2}? (?:for )?(?<off>${TIME})`, "g"), read: ({ on, off }) => intervalOf(on, off) },
+  { find: new RegExp(String.raw` (?<on>${TIME})(?: (?:of|to|at))?(?: (?:work|working|effort|each|per|exercise|station|move))+(?: (?:and|then|you|we|\||so|it's|with|followed|by|have|get|take)){0,5} (?<off>${TIME})(?: (?:of|to))? (?:rest|off|recover|recovery|change|move|swap|switch|transition)`, "g"), read: ({ on, off }) => intervalOf(on, off) },
 ];
 
 export const WORK: readonly Saying[] = [
@@ -88,10 +95,12 @@ export const WORK: readonly Saying[] = [
     return reps ? { says: { reps }, rank: "whole" } : null;
   } },
   // "10 reps 3 sets", "8 reps each side for 3 rounds", "40 metres 4 times", "30 seconds 3 times"
-  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|reps?|repetitions))?(?:${SIDE}| each)?(?: \|)?(?: and| we| we're| we'll| you| you're| you'll| do| doing| of| that| those| these| it| repeat| go| going| that's| in| total| i| want)*(?: for)? (?<sets>\d+)${KIND} (?:sets?|rounds?|times)(?! (?:a|per|each|every|through) (?:week|day))`, "g"), read: ({ sets, ...rest }, match) => {
-    const plainReps = rest["unit"] === undefined && !/ (?:each|side|leg|arm|for) /.test(match[0]);
+  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|reps?|repetitions))?(?:${SIDE}| each| of (?:those|these|them))?(?: \|)?(?: and| we| we're| we'll| you| you're| you'll| do| doing| of| that| those| these| it| repeat| go| going| that's| in| total| i| want)*(?: for)? (?<sets>\d+)${KIND} (?:sets?|rounds?|times)(?! (?:a|per|each|every|through) (?:week|day))`, "g"), read: ({ sets, ...rest }, match) => {
+    const plainReps = rest["unit"] === undefined && !/ (?:each|side|leg|arm|for|of) /.test(match[0]);
     return plainReps ? null : whole(sets, rest);
   } },
+  // "12 times, a rest, and another 12"
+  { find: new RegExp(String.raw` ${RANGE} times(?: [\w|]+){0,7}? another (?<again>\d+)`, "g"), read: ({ low, high, again }) => (again === (high ?? low) ? whole("2", { low, high }) : null) },
   // "3 sets of 8 to 10 reps", "4 rounds of 30 seconds", "1 set of 20"
   { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?: \|)?(?: and| we're| doing| at| for| of| with| x| by| it's| that's| here)*(?: each)? ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
   { find: new RegExp(String.raw` (?:a|another)${KIND} (?:set|round) (?:of|with|at) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: (groups) => whole("1", groups) },
@@ -111,6 +120,7 @@ export const WORK: readonly Saying[] = [
   { find: new RegExp(String.raw` (?<time>${TIME}) (?:holds?|planks?|of work|on the clock|working)`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?<low>${N}) metres(?= )`, "g"), read: ({ low }) => part({ meters: number(low) }) },
   { find: new RegExp(String.raw` (?:as many(?: reps?)? as (?:possible|you can)|to failure|max reps|amrap)(?= )`, "g"), read: () => part({ amrap: true }) },
+  { find: new RegExp(String.raw` (?<low>${N}) times(?! (?:through|round|over|a|per|in))`, "g"), read: (groups) => (number(groups["low"]) >= 6 ? part(workOf(groups)) : null) },
   // Sets alone: "3 sets", "same again for 3 rounds", "3 times through"
   { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?! (?:ago|in a row|done|down|complete|left|to go|in the bag))`, "g"), read: ({ sets }, match) => {
     const count = number(sets);
