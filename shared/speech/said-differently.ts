@@ -11,7 +11,7 @@ function commonFrom(a: readonly string[], b: readonly string[]): Uint16Array[] {
   for (let i = a.length - 1; i >= 0; i -= 1) {
     for (let j = b.length - 1; j >= 0; j -= 1) {
       const [row, below] = [table[i] as Uint16Array, table[i + 1] as Uint16Array];
-      row[j] = bare(a[i] ?? "") === bare(b[j] ?? "") ? (below[j + 1] ?? 0) + 1 : Math.max(below[j] ?? 0, row[j + 1] ?? 0);
+      row[j] = a[i] === b[j] ? (below[j + 1] ?? 0) + 1 : Math.max(below[j] ?? 0, row[j + 1] ?? 0);
     }
   }
   return table;
@@ -19,7 +19,8 @@ function commonFrom(a: readonly string[], b: readonly string[]): Uint16Array[] {
 
 function pairsOf(sentence: string, pronunciations: readonly Pronunciation[]): Pronunciation[] {
   const [written, said] = [wordsOf(sentence), wordsOf(spokenForm(sentence, pronunciations))];
-  const common = commonFrom(written, said);
+  const [asWritten, asSaid] = [written.map(bare), said.map(bare)];
+  const common = commonFrom(asWritten, asSaid);
   const pairs: { written: string[]; said: string[] }[] = [];
   let [i, j, open] = [0, 0, false];
   const differ = (from: string | undefined, to: string | undefined): void => {
@@ -29,7 +30,7 @@ function pairsOf(sentence: string, pronunciations: readonly Pronunciation[]): Pr
     if (to !== undefined) pairs.at(-1)?.said.push(to);
   };
   while (i < written.length || j < said.length) {
-    if (i < written.length && j < said.length && bare(written[i] ?? "") === bare(said[j] ?? "")) [i, j, open] = [i + 1, j + 1, false];
+    if (i < written.length && j < said.length && asWritten[i] === asSaid[j]) [i, j, open] = [i + 1, j + 1, false];
     else if (j >= said.length || (i < written.length && (common[i + 1]?.[j] ?? 0) >= (common[i]?.[j + 1] ?? 0))) {
       differ(written[i], undefined);
       i += 1;

@@ -14,8 +14,8 @@ const MONEY: Readonly<Record<string, string>> = { $: "dollars", "€": "euros", 
 const MEASURED_THINGS = "bells?|kettlebells?|dumbbells?|barbells?|plates?|bars?|balls?|sandbags?|vests?|packs?|backpacks?|weights?|holds?|rests?|breaks?|walks?|runs?|rows?|planks?|box(?:es)?|steps?|blocks?|inclines?|declines?|bench(?:es)?|angles?|stacks?|gaps?|jumps?|carry|carries|intervals?|timers?|warm-ups?|cool-downs?|videos?|clips?|sprints?|sessions?";
 
 const FRACTION = new RegExp(String.raw`(?<![\d/.])(?:(\d{1,3})\s+)?(\d)/(\d)(?![\d/])(?:\s?(${UNIT_PATTERN})(?![A-Za-z]))?`, "g");
-const RANGE = new RegExp(String.raw`(${NUMBER})(\s?(?:${UNIT_PATTERN}))?(?:-|\s?[–—]\s?|\s-\s)(?=(?:${NUMBER})(?!-\d))`, "gi");
-const MEASURE = new RegExp(String.raw`(?<![A-Za-z])(${NUMBER})(\s?-?)(${UNIT_PATTERN})(?![A-Za-z])(?=(\s+(?:${MEASURED_THINGS})\b)?)`, "gi");
+const RANGE = new RegExp(String.raw`(?<!\d)(${NUMBER})(\s?(?:${UNIT_PATTERN}))?(?:-|\s?[–—]\s?|\s-\s)(?=(?:${NUMBER})(?!-\d))`, "gi");
+const MEASURE = new RegExp(String.raw`(?<![A-Za-z\d])(${NUMBER})(\s?-?)(${UNIT_PATTERN})(?![A-Za-z])(?=(\s+(?:${MEASURED_THINGS})\b)?)`, "gi");
 const UNIT_ALONE = new RegExp(String.raw`(?<![\w.])(?:${UNITS_SAID.filter(({ alone }) => alone).map(({ written }) => written).join("|")})(?!\w)`, "g");
 
 const sayAll = (text: string, sayings: readonly Saying[]): string =>
@@ -104,7 +104,7 @@ export function spokenForm(text: string, pronunciations: readonly Pronunciation[
   said = sayMeasures(said);
   said = said.replace(/\bRIR\b/g, "reps in reserve");
   said = said.replace(UNIT_ALONE, (unit) => unitOf(unit)?.many ?? unit);
-  said = said.replace(/(\d+)(?:st|nd|rd|th)\b/gi, (_, figures: string) => ordinalWords(Number(figures.slice(0, 15))));
+  said = said.replace(/(?<!\d)(\d+)(?:st|nd|rd|th)\b/gi, (_, figures: string) => ordinalWords(Number(figures.slice(0, 15))));
   said = said.replace(/(\d)\/(?=\d)/g, "$1 over ");
   said = said.replace(new RegExp(NUMBER, "g"), (figures, at: number, whole: string) => {
     const before = /[\p{L}\p{M}]/u.test(whole[at - 1] ?? "") ? " " : "";
