@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fitPace, paceFromRecording, speak, spokenForm } from "../../shared/speech";
+import { fitPace, paceFromCaptions, paceFromRecording, speak, spokenForm } from "../../shared/speech";
 import recorded from "./speech-durations.json";
 import { PACE_SENTENCES, PASSAGES } from "./speech-passages";
 import { secondsHeard, spokenAloud, VOICES } from "./synthesiser";
@@ -30,6 +30,27 @@ describe(`passages nothing was fitted on, as spoken by ${recorded.synthesiser.re
 
   it("read figures, units and set lines as a coach says them", () => {
     for (const { written, said = written } of PASSAGES) expect(spokenForm(written)).toBe(said);
+  });
+});
+
+describe("captions of an earlier episode, made from what was spoken", () => {
+  it.each(VOICES)("teach the pace of what comes next: $voice at $rate", ({ voice, rate }) => {
+    const heard = (DURATIONS.get(`${voice} ${rate}`) ?? []).slice(PACE_SENTENCES.length);
+    const learnt = 12;
+    let at = 4;
+    const cues = PASSAGES.slice(0, learnt).map(({ written }, index) => {
+      const start = at;
+      const end = start + (heard[index] ?? Number.NaN);
+      // a silent stretch after every third passage, over which its caption is left standing
+      at = end + (index % 3 === 2 ? 12 : 1);
+      return { start, end: index % 3 === 2 ? at : end, text: written };
+    });
+    const fit = paceFromCaptions(cues);
+    const errors = PASSAGES.slice(learnt).map(({ written }, index) => speak(written, fit?.pace).seconds / (heard[learnt + index] ?? Number.NaN) - 1);
+    console.log(`${voice} ${rate}: from captions off by ${percent(mean(errors.map(Math.abs)))}, ${percent(Math.abs(mean(errors)))} in sum`);
+    expect(fit).toMatchObject({ used: 8, left: 4 });
+    expect(Math.abs(mean(errors))).toBeLessThan(0.05);
+    expect(mean(errors.map(Math.abs))).toBeLessThanOrEqual(0.05);
   });
 });
 
