@@ -120,6 +120,40 @@ test("a suggested breath is marked by a press and taken out by another", async (
   await expect(first.getByRole("button", { name: "breath, take it out" })).toHaveCount(0);
 });
 
+test("words that do not fit come with ways of saying less, each one step of undo", async ({ sheet: page, library }) => {
+  const lines = ["Keep both knees wide over the toes. I really just want you to breathe out on the way up.", "Remember to keep your knees wide over your toes."];
+  await openInSpeak(page, library, talkEpisode([["First", 5, ...lines]]));
+  const first = part(page, "First");
+  const ways = first.getByRole("list", { name: "Ways of saying less" });
+  await ways.getByRole("button", { name: /^Takes out "Remember to keep/ }).click();
+  await expect(first.locator(".ruled-line")).toHaveCount(1);
+  await page.keyboard.press("Control+z");
+  await expect(first.locator(".ruled-line")).toHaveCount(2);
+  await first.getByRole("button", { name: /^Do (?:the first|all of these)/ }).click();
+  await expect(first.locator(".ruled-line")).toHaveCount(1);
+  await expect(first.locator(".ruled-word", { hasText: "really" })).toHaveCount(0);
+  await page.keyboard.press("Control+z");
+  await expect(first.locator(".ruled-line")).toHaveCount(2);
+  await expect(first.locator(".ruled-word", { hasText: "really" })).toHaveCount(1);
+});
+
+test("what is said otherwise than written is shown and corrected, for the whole series", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, talkEpisode([["First", 20, "Do 3x8-10 @ 42.5 kg and feel the psoas."], ["Second", 20, "The psoas again."]]));
+  const first = part(page, "First");
+  await first.locator(".ruled-word").first().click();
+  const said = first.getByRole("group", { name: "Said otherwise than written" });
+  await expect(said.getByRole("textbox", { name: /3x8-10.* is said/ })).toHaveValue(/three sets of eight to ten/);
+  const before = await part(page, "Second").locator(".line-time .second").innerText();
+  await said.getByRole("textbox", { name: "Another word you say in a way of your own" }).fill("psoas");
+  await page.keyboard.press("Enter");
+  await said.getByRole("textbox", { name: "psoas is said" }).fill("the very deep hip muscle");
+  await page.keyboard.press("Enter");
+  await expect(said.getByRole("button", { name: "Say psoas as usual again" })).toBeVisible();
+  await expect.poll(() => part(page, "Second").locator(".line-time .second").innerText()).not.toBe(before);
+  await said.getByRole("button", { name: "Say psoas as usual again" }).click();
+  await expect.poll(() => part(page, "Second").locator(".line-time .second").innerText()).toBe(before);
+});
+
 test("the ruler reads as text: time, seconds and words of each line, and where they go over", async ({ sheet: page, library }) => {
   await openInSpeak(page, library, talkEpisode([["First", 2, "Sit back, knees out, and stand up again."]]));
   const first = part(page, "First");

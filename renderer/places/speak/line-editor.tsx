@@ -11,7 +11,7 @@ interface Props {
   readonly onJoin: (text: string) => void;
   /** To the say line before (-1) or after (1); the caret stands at the text's edge. */
   readonly onMove: (step: 1 | -1) => void;
-  readonly onLeave: (text: string) => void;
+  readonly onLeave: () => void;
 }
 
 const GROWS_BY_ITSELF = CSS.supports("field-sizing", "content");
@@ -53,7 +53,7 @@ export function LineEditor({ label, text, caret, onText, onSplit, onJoin, onMove
     if (event.key === "Escape") {
       event.preventDefault();
       event.stopPropagation();
-      onLeave(draft);
+      onLeave();
     } else if (event.key === "Enter") {
       event.preventDefault();
       if (isCaret) onSplit(draft, at);
@@ -67,7 +67,7 @@ export function LineEditor({ label, text, caret, onText, onSplit, onJoin, onMove
   };
   return (
     <textarea
-      ref={field} className="line-editor" aria-label={label} rows={1} value={draft} spellCheck={false} onKeyDown={onKeyDown} onBlur={() => onLeave(draft)}
+      ref={field} className="line-editor" aria-label={label} rows={1} value={draft} spellCheck={false} onKeyDown={onKeyDown}
       onChange={(event) => {
         const typed = oneLine(event.target.value);
         setDraft(typed);

@@ -1,5 +1,6 @@
 import { memo, useRef, useState } from "react";
 import type { Block } from "../../../shared/episode";
+import { breathEdits, type Pace } from "../../../shared/speech";
 import { useActions } from "../../session/context";
 import { clock, seconds } from "../../words/clock";
 import { useNear } from "../../words/use-near";
@@ -7,12 +8,15 @@ import { joinLine, splitLine, withBreath, withoutBreath, wordOffsets } from "./e
 import { rowCount, type FoldSize } from "./fold";
 import { LineEditor } from "./line-editor";
 import { RuledLine } from "./ruled-line";
+import { SaidAs } from "./said-as";
+import { SayLess } from "./say-less";
 import type { BlockTimeline, TimedLine } from "../../voiceover/timeline";
 
 interface Props {
   readonly block: Block;
   readonly timeline: BlockTimeline;
   readonly size: FoldSize | null;
+  readonly pace: Pace;
 }
 
 /** Rulers are drawn from this far on: an episode of an hour has more words than a page likes to hold. Pixels. */
@@ -26,7 +30,7 @@ interface Here {
 }
 
 /** The words of a block on its ruler, folded line by line; each line can be changed in place. */
-export const Ruler = memo(function Ruler({ block, timeline, size }: Props) {
+export const Ruler = memo(function Ruler({ block, timeline, size, pace }: Props) {
   const { apply, mend, newId } = useActions();
   const [here, setHere] = useState<Here | null>(null);
   const list = useRef<HTMLOListElement>(null);
@@ -42,6 +46,7 @@ export const Ruler = memo(function Ruler({ block, timeline, size }: Props) {
     mend([{ type: "insert-line", block: block.id, at: null, line: { id, kind: "say", text: "" } }]);
     setHere({ line: id, caret: 0 });
   };
+  const breathsToMark = lines.reduce((sum, { placed }) => sum + placed.breaths.filter(({ why }) => why === "suggested").length, 0);
   return (
     <>
       <ol className="ruled-lines" ref={list}>
@@ -52,7 +57,13 @@ export const Ruler = memo(function Ruler({ block, timeline, size }: Props) {
           return (
             <li key={placed.line} className={isHere ? "ruled-line here" : "ruled-line"}>
               <LineTime timed={timed} onOpen={() => setHere({ line: placed.line, caret: text.length })} />
-              <div>
+              <div
+                onBlur={(event) => {
+                  // Another window in front is no reason to close the words.
+                  const isAway = !event.currentTarget.contains(event.relatedTarget) && !event.currentTarget.contains(document.activeElement);
+                  if (isHere && isAway) leave(placed.line, text);
+                }}
+              >
                 {isHere && (
                   <LineEditor
                     label={`Words from ${clock(from)}`} text={text} caret={here.caret}
@@ -72,9 +83,10 @@ export const Ruler = memo(function Ruler({ block, timeline, size }: Props) {
                       const next = lines[i + step];
                       if (next) setHere({ line: next.placed.line, caret: step === 1 ? 0 : next.placed.text.length });
                     }}
-                    onLeave={(typed) => leave(placed.line, typed)}
+                    onLeave={() => leave(placed.line, text)}
                   />
                 )}
+                {isHere && <SaidAs text={text} />}
                 {size && !isNear && placed.words.length > 0 && (
                   <p className="far-words" style={{ height: `${ROW_REM * rowCount(placed, from, untilOf(timeline, i, size.rowSeconds), size.rowSeconds)}rem` }}>{text}</p>
                 )}
@@ -90,8 +102,11 @@ export const Ruler = memo(function Ruler({ block, timeline, size }: Props) {
           );
         })}
       </ol>
+      {/* Below the words: it changes while they are typed, and must not push them about. */}
+      <SayLess block={block} pace={pace} onShow={(line, caret) => setHere({ line, caret })} />
       <p className="ruler-foot second">
         {speechTo > 0 && length - speechTo >= 1 && <span>From {clock(speechTo)}: {seconds(length - speechTo)} s of silence to the clip's end.</span>}
+        {breathsToMark > 0 && <button type="button" className="word-button" onClick={() => mend(breathEdits(block, pace))}>{breathsToMark === 1 ? "Mark the breath that would help" : `Mark the ${breathsToMark} breaths that would help`}</button>}
         <button type="button" className="word-button" onClick={addLine}>{lines.length === 0 ? "Write words for this clip" : "Add a line"}</button>
       </p>
     </>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Take } from "../../../../shared/bridge";
 import { demoEpisode } from "../../../../shared/episode";
-import { DEFAULT_PACE, speak } from "../../../../shared/speech";
+import { DEFAULT_PACE, saidWords, slowedPace, speak } from "../../../../shared/speech";
 import { learnPace, linesToRead, takeName, takesOf } from "../../../../renderer/read-through/lines";
 import { difference } from "../../../../renderer/read-through/takes-table";
 
@@ -26,12 +26,19 @@ describe("lines to read", () => {
 
 describe("the pace learned", () => {
   /** The demo read at a pace, exactly. */
-  const readAt = (syllablesPerSecond: number): { text: string; seconds: number }[] => lines.map(({ text }) => ({ text, seconds: speak(text, { ...DEFAULT_PACE, syllablesPerSecond }).seconds }));
+  const readAt = (syllablesPerSecond: number): { text: string; seconds: number; file: string | null }[] =>
+    lines.map(({ text }) => ({ text, seconds: speak(text, slowedPace(DEFAULT_PACE, DEFAULT_PACE.syllablesPerSecond / syllablesPerSecond)).seconds, file: "x.wav" }));
 
   it.each([2.9, 3.6, 4.8])("is found again from lines read at %d syllables a second", (rate) => {
     const learned = learnPace(readAt(rate), DEFAULT_PACE, AT);
     expect(learned).toMatchObject({ ok: true, leftOut: 0, voice: { lines: lines.length, at: AT } });
     expect(learned.ok && learned.voice.pace.syllablesPerSecond).toBeCloseTo(rate, 1);
+  });
+
+  it("is the same from taps, in which the pause to the next line counts", () => {
+    const tapped = readAt(4.2).map((one, i, all) => ({ ...one, file: null, seconds: one.seconds + (i < all.length - 1 ? ((saidWords(one.text, DEFAULT_PACE).at(-1)?.pauseSeconds ?? 0) * 3.6) / 4.2 : 0) }));
+    const learned = learnPace(tapped, DEFAULT_PACE, AT);
+    expect(learned.ok && learned.voice.pace.syllablesPerSecond).toBeCloseTo(4.2, 2);
   });
 
   it("leaves out a line with a long pause to think, and says so", () => {
