@@ -71,7 +71,10 @@ const TEMPOS: readonly Saying[] = [
     const fast = up === null && / (?:explode|explosive|explosively|fast)(?: on the way)? up| (?:explode|drive) up/.test(tail);
     const atTop = pause !== null && / at the top/.test(tail.slice(pause.index, pause.index + pause[0].length + 14));
     const still = pause === null ? null : number(pause[1] ?? pause[2]);
-    return extra({ tempo: [lower, atTop ? null : still, up ? number(up[1] ?? up[2]) : fast ? "X" : null, atTop ? still : null] });
+    // Down and up without a pause is a whole tempo; down alone leaves the rest open.
+    const upSeconds = up ? number(up[1] ?? up[2]) : fast ? ("X" as const) : null;
+    if (upSeconds !== null) return extra({ tempo: [lower, atTop ? 0 : (still ?? 0), upSeconds, atTop ? still : 0] });
+    return extra({ tempo: [lower, atTop ? null : still, null, atTop ? still : null] });
   } },
 ];
 
@@ -86,7 +89,7 @@ const EFFORTS: readonly Saying[] = [
 ];
 
 const SIDES: readonly Saying[] = [
-  { find: / (?:on |for |to )?(?:each|per|every|either|both|a) (?:side|sides|leg|legs|arm|arms|foot|hip|knee|direction|way|shoulder)(?= )/g, read: (_, match) => (/ (?:on a|to a|a) /.test(match[0]) && !/\d $/.test(match.input.slice(0, match.index + 1)) ? null : extra({ eachSide: true })) },
+  { find: / (?:on |for |to )?(?:each|per|every|either|both|a) (?:side|sides|leg|legs|arm|arms|foot|hip|knee|direction|way|shoulder)(?= )/g, read: (_, match) => (/ (?:on a|to a|a) /.test(match[0]) && !/\d (?:reps? |slow ones )?$/.test(match.input.slice(0, match.index + 1)) ? null : extra({ eachSide: true })) },
   { find: / (?:then|and) (?:we )?(?:swap|switch|change) (?:sides|legs|arms|hands)(?= )/g, read: () => extra({ eachSide: true }) },
   { find: new RegExp(String.raw` (?<count>\d+) drop sets?(?= )`, "g"), read: ({ count }) => extra({ dropSets: number(count) }) },
 ];

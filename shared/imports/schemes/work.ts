@@ -6,7 +6,9 @@ import { N, number, secondsOf, TIME, type Phrase, type Saying } from "./statemen
 const SETS = String.raw`(?:sets?|rounds?|rotations?|circuits?|passes|trips|goes|times through|times round)`;
 const KIND = String.raw`(?: (?:working|work|hard|total|warm up|lighter|light|easy|easier|ramp up|build up|straight|solid|good|heavy|more|full|whole|big|clean|quality|slow|of these|of those|of them|of that|of this))*`;
 const RANGE = String.raw`(?<low>${N})(?: (?:to|or|through|up to|till) (?<high>${N}))?`;
-const SIDE = String.raw`(?: reps?)?(?: (?:on|for|to|with|of))?(?: (?:per|each|every|either|both|a|your))+ (?:single )?(?:side|sides|leg|legs|arm|arms|foot|feet|hand|hands|direction|way|knee|hip|shoulder)`;
+/** "Six slow ones per side". */
+const KINDLY = String.raw`(?: (?:slow|nice|good|clean|controlled|big|easy|perfect|full|ones|of them|of these|of those|reps?))*`;
+const SIDE = String.raw`${KINDLY}(?: (?:on|for|to|with|of))?(?: (?:per|each|every|either|both|a|your))+ (?:single )?(?:side|sides|leg|legs|arm|arms|foot|feet|hand|hands|direction|way|knee|hip|shoulder)`;
 /** A number with one of these after it counts no reps. */
 const NO_REPS = String.raw`(?! (?:kilos?|kgs?|kg|pounds?|lbs?|percent|degrees?|sets?|rounds?|rpe|rir|weeks?|days?|times|months?|years?|exercises?|movements?|moves|out of))`;
 const UNIT = String.raw`(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths|reps?|repetitions|calories))?`;
@@ -116,6 +118,12 @@ export const WORK: readonly Saying[] = [
   { find: new RegExp(String.raw` ${RANGE} of (?:those|these|them)(?! sets)`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE} (?:reps?|repetitions)(?! (?:in|left|shy|short|of failure))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths))?${SIDE}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
+  { find: new RegExp(String.raw` ${RANGE}(?: reps?)? (?:on|to|with|for) (?:this|one|the one|the first|the left|the right|your left|your right|the other|that) (?:side|leg|arm|foot|hand)`, "g"), read: (groups) => {
+    const work = workOf(groups);
+    return work ? part({ ...work, eachSide: true }) : null;
+  } },
+  { find: new RegExp(String.raw` ${RANGE}(?: (?:slow|nice|good|clean|controlled|big|easy|perfect|full))+ ones(?= )`, "g"), read: (groups) => part(workOf(groups)) },
+  { find: new RegExp(String.raw` (?:give me|let's do|let's get|let's have|going for|go for|aim for|aiming for|looking for|looking at|shoot for|i want|i'd like|we want|we do|we're doing|we'll do|doing|you do) ${RANGE}(?= (?:and|then|here|with|at|\||for|today|in|nice|slow|as|please|this|on|per|so|total|good|because))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` (?:hold|holding|held|holds)(?: \w+){0,4}? (?:for )?(?<time>${TIME})(?! (?:at|down|up|pause))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?<time>${TIME}) (?:holds?|planks?|of work|on the clock|working)`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?<low>${N}) metres(?= )`, "g"), read: ({ low }) => part({ meters: number(low) }) },

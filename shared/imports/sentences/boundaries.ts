@@ -23,7 +23,8 @@ const OPENERS: readonly (readonly [RegExp, number])[] = [
   [/^(?:okay|ok|alright|all right|anyway|anyways|right so|right then|right now then|right let's|moving on|next up|up next|next exercise|next one|next we|first up|first exercise|second exercise|third exercise|last exercise|final exercise|last but not least|last one|number (?:one|two|three|four|five|six)|exercise (?:number )?(?:one|two|three|four|five|six|\d)|and then we|and next|then we|by the way)\b/, 2.4],
   [/^(?:so (?:we|i|you|the|this|that|let's|what|today|first|next|now|for|here|there|just|it|if|when|go|get|grab)|now (?:we|i|you|the|this|that|let's|what|for|if|when|it|here|go|get|grab|remember)|and (?:that's|this is|remember|again|don't|make sure|we're|we'll|you're|you'll|you want|i want|if you|it's)|but (?:we|i|you|don't|if|it|that|this|just|remember)|because (?:we|i|you|it|this|that))\b/, 1.3],
   [/^(?:let's|let me|remember|make sure|don't forget|welcome|hello|hi|hey|thanks|thank you|see you|well done|good job|great job|great work|good work|nice work|that's it|that's all|here we go|off we go|there we go|there you go|as always|today|three two one|in this (?:video|session|episode|workout))\b/, 1.5],
-  [/^(?:don't|do not|never|avoid|keep|think about|imagine|try|try to|set up|grab|take|sit|stand|lie|start|squeeze|drive|brace|breathe|push|pull|lower|pause|hold|rest|drop|lift|bring|put|get|go|step|check|watch|focus|feel|stay|reach|tuck|lean|find|pick|walk|come|turn|use|place|press|hinge|rotate|repeat|switch|swap)\b/, 0.9],
+  [/^(?:don't (?:let|lean|round|rush|swing|bounce|lock|drop|arch|shrug|hold|push|pull|force|flare|lift|yank|jerk|twist|curl|roll|squat|go|come|stand|kick|hunch|tip|wobble|crank|bang|dip|cave)|do not|never|if (?:your|you|that|it)\b|if (?:this|there's)|make sure)\b/, 1.35],
+  [/^(?:don't|avoid|keep|think about|imagine|try|try to|set up|grab|take|sit|stand|lie|start|squeeze|drive|brace|breathe|push|pull|lower|pause|hold|rest|drop|lift|bring|put|get|go|step|check|watch|focus|feel|stay|reach|tuck|lean|find|pick|walk|come|turn|use|place|press|hinge|rotate|repeat|switch|swap)\b/, 0.9],
   [/^(?:we're|we've|we'll|we are|we have|you're|you've|you'll|you want|you should|you can|you might|i'm|i've|i'll|i want|i like|i think|i know|i always|i usually|i did|i was|i had|it's|it is|it should|that's|that is|this is|this one|there's|there are|they're|these are|what (?:i|we|you)|if (?:you|that|it|your)|when you|one (?:thing|more)|some people|a lot of people|most people|people|your|same)\b/, 0.8],
   [/^(?:so|now|then|next|first|second|finally|again|and|but|also|plus|or|because|cause)\b/, 0.35],
 ];
@@ -31,7 +32,7 @@ const OPENERS: readonly (readonly [RegExp, number])[] = [
 /** A sentence rarely ends with these. */
 const NOT_LAST = new Set(
   ("a an the my your our their his her its this these of in on at for from with by to into onto as than and or but so because cause if when while that which who whose where i we you're i'm we're they're it's that's there's he she they is are was were am be been being do does did don't doesn't "
-  + "have has had can could will would should shall may might must not very really just too gonna going want wanna gotta let's about like between under over against towards toward every each some any no more most much many both your you'll we'll i'll we've you've i've what's don't keep make get let lets sure okay ok alright next first um uh er").split(" "),
+  + "have has had can could will would should shall may might must not very really just too gonna going want wanna gotta let's about like between under over against towards toward every each some any no more most much many both your you'll we'll i'll we've you've i've what's don't keep make get let lets sure never always actually lead okay ok alright next first um uh er").split(" "),
 );
 /** Words that may stand last all the same when silence follows. */
 const SOMETIMES_LAST = /^(?:this|these|that|it's|is|are|was|do|did|have|had|can|will|not|too|more|much|both|each|about|under|over|like|so|on|in|off|okay|ok|alright|sure|next|first|going|keep)$/;
@@ -40,7 +41,7 @@ const NUMBER = /^(?:\d[\d.,:x-]*|zero|one|two|three|four|five|six|seven|eight|ni
 const MEASURED = /^(?:sets?|reps?|rounds?|seconds?|secs?|minutes?|mins?|kilos?|kgs?|kg|pounds?|lbs?|percent|meters?|metres?|steps?|times|each|per|by|point|and|to|or|down|up|on|off|of|rest|rpe|in|at|hundred|left|out|more|breaths?)$/;
 
 /** Points for the length a sentence would have. */
-const lengthPoints = (length: number): number => (length < 2 ? -3 : length < 4 ? -0.9 : length < 7 ? -0.3 : length < 14 ? 0 : length < 20 ? 0.35 : length < 28 ? 0.8 : length < 40 ? 1.4 : 2.2);
+const lengthPoints = (length: number): number => (length < 2 ? -3 : length < 4 ? -0.9 : length < 7 ? -0.1 : length < 14 ? 0 : length < 20 ? 0.35 : length < 28 ? 0.8 : length < 40 ? 1.4 : 2.2);
 
 const ALSO_ADVERB = /^(?:before|after|up|down|out|off|over|around|through|back|that)$/;
 
@@ -72,7 +73,9 @@ function pointsFor({ words, classes, ends }: Reading, from: number, at: number):
     points += worth;
     break;
   }
-  if (NOT_LAST.has(previous)) points -= SOMETIMES_LAST.test(previous) && word.pause >= 0.45 ? 0.5 : 2;
+  // "Cave in, if": what follows cannot be what the small word leads to, so it belongs to the verb before.
+  const particle = /^(?:in|on|over|through|by|under|around)$/.test(previous) && /^(?:if|when|and|so|but|don't|keep|make|then|we|i|you|okay|alright|that's|three|four|five|two|rest|hold|squeeze|push|pull|drive|breathe|remember|because|never|try)$/.test(word.plain);
+  if (NOT_LAST.has(previous) && !particle) points -= SOMETIMES_LAST.test(previous) && word.pause >= 0.45 ? 0.5 : 2;
   if (NOT_FIRST.has(word.plain)) points -= 2;
   // Numbers hold together with what they count, and with each other: "eight to ten", "three sets of eight at forty kilos".
   if (NUMBER.test(previous) && (MEASURED.test(word.plain) || NUMBER.test(word.plain))) points -= 1.5;
@@ -86,7 +89,8 @@ function pointsFor({ words, classes, ends }: Reading, from: number, at: number):
   const [last, first] = [classes[at - 1] ?? "X", classes[at] ?? "X"];
   if (verb && ["NOUN", "PROPN", "ADV", "NUM"].includes(last) && ["PRON", "AUX"].includes(first)) points += 0.3;
   if (!verb && at - from < 6) points -= 0.4;
-  if (["DET", "ADP", "CCONJ", "SCONJ"].includes(last) && word.pause < 0.45 && !ALSO_ADVERB.test(previous)) points -= 0.8;
+  if (["DET", "ADP", "CCONJ", "SCONJ"].includes(last) && word.pause < 0.45 && !ALSO_ADVERB.test(previous) && !particle) points -= 0.8;
+  if (last === "VERB" && /^(?:your|the|a|an|it|them|that|those|these|its|my|our)$/.test(word.plain) && word.pause < 0.45) points -= 1.4;
   if (last === "ADJ" && first === "NOUN") points -= 0.8;
   return points;
 }

@@ -1,0 +1,42 @@
+import { readFileSync, readdirSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { captionsOf, readTranscript, scoreTranscript } from "../../corpus/imports/score";
+
+const ROOT = new URL("../../corpus/imports/", import.meta.url).pathname;
+const files = readdirSync(ROOT, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .flatMap((folder) => readdirSync(`${ROOT}${folder.name}`).filter((name) => name.endsWith(".txt")).map((name) => `${folder.name}/${name}`))
+  .sort();
+const scores = new Map(files.map((file) => [file, scoreTranscript(readFileSync(ROOT + file, "utf8"), file)]));
+
+describe("transcripts of whole episodes, as captions of two to four seconds", () => {
+  it.each(files)("%s: the exercises stand in their order", (file) => {
+    expect(scores.get(file)?.found).toEqual(scores.get(file)?.wanted);
+  });
+
+  it.each(files)("%s: warm-up, cool-down and closing are found, or told as missing", (file) => {
+    expect(scores.get(file)?.partsRight).toBe(true);
+  });
+
+  it.each(files)("%s: the pace is within five percent", (file) => {
+    expect(scores.get(file)?.paceError).toBeLessThan(0.05);
+  });
+
+  it.each(files)("%s: every word is in the draft or listed", (file) => {
+    expect(scores.get(file)?.lost).toEqual([]);
+  });
+
+  it("gets at least nine of ten set schemes right", () => {
+    const all = [...scores.values()];
+    const right = all.reduce((sum, score) => sum + score.schemesRight, 0);
+    const counted = all.reduce((sum, score) => sum + score.schemes, 0);
+    expect(all.flatMap(({ wrong }) => wrong).slice(0, Math.max(0, counted - right - Math.floor(counted / 10)))).toEqual([]);
+    expect(right / counted).toBeGreaterThanOrEqual(0.9);
+  });
+
+  it("holds an episode of a quarter of an hour", () => {
+    const captions = captionsOf(readTranscript(readFileSync(`${ROOT}unseen2/f-fifteen-minutes.txt`, "utf8"))).vtt;
+    const last = [...captions.matchAll(/--> (\d\d):(\d\d):(\d\d)/g)].at(-1);
+    expect(Number(last?.[1]) * 60 + Number(last?.[2])).toBeGreaterThanOrEqual(15);
+  });
+});
