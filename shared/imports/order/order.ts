@@ -3,7 +3,7 @@ import type { Exercise, Family } from "../../exercises";
 import type { Statement } from "../schemes/statement";
 import type { Span, Word } from "../types";
 import type { Candidate } from "./candidates";
-import { CLOSING, COOL_DOWN, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, SURE_CLOSING, WARM_UP, WARM_UP_OVER } from "./signals";
+import { CLOSING, COOL_DOWN, FAREWELL, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, SURE_CLOSING, WARM_UP, WARM_UP_OVER } from "./signals";
 
 /** A part of the running order, in sentences. */
 export interface Part extends Span {
@@ -36,7 +36,7 @@ const ENOUGH = 2;
 /** How many sentences after a name its scheme and its teaching may come. */
 const REACH = 8;
 
-const isCounted = ({ says, about }: Statement): boolean => about !== "ramp-up" && (says.sets !== undefined || says.emomMinutes !== undefined);
+const isCounted = ({ says, about }: Statement): boolean => about !== "ramp-up" && (says.sets !== undefined || says.reps !== undefined || says.emomMinutes !== undefined);
 
 /** Points for a name beginning a block of its own. */
 function points(speech: Speech, at: number): number {
@@ -72,14 +72,14 @@ function refersTo(candidate: Candidate, open: Candidate): boolean {
 /** The sentence of the next name that is introduced as another exercise. */
 const rivalOf = ({ candidates }: Speech, at: number): number => {
   const candidate = candidates[at] as Candidate;
-  return candidates.slice(at + 1).find((other) => other.sentence > candidate.sentence && other.strength === 2 && !other.passing && other.name.title !== candidate.name.title)?.sentence ?? Infinity;
+  return candidates.slice(at + 1).find((other) => other.sentence > candidate.sentence && other.strength >= 1 && other.isThing && !other.passing && other.name.title !== candidate.name.title)?.sentence ?? Infinity;
 };
 
 /** Are several sets said for it before another exercise comes? */
 function isCountedFrom(speech: Speech, at: number): boolean {
   const from = (speech.candidates[at] as Candidate).sentence;
   const until = Math.min(from + REACH, rivalOf(speech, at));
-  return speech.statements.some((statement) => statement.sentence >= from && statement.sentence < Math.max(until, from + 1) && isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.emomMinutes !== undefined));
+  return speech.statements.some((statement) => statement.sentence >= from && statement.sentence < Math.max(until, from + 1) && isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.reps !== undefined || statement.says.emomMinutes !== undefined));
 }
 
 /** Is it the open exercise, said again straight away and more exactly? */
@@ -187,7 +187,8 @@ function closingFrom({ said, sentences, statements, candidates }: Speech, after:
   const least = Math.max(after + 1, Math.floor(sentences.length * 0.5));
   const sure = said.findIndex((text, number) => number >= least && SURE_CLOSING.test(text) && !said.slice(number + 1).some((_, later) => candidates.some(({ sentence, strength, passing }) => sentence === number + 1 + later && strength === 2 && !passing && later > 3)));
   const any = said.findLastIndex((text, number) => number >= least && CLOSING.test(text));
-  let from = sure >= 0 ? sure : any >= sentences.length - 6 ? any : -1;
+  const last = said.findIndex((text, number) => number >= Math.max(least, sentences.length - 3) && FAREWELL.test(text) && !statements.some(({ sentence }) => sentence === number));
+  let from = sure >= 0 ? sure : any >= sentences.length - 6 ? any : last;
   if (from < 0) return null;
   // Earlier sentences of farewell belong to it, as long as nothing is taught or counted between.
   for (let number = from - 1; number >= least && number >= from - 5; number -= 1) {

@@ -96,11 +96,13 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
   let base: readonly Ordered[] = first ? [first] : [];
   let scheme: Scheme = first ? first.says : {};
   if (!first) {
-    const counted = parts.find(({ says }) => says.sets !== undefined);
-    // "Four of those, so four sets" counts sets twice.
-    const all = parts.filter(({ says }) => hasWork(says));
-    const apart = all.filter(({ says }) => counted?.says.sets === undefined || says.repsMin !== counted.says.sets || says.repsMax !== says.repsMin);
-    const works = apart.length > 0 ? apart : all;
+    // "Forty-five seconds, four of them": the second figure counts sets, unless it is all the work there is.
+    const works = parts.filter(({ says, either }) => hasWork(says) && !either);
+    const loose = parts.filter(({ either }) => either);
+    if (works.length === 0) works.push(...loose);
+    const said = parts.find(({ says }) => says.sets !== undefined);
+    const told = loose.find((statement) => !works.includes(statement));
+    const counted: Ordered | undefined = said ?? (told?.says.repsMin === undefined ? undefined : { ...told, says: { sets: told.says.repsMin } });
     const work = works.find(({ sentence }) => sentence === counted?.sentence) ?? works[0];
     base = [...(counted ? [counted] : []), ...(work && work !== counted ? [work] : [])];
     scheme = { ...(hasWork(work?.says ?? {}) ? {} : pickWork(lent)), ...(lent.sets === undefined ? {} : { sets: lent.sets }), ...work?.says, ...(counted?.says.sets === undefined ? {} : { sets: counted.says.sets }) };

@@ -39,6 +39,10 @@ const RESTS: readonly Saying[] = [
   { find: new RegExp(String.raw` (?:rest|resting|rests|recover|break|recovery)(?: (?:for|is|of|period|periods|time|will|be|it's|here|today|between|sets|each|every|the|set|rounds|then|a|your|take|we're|taking|with|on|this))* (?:${N} (?:to|or) )?(?<time>${TIME})`, "g"), read: ({ time }, match) =>
     extra({ restSeconds: secondsOf(time) ?? 0 }, / (?:to|or) \d\S* [sm]\w+$/.test(match[0]) ? "A range of rests was said; the longer one was taken." : null) },
   { find: new RegExp(String.raw` (?<time>${TIME})(?: of| off| for| as| is| in| to)?(?: a| your| our| the| full)? (?:${BREAK}|between)(?! (?:(?:the )?(?:warm|exercises)|(?:you|we) go|the (?:floor|ground|rack|bench)))`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }) },
+  { find: new RegExp(String.raw` (?:take|taking|have|having|get|getting|give yourself|allow|allowing)(?: a| yourself)? (?<value>\d+) (?:(?:full|whole|good) )?(?<unit>seconds?|minutes?)(?= (?:\||and|before|off|because|here|then|$))`, "g"), read: ({ value, unit }) => {
+    const seconds = secondsOf(`${value} ${unit}`);
+    return seconds === null || seconds < 20 ? null : extra({ restSeconds: seconds });
+  } },
   { find: / (?:no rest|no break|without (?:a )?rest|without any rest)(?! between (?:the )?(?:legs|sides|arms|hands|exercises|moves|those|these|them))(?= )/g, read: () => extra({ restSeconds: 0 }) },
 ];
 

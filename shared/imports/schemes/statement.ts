@@ -11,6 +11,8 @@ export interface Statement {
   /** Words of the source it takes, first and last. */
   readonly from: number;
   readonly to: number;
+  /** "Four of them" may count reps, or sets of what was said before. */
+  readonly either: boolean;
   /** A choice that had to be made, told to the coach: "the longer rest was taken". */
   readonly remark: string | null;
 }
@@ -48,6 +50,7 @@ export interface Phrase {
   readonly says: Partial<Scheme>;
   readonly rank: Statement["rank"];
   readonly remark?: string | null;
+  readonly either?: true;
 }
 
 /** One way of saying something: a pattern in the text of tokens, and what its groups mean. Null when it is nothing after all. */

@@ -28,13 +28,13 @@ function isElsewhere(text: string, from: number, to: number): boolean {
   return ELSEWHERE.test(`${clauseBefore(text, from)} `) || AFTERWARDS.test(text.slice(to)) || / (?:not|isn't|than|wasn't) $/.test(text.slice(0, from + 1));
 }
 
-function statementOf({ says, rank, remark = null }: Phrase, heard: Heard, start: number, end: number): Statement | null {
+function statementOf({ says, rank, remark = null, either }: Phrase, heard: Heard, start: number, end: number): Statement | null {
   const [first, last] = [heard.tokenAt(start + 1), heard.tokenAt(end - 1)];
   if (!first || !last) return null;
   const sentence = sentenceAround(heard.text, start, end);
   const said = heard.text.slice(Math.max(0, start - 18), end + 1);
   const circuit = says.sets !== undefined && rank === "part" && (WHOLE_CIRCUIT.test(sentence) || / rounds?\b/.test(said)) || (says.seconds !== undefined && WHOLE_CIRCUIT.test(sentence));
-  return { says, rank, remark, from: first.at, to: last.at, about: RAMP_UP.test(heard.text.slice(Math.max(0, start - 30), end + 1)) && rank !== "extra" ? "ramp-up" : circuit ? "circuit" : "working" };
+  return { says, rank, remark, either: either === true, from: first.at, to: last.at, about: RAMP_UP.test(heard.text.slice(Math.max(0, start - 30), end + 1)) && rank !== "extra" ? "ramp-up" : circuit ? "circuit" : "working" };
 }
 
 /** A weight without its unit, right after the work. Smaller figures are efforts or reps. */

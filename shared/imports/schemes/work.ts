@@ -92,6 +92,10 @@ export const WORK: readonly Saying[] = [
     const reps = rungsOf(rungs);
     return reps ? { says: { reps }, rank: "whole" } : null;
   } },
+  { find: new RegExp(String.raw` (?<rungs>\d+(?: (?:and )?(?:then|down to) \d+){2,7})(?! (?:kilos?|pounds?|kg|lbs?|seconds?|minutes?))`, "g"), read: ({ rungs }) => {
+    const reps = rungsOf(rungs);
+    return reps ? { says: { reps }, rank: "whole" } : null;
+  } },
   { find: new RegExp(String.raw` (?:a )?(?:ladder|pyramid)(?: of| going| down| up)* ${LADDER}`, "g"), read: ({ rungs }) => {
     const reps = rungsOf(rungs);
     return reps ? { says: { reps }, rank: "whole" } : null;
@@ -115,7 +119,10 @@ export const WORK: readonly Saying[] = [
   } },
   // Reps alone: "10 reps", "8 each side", "sets of 10"
   { find: new RegExp(String.raw` sets of ${RANGE}${NO_REPS}${UNIT}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
-  { find: new RegExp(String.raw` ${RANGE} of (?:those|these|them)(?! sets)`, "g"), read: (groups) => part(workOf(groups)) },
+  { find: new RegExp(String.raw` ${RANGE} of (?:those|these|them)(?! sets)`, "g"), read: (groups) => {
+    const phrase = part(workOf(groups));
+    return phrase && { ...phrase, either: true };
+  } },
   { find: new RegExp(String.raw` ${RANGE} (?:reps?|repetitions)(?! (?:in|left|shy|short|of failure))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths))?${SIDE}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE}(?: reps?)? (?:on|to|with|for) (?:this|one|the one|the first|the left|the right|your left|your right|the other|that) (?:side|leg|arm|foot|hand)`, "g"), read: (groups) => {
@@ -135,6 +142,6 @@ export const WORK: readonly Saying[] = [
     if (count === 1 && / (?:that's|was|is|that) $/.test(match.input.slice(0, match.index + 1))) return null;
     return Number.isInteger(count) && count >= 1 && count <= 20 ? part({ sets: count }) : null;
   } },
-  { find: / (?:thing|it|that|them|these|everything|circuit|round|all|five|four|\d) (?:all )?(?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
+  { find: / (?:thing|it|that|them|these|everything|circuit|round|exercise|move|movement|station|one|each|all|five|four|\d) (?:all )?(?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
   { find: / (?:repeat|do|doing|repeating)(?: \w+){0,3}? (?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
 ];
