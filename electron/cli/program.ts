@@ -50,6 +50,9 @@ function programFor(terminal: Terminal, done: (code: ExitCode) => void): Command
   program.command("say").description('time spoken words: {"id","text"} a line in, {"id","seconds","words","syllables"} a line out')
     .action(async () => done(await lines((await import("./say")).sayCommand)));
 
+  program.command("coverage").description("plan the cameras: a problem as JSON in, which mark films which set out")
+    .action(async () => done(await (await import("./coverage")).coverage(terminal)));
+
   program.command("import").argument("<file>", "captions (.vtt, .srt), lines with times, a transcript or notes").option("--to <file>", "write the episode here instead of printing it; a folder is fine too")
     .option("--json", "the report as JSON").description("the draft of an episode from old captions or notes, and what was not understood")
     .action(async (path: string, options: { to?: string; json?: boolean }) => done(await (await import("./import")).importFile(terminal, path, options)));

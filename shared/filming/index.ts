@@ -11,3 +11,4 @@ export { cameraMoves, MOVE_SECONDS, type CameraMove } from "./camera-moves";
 export { megabytesPerMinute, recordedMinutes, recording, RECORDING_FORMATS, recordingOf, type Recording, type RecordingFormat } from "./recording";
 export { framesPerDay } from "./frame-rates";
 export { framesToSeconds, framesToTimecode, secondsToFrames, timecodeToFrames } from "./timecode";
+export * from "./coverage";

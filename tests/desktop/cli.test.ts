@@ -314,7 +314,7 @@ describe("the command line itself", () => {
   it("lists its commands, and only those that exist", async () => {
     const { code, out } = await repwright(["--help"]);
     expect(code).toBe(0);
-    for (const command of ["check", "export", "time", "cues", "sets", "say", "import", "demo", "serve"]) expect(out).toMatch(new RegExp(`^ {2}${command}\\b`, "m"));
+    for (const command of ["check", "export", "time", "cues", "sets", "say", "coverage", "import", "demo", "serve"]) expect(out).toMatch(new RegExp(`^ {2}${command}\\b`, "m"));
   });
 
   it("gives its version", async () => {

@@ -1,0 +1,5 @@
+/** The coverage plan: which mark films which set, with one camera or two. */
+export * from "./types";
+export { planCoverage } from "./solve";
+export { coverageCost, coverageViolations } from "./verify";
+export { coverageWarnings, readCoverageProblem, type CoverageRead } from "./read";
