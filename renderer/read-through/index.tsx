@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState, useSyncExternalStore, type KeyboardEvent } from "react";
+import { useEffect, useRef, useState, useSyncExternalStore } from "react";
 import { DEFAULT_PACE, paceOf } from "../../shared/speech";
 import { Dialog } from "../dialog/dialog";
 import { Tick } from "../fields/choice";
@@ -71,7 +71,6 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
     window.addEventListener("beforeunload", warn);
     return () => window.removeEventListener("beforeunload", warn);
   }, [unwritten]);
-  if (!line) return <p className="soft">There are no words to read yet.</p>;
 
   const forward = (): void => (isReading ? desk.next() : desk.start(phase === "done" ? 0 : at));
   const onKeyDown = (event: KeyboardEvent): void => {
@@ -83,8 +82,19 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
     else return;
     event.preventDefault();
   };
+  const latest = useRef(onKeyDown);
+  useEffect(() => {
+    latest.current = onKeyDown;
+  });
+  // The whole window listens: buttons come and go here, and a pedal knows nothing of where the focus went with them.
+  useEffect(() => {
+    const listen = (event: KeyboardEvent): void => latest.current(event);
+    document.addEventListener("keydown", listen);
+    return () => document.removeEventListener("keydown", listen);
+  }, []);
+  if (!line) return <p className="soft">There are no words to read yet.</p>;
   return (
-    <div onKeyDown={onKeyDown}>
+    <div>
       <div className="hand" ref={hand} tabIndex={-1} aria-label="The line at hand">
         <MicrophoneRow desk={desk} />
         {message !== null && (
@@ -136,6 +146,8 @@ function MicrophoneRow({ desk }: { desk: ReadingDesk }) {
   );
 }
 
+const WORDS = ["silent", "quiet", "good", "too loud"];
+
 /** How loud it is, as a bar and a word; drawn on every frame without React. */
 function Level({ desk }: { desk: ReadingDesk }) {
   const bar = useRef<HTMLSpanElement>(null);
@@ -143,15 +155,18 @@ function Level({ desk }: { desk: ReadingDesk }) {
   const meter = useRef<HTMLDivElement>(null);
   useEffect(() => {
     let shown = 0;
+    let held = { word: "silent", until: 0 };
     let frame = requestAnimationFrame(function draw() {
       const now = desk.moment();
       // Up at once, down slowly, as an eye can follow.
       shown = Math.max(now.share, shown - 0.015);
       if (bar.current) bar.current.style.width = `${100 * shown}%`;
-      if (word.current && word.current.textContent !== now.word) {
-        word.current.textContent = now.word;
-        meter.current?.setAttribute("aria-valuetext", now.word);
-        meter.current?.classList.toggle("loud", now.word === "too loud");
+      // A louder word counts at once and stays a moment, so that it can be read.
+      if (WORDS.indexOf(now.word) >= WORDS.indexOf(held.word) || performance.now() > held.until) held = { word: now.word, until: performance.now() + 600 };
+      if (word.current && word.current.textContent !== held.word) {
+        word.current.textContent = held.word;
+        meter.current?.setAttribute("aria-valuetext", held.word);
+        meter.current?.classList.toggle("loud", held.word === "too loud");
       }
       meter.current?.setAttribute("aria-valuenow", String(Math.round(shown * 100)));
       frame = requestAnimationFrame(draw);

@@ -1,6 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
-import { readFileSync, readdirSync, writeFileSync, mkdirSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Take } from "../../shared/bridge";
 import { expect, openDemo, test as base } from "./app";
@@ -26,7 +26,11 @@ const test = base.extend<object, { voice: Voice }>({
   ],
 });
 
-const takesIn = (library: string): Take[] => (JSON.parse(readFileSync(join(library, "takes", "talk", "takes.json"), "utf8")) as { takes: Take[] }).takes;
+/** What is noted of the takes; none before the first. */
+const takesIn = (library: string): Take[] => {
+  const list = join(library, "takes", "talk", "takes.json");
+  return existsSync(list) ? (JSON.parse(readFileSync(list, "utf8")) as { takes: Take[] }).takes : [];
+};
 const dialog = (page: Page) => page.getByRole("dialog", { name: "Read it through" });
 const record = (page: Page) => dialog(page).getByRole("button", { name: "Record with the microphone" });
 
