@@ -49,7 +49,7 @@ function soundsLike(sound: string): Likely | null {
 
 /** A misheard name is short, and holds no word that only joins unless names hold it too or begin with it. */
 const mayBeName = (parts: readonly string[]): boolean =>
-  parts.length <= LONGEST_MISHEARD && (!JOINING.has(parts.at(-1) ?? "") || /^(?:up|down|out|over|through)$/.test(parts.at(-1) ?? "")) && parts.every((part, at) => !JOINING.has(part) || NAME_WORDS.has(part) || (at === 0 && part.length > 1));
+  parts.length <= LONGEST_MISHEARD && (!JOINING.has(parts.at(-1) ?? "") || /^(?:up|down|out|over|through)$/.test(parts.at(-1) ?? "")) && parts.every((part, at) => !JOINING.has(part) || NAME_WORDS.has(part) || (at === 0 && part.length > 1) || (at > 0 && at < parts.length - 1 && parts.length >= 3));
 
 const remembered = new Map<string, Likely | null>();
 
@@ -69,11 +69,12 @@ function lookUp(parts: readonly string[]): Likely | null {
 }
 
 /** A misheard name may not be made of joining words, nor hide a word that is plainly another. */
-function isLikely(parts: readonly string[], { name, sure }: Likely): boolean {
+function isLikely(parts: readonly string[], { name, sure }: Likely, plural: boolean): boolean {
   if (sure === 1) return true;
-  if (name.everyday && parts.length > 1 && sure < 0.97) return false;
+  if (name.everyday && parts.length > 1 && sure < (plural ? 0.93 : 0.97)) return false;
   if (name.letters.length < 5 || (name.exercise === null && sure < 0.93)) return false;
-  return parts.every((part) => !JOINING.has(part) || name.words.includes(part) || (part.length > 2 ? name.letters.includes(part) : part.length > 1 && name.letters.startsWith(part))) && parts.some((part) => !JOINING.has(part));
+  const inner = sure >= 0.93 && name.words.length >= 3;
+  return parts.every((part, at) => !JOINING.has(part) || name.words.includes(part) || (inner && at > 0 && at < parts.length - 1) || (part.length > 2 ? name.letters.includes(part) : part.length > 1 && (name.letters.startsWith(part) || name.sound.startsWith(soundOf(part))))) && parts.some((part) => !JOINING.has(part));
 }
 
 const ARTICLES = new Set(["a", "an", "the", "this", "your", "our", "my", "these", "those", "some", "of", "each", "every", "first", "next", "last", "second", "third", "is", "with", "into", "for", "heavy", "light", "doing", "do", "weighted", "bodyweight", "easy", "slow", "set", "onto"]);
@@ -118,7 +119,7 @@ export function namesIn(words: readonly Word[], skip: ReadonlySet<number>): Ment
       const previous = words[to - 1];
       if (to > from && previous && isPlural(previous.plain) && (byLetters.has(nameWord(previous.plain)) || found.some((other) => other.to === to && other.from <= from)) && !/'s$/.test(previous.plain)) break;
       const likely = parts.length <= LONGEST_NAME ? lookUp(parts) : null;
-      if (likely && isLikely(parts, likely) && !(counted && likely.sure < 0.97)) found.push({ from, to: to + 1, ...likely, isThing: !likely.name.everyday || meansThing(words, from, to + 1, likely.name) });
+      if (likely && isLikely(parts, likely, isPlural(word.plain)) && !(counted && likely.sure < 0.97)) found.push({ from, to: to + 1, ...likely, isThing: !likely.name.everyday || meansThing(words, from, to + 1, likely.name) });
       if (CLOSES.test(word.text)) break;
     }
   }

@@ -16,7 +16,7 @@ export interface Name {
   readonly everyday: boolean;
 }
 
-const SHORT: Readonly<Record<string, string>> = { db: "dumbbell", kb: "kettlebell", bb: "barbell", legged: "leg", armed: "arm", one: "single", "1": "single", bicep: "biceps", tricep: "triceps", calves: "calf", flye: "fly", travelling: "walking" };
+const SHORT: Readonly<Record<string, string>> = { db: "dumbbell", kb: "kettlebell", bb: "barbell", legged: "leg", armed: "arm", one: "single", "1": "single", bicep: "biceps", tricep: "triceps", calves: "calf", rose: "row", roes: "row", would: "wood", flye: "fly", travelling: "walking" };
 
 /** Plural to singular; short words, and words such as press and biceps, stay. */
 export function singular(word: string): string {

@@ -46,7 +46,7 @@ const RESTS: readonly Saying[] = [
   { find: / (?:no rest|no break|without (?:a )?rest|without any rest)(?! between (?:the )?(?:legs|sides|arms|hands|exercises|moves|those|these|them))(?= )/g, read: () => extra({ restSeconds: 0 }) },
 ];
 
-const figuresOf = (text: string): number[] => text.split(" ").flatMap((part) => (/^\d{3,4}$/.test(part) ? [...part].map(Number) : part === "oh" ? [0] : part === "x" ? [-1] : /^\d+$/.test(part) ? [Number(part)] : []));
+const figuresOf = (text: string): number[] => text.split(" ").flatMap((part) => (/^\d{2,4}$/.test(part) && (part.length > 2 || text.split(" ").length === 2) ? [...part].map(Number) : part === "oh" ? [0] : part === "x" ? [-1] : /^\d+$/.test(part) ? [Number(part)] : []));
 
 function tempoOf(text: string): Tempo | null {
   const figures = figuresOf(text);
@@ -55,7 +55,7 @@ function tempoOf(text: string): Tempo | null {
   return down + low + up + top <= 0 ? null : [down, low, up < 0 ? "X" : up, top];
 }
 
-const FIGURES = String.raw`(?<figures>(?:\d{3,4}|(?:\d|oh|x)(?: (?:by )?(?:\d+|oh|x)){2,3}))`;
+const FIGURES = String.raw`(?<figures>(?:\d{3,4}|\d\d \d\d(?! (?:kilos?|pounds?|seconds?|reps?))|(?:\d|oh|x)(?: (?:by )?(?:\d+|oh|x)){2,3}))`;
 const TEMPOS: readonly Saying[] = [
   { find: new RegExp(String.raw` tempo(?: (?:of|is|will|be|on|this|here|for|these|today|at|it's|a|that's|one|we're|using|going|with|the|are|stays|still))* ${FIGURES}(?= )`, "g"), read: ({ figures = "" }) => {
     const tempo = tempoOf(figures.replace(/ by/g, ""));
@@ -93,7 +93,7 @@ const EFFORTS: readonly Saying[] = [
 ];
 
 const SIDES: readonly Saying[] = [
-  { find: / (?:on |for |to )?(?:each|per|every|either|both|a) (?:side|sides|leg|legs|arm|arms|foot|hip|knee|direction|way|shoulder)(?= )/g, read: (_, match) => (/ (?:on a|to a|a) /.test(match[0]) && !/\d (?:reps? |slow ones )?$/.test(match.input.slice(0, match.index + 1)) ? null : extra({ eachSide: true })) },
+  { find: / (?:on |for |to )?(?:each|per|every|either|both|a) (?:side|sides|leg|legs|arm|arms|foot|hip|knee|direction|way|shoulder)(?= )/g, read: (_, match) => (/ (?:kilos?|kgs?|kg|pounds?|lbs?|plates?) $/.test(match.input.slice(0, match.index + 1)) || / (?:on a|to a|a) /.test(match[0]) && !/\d (?:reps? |slow ones )?$/.test(match.input.slice(0, match.index + 1)) ? null : extra({ eachSide: true })) },
   { find: / (?:then|and) (?:we )?(?:swap|switch|change) (?:sides|legs|arms|hands)(?= )/g, read: () => extra({ eachSide: true }) },
   { find: new RegExp(String.raw` (?<count>\d+) drop sets?(?= )`, "g"), read: ({ count }) => extra({ dropSets: number(count) }) },
 ];

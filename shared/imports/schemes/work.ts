@@ -71,7 +71,7 @@ export const INTERVALS: readonly Saying[] = [
     const count = number(sets ?? later);
     return { says: { seconds, restSeconds: rest, ...(Number.isInteger(count) ? { sets: count } : {}) }, rank: Number.isInteger(count) ? "whole" : "part" };
   } },
-  { find: new RegExp(String.raw` work(?:ing)?(?: \w+){0,2}? (?:for )?(?<on>${TIME})(?: (?:and|then|you|we|\||of|work|working|so|it's|with|followed|by)){0,5} (?:rest(?:ing)?|off|recover)(?: \w+){0,2}? (?:for )?(?<off>${TIME})`, "g"), read: ({ on, off }) => intervalOf(on, off) },
+  { find: new RegExp(String.raw` work(?:ing)?(?: \w+){0,2}? (?:for )?(?<on>${TIME})(?: (?:and|then|you|we|\||of|work|working|so|it's|with|followed|by)){0,5} (?:rest(?:ing)?|off|recover)(?: \w+){0,2}? (?:for )?(?<off>${TIME}|\d+(?= (?:\||and|so|with|for|that|keep)))`, "g"), read: ({ on, off = "" }) => intervalOf(on, / /.test(off) ? off : `${off} seconds`) },
   { find: new RegExp(String.raw` (?<on>${TIME})(?: (?:of|to|at))?(?: (?:work|working|effort|each|per|exercise|station|move))+(?: (?:and|then|you|we|\||so|it's|with|followed|by|have|get|take)){0,5} (?<off>${TIME})(?: (?:of|to))? (?:rest|off|recover|recovery|change|move|swap|switch|transition)`, "g"), read: ({ on, off }) => intervalOf(on, off) },
 ];
 
@@ -110,6 +110,9 @@ export const WORK: readonly Saying[] = [
   // "3 sets of 8 to 10 reps", "4 rounds of 30 seconds", "1 set of 20"
   { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?: \|)?(?: and| we're| doing| at| for| of| with| x| by| it's| that's| here)*(?: each)? ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
   { find: new RegExp(String.raw` (?:a|another)${KIND} (?:set|round) (?:of|with|at) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: (groups) => whole("1", groups) },
+  { find: new RegExp(String.raw` ${RANGE} reps (?:times|by|x) (?<sets>\d+)(?= )`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
+  // "It's 3 of 12"
+  { find: new RegExp(String.raw` (?:do|doing|it's|it is|for|got|have|get|with|hit|hitting|then) (?<sets>[1-6]) of (?<low>\d+)(?: (?:to|or) (?<high>\d+))?(?= (?:\||and|with|at|each|reps|on|here|today|per|then|keep|don't|$))`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
   // "4 by 6", "3 x 40 metres", "3 times 10"
   { find: new RegExp(String.raw` (?<sets>${N}) (?:by|x|times|buy|bye) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
   // "3 sets 1 minute each": an amount of time with its own words

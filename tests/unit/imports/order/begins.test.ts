@@ -1,0 +1,90 @@
+import { describe, expect, it } from "vitest";
+import { countingIds } from "../../../../shared/episode";
+import { importText } from "../../../../shared/imports";
+
+const exercises = (said: string): string[] => {
+  const result = importText(said, "", countingIds("i-"));
+  return result.ok ? result.episode.blocks.filter(({ kind }) => kind === "exercise").map(({ exercise, title }) => exercise ?? title) : [];
+};
+
+const BEFORE = "hello everyone welcome back so first up front squats three sets of five at sixty kilos keep your elbows up and your heels down don't let your chest drop";
+const AFTER = "push your hips back and keep your back long and that's it for today thanks for watching see you next week";
+
+describe("an exercise begins where a coach turns to it", () => {
+  it.each([
+    "next up romanian deadlifts three sets of eight",
+    "okay next is the romanian dead lift three sets of eight",
+    "alright so moving on to romanian deadlifts and it's three sets of eight",
+    "now we're going to do romanian deadlifts three sets of eight",
+    "then we've got romanian deadlifts three sets of eight",
+    "second exercise romanian deadlifts three sets of eight",
+    "number two is romanian deadlifts three sets of eight",
+    "so after that it's romanian deadlifts for three sets of eight",
+    "from there we go into romanian deadlifts three sets of eight",
+    "okay romanian deadlifts three sets of eight",
+    "right let's do some romanian deadlifts so three sets of eight",
+    "and the next one on the list is a romanian deadlift three sets of eight",
+    "so grab your dumbbells again because we're doing romanian deadlifts three sets of eight",
+    "keep the bar out because it's time for romanian deadlifts three sets of eight",
+    "over to the platform now for romanian deadlifts three sets of eight",
+    "the second movement today is the romanian deadlift three sets of eight",
+    "we follow that with romanian deadlifts three sets of eight",
+    "let's move on to the r d l three sets of eight",
+    "and we finish with romanian deadlifts three sets of eight",
+    "last but not least romanian dead lifts three sets of eight",
+    "so romanian deadlifts are up next three sets of eight",
+    "exercise two romanian deadlifts three sets of eight",
+    "up next we have romanian deadlifts three sets of eight",
+    "alright hinge time romanian deadlifts three sets of eight",
+    "we're pairing that with romanian deadlifts three sets of eight",
+    "i've written down romanian deadlifts here so three sets of eight",
+    "the next station is romanian deadlifts three sets of eight",
+    "b one is romanian deadlifts three sets of eight",
+    "what's next romanian deadlifts three sets of eight",
+    "romanian deadlifts next please three sets of eight",
+  ])("%s", (said) => {
+    expect(exercises(`${BEFORE} ${said} ${AFTER}`)).toEqual(["front-squat", "romanian-deadlift"]);
+  });
+});
+
+describe("an exercise named in passing begins nothing", () => {
+  it.each([
+    "last week we did romanian deadlifts and my legs were sore for days",
+    "this carries over to your deadlift by the way",
+    "it's a bit like a goblet squat but the bar sits in front",
+    "if you can't do these then do goblet squats instead",
+    "some people ask me about hip thrusts and i say they're fine",
+    "next week we'll do bench press and rows",
+    "i used to hate lunges when i was younger",
+    "it's not a good morning so don't bend forward",
+    "this helps your pull ups too believe it or not",
+    "if the rack is taken swap it for leg presses",
+    "i did bench press yesterday so my chest is tired",
+    "my friend only does bicep curls and he's still weak",
+    "don't turn it into a good morning",
+    "we'll get to the farmers carries next month",
+    "you don't need to push up on your toes",
+    "press up through your heels and step up to the bar again",
+    "people who do leg press think this is easy",
+    "there was a video about kettlebell swings that i liked",
+    "the guy next to me is doing lat pulldowns with the whole stack",
+    "you can see the leg press behind me it's always free",
+  ])("%s", (said) => {
+    expect(exercises(`${BEFORE} ${said} ${AFTER}`)).toEqual(["front-squat"]);
+  });
+});
+
+describe("misheard names", () => {
+  it.each([
+    ["lap pull downs", "lat-pulldown"], ["lat pole downs", "lat-pulldown"], ["goblin squats", "goblet-squat"], ["ben over rose", "bent-over-row"], ["bent over roads", "bent-over-row"],
+    ["romanian dead lift", "romanian-deadlift"], ["roman ian deadlifts", "romanian-deadlift"], ["r d ls", "romanian-deadlift"], ["face pools", "face-pull"], ["farmer's carries", "farmers-carry"], ["pharmacy carries", "farmers-carry"],
+    ["bulgarian split squads", "bulgarian-split-squat"], ["hip trusts", "hip-thrust"], ["hip thrusters", "hip-thrust"], ["glue bridges", "glute-bridge"], ["cattle bell swings", "kettlebell-swing"], ["dead bogs", "dead-bug"],
+    ["by sep curls", "biceps-curl"], ["half raises", "calf-raise"], ["lateral races", "lateral-raise"], ["tricep push downs", "triceps-pushdown"], ["in client dumbbell press", "incline-dumbbell-press"], ["land mine press", "half-kneeling-landmine-press"],
+    ["seeded cable rows", "cable-row"], ["chest supported rose", "chest-supported-row"], ["single arm dumb bell rows", "single-arm-dumbbell-row"], ["side blanks", "side-plank"], ["bird docks", "bird-dog"], ["overhead presses", "overhead-press"],
+    ["suit case carries", "suitcase-carry"], ["hanging me raises", "hanging-knee-raise"], ["mountain climbers", "mountain-climber"], ["reverse lunch is", "reverse-lunge"], ["walking lunges", "walking-lunge"], ["step ops", "step-up"],
+    ["anti rotation presses", "anti-rotation-press"], ["ab wheel roll outs", "ab-wheel-rollout"], ["bench presses", "bench-press"], ["leg extinctions", "leg-extension"],
+    ["hamstring curls", "leg-curl"], ["skull crashers", "lying-triceps-extension"], ["hammock curls", "hammer-curl"], ["chin ups", "chin-up"], ["medicine ball slams", "medicine-ball-slam"], ["would chops", "cable-woodchop"], ["wall sits", "wall-sit"],
+  ])("%s", (said, exercise) => {
+    expect(exercises(`hello everyone welcome okay so first up ${said} three sets of ten ${AFTER}`)).toEqual([exercise]);
+  });
+});
