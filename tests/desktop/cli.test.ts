@@ -277,6 +277,42 @@ describe("lines in, lines out", () => {
   });
 });
 
+describe("coverage", () => {
+  const problem = {
+    cameras: 1, moveSeconds: 45,
+    blocks: [{
+      id: "row", station: "bench", changeSeconds: 90,
+      sets: [{ id: "1", kind: "ramp", seconds: 40, restSeconds: 30 }, { id: "2", kind: "working", seconds: 40, restSeconds: 90 }],
+      wants: [{ id: "arms", mark: "side", need: "must", weight: 1, kind: "any" }, { id: "back", mark: "rear", need: "nice", weight: 2, kind: "working" }],
+    }],
+  };
+
+  it("prints the plan", async () => {
+    const { code, out, err } = await repwright(["coverage"], JSON.stringify(problem));
+    expect([code, err]).toEqual([0, ""]);
+    expect(JSON.parse(out)).toEqual({
+      stands: [{ set: "1", camera: 1, mark: "side" }, { set: "2", camera: 1, mark: "rear" }],
+      shots: [{ want: "arms", set: "1", camera: 1 }, { want: "back", set: "2", camera: 1 }],
+      lost: [], moves: 1, extraSeconds: 15,
+    });
+  });
+
+  it("plans around what no set can film, and says so", async () => {
+    const wants = [{ id: "grip", mark: "side", need: "must", weight: 1, kind: "demo" }];
+    const { code, out, err } = await repwright(["coverage"], JSON.stringify({ ...problem, blocks: [{ ...problem.blocks[0], wants }] }));
+    expect([code, (JSON.parse(out) as { lost: unknown }).lost]).toEqual([0, ["grip"]]);
+    expect(err).toBe('At blocks[0].wants[0].kind: "grip" asks for a set of the kind "demo", and block "row" has none.\n');
+  });
+
+  it.each([
+    ["", "There is no problem on standard input: repwright coverage < problem.json\n"],
+    ["{", "The problem on standard input is not readable JSON.\n"],
+    [JSON.stringify({ ...problem, cameras: 3 }), "At cameras: expected one camera or two.\n"],
+  ])("refuses %j with 2 and a sentence", async (input, sentence) => {
+    expect(await repwright(["coverage"], input)).toEqual({ code: 2, out: "", err: sentence });
+  });
+});
+
 describe("demo and serve", () => {
   it("demo prints an episode that reads back", async () => {
     const { out } = await repwright(["demo"]);

@@ -131,7 +131,11 @@ export function cheapestSchedule(floor: Floor, counts: readonly number[], begun:
       const standing = sorted(begun.standing);
       const now: State = { counts, standing, cost: 0, moves: 0, before: null, walks: [] };
       for (const walks of waysToWalk(counts, standing)) enter(first, walked(now, counts, standing, walks, begun.costs), 0);
-    } else for (const state of starts(counts, floor.cameras)) enter(first, state, 0);
+    } else {
+      // Of equal plans the one found first stays, so starts that film at once are tried first.
+      const filming = ({ standing }: State): number => standing.filter((pattern) => afterFilming(pattern, floor.sets[0] ?? 0) !== pattern).length;
+      for (const state of starts(counts, floor.cameras).sort((a, b) => filming(b) - filming(a))) enter(first, state, 0);
+    }
     let layer = narrow(first, 0);
 
     for (let set = 0; set < floor.sets.length - 1; set++) {

@@ -32,7 +32,7 @@ function blockStands(cameras: number, moveMicros: number, block: CoverageBlock):
   const standing = block.begun ? Array.from({ length: cameras }, (_, camera) => block.begun?.marks[camera] ?? null) : [];
 
   let best: { readonly target: Target; readonly schedule: Schedule } | null = null;
-  for (const target of bestTargets(demands, places)) {
+  for (const target of bestTargets(demands, places, standing)) {
     const { counts, under } = countsOf(demands, target, block.begun, standing);
     const begun: Begun | null = block.begun ? { standing: under, costs: restCosts(cameras, moveMicros, toMicros(block.begun.restSeconds)) } : null;
     const schedule = cheapestSchedule(floor, counts, begun, best?.schedule ?? { cost: Infinity, moves: Infinity });

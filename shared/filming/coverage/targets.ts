@@ -12,6 +12,8 @@ interface Partial {
   readonly worth: Worth;
   /** Marks taken so far per pattern. */
   readonly counts: readonly number[];
+  /** The patterns of marks that cameras already stand at. */
+  readonly own: string;
 }
 
 const isWorth = ({ musts, weight }: Worth): boolean => musts > 0 || weight > 0n;
@@ -40,10 +42,11 @@ function fits(counts: readonly number[], places: Places): boolean {
  *
  * Marks with the same pattern are alike for the cameras, so of all choices with as many marks of each pattern one is kept,
  * the one that is worth most, and among equals the one that takes the earlier marks.
+ * @param standing - marks that are like no other, because cameras already stand there
  * @returns one target for each mixture of patterns that reaches the best worth
  */
-export function bestTargets(demands: readonly MarkDemand[], places: Places): readonly Target[] {
-  let open: Map<string, Partial> = new Map([["", { target: [], worth: NOTHING, counts: new Array<number>(ANY_SET + 1).fill(0) }]]);
+export function bestTargets(demands: readonly MarkDemand[], places: Places, standing: readonly (string | null)[]): readonly Target[] {
+  let open: Map<string, Partial> = new Map([["", { target: [], worth: NOTHING, counts: new Array<number>(ANY_SET + 1).fill(0), own: "" }]]);
   const ways = demands.map((demand) => waysOf(demand, places));
   // Often everything fits; then there is nothing to choose.
   const all = ways.map(([most = DONE]) => most);
@@ -59,9 +62,10 @@ export function bestTargets(demands: readonly MarkDemand[], places: Places): rea
         if (pattern !== DONE) counts[pattern] = (counts[pattern] ?? 0) + 1;
         if (!fits(counts, places)) continue;
         const worth = plus(partial.worth, worthOf(demand, pattern));
-        const key = counts.join(" ");
+        const own = standing.includes(demand.mark) ? `${partial.own} ${pattern}` : partial.own;
+        const key = `${counts.join(" ")}|${own}`;
         const known = next.get(key);
-        if (!known || compareWorth(worth, known.worth) > 0) next.set(key, { target: [...partial.target, pattern], worth, counts });
+        if (!known || compareWorth(worth, known.worth) > 0) next.set(key, { target: [...partial.target, pattern], worth, counts, own });
       }
     }
     open = next;
