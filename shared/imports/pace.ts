@@ -3,44 +3,39 @@ import type { MeasuredPace, Word } from "./types";
 
 /** Silence longer than this is a rest, a set, or looking for the dumbbell, and no part of speaking. Seconds. */
 const SILENCE = 0.9;
-/** A stretch spoken this many times slower or faster than most is a caption that was left standing, or a slip of the times. */
-const ODD = 1.7;
+/** A caption spoken this many times slower or faster than most was left standing, or its times are a slip. */
+const SLOW = 1.5;
+const FAST = 1.8;
+const COARSE = 2.2;
+/** Captions with no more than this between them follow each other without a break. Seconds. */
+const TOUCHING = 0.05;
 /** Too few words give no pace. */
 const FEWEST = 40;
 
-interface Stretch {
+interface Caption {
   readonly words: number;
   readonly syllables: number;
-  readonly seconds: number;
+  readonly start: number;
+  readonly end: number;
+  /** Silence before it, seconds. */
+  readonly gap: number;
 }
 
 /** Syllables of a word as said; figures are said in words. */
 const syllables = (plain: string): number => (/\d/.test(plain) ? spokenForm(plain).split(" ").reduce((sum, word) => sum + syllablesOf(word), 0) : syllablesOf(plain));
 
-/** Stretches of speech without a silence, and the captions in them: `edge` shows where each begins. */
-function captionsOf(words: readonly Word[]): { readonly captions: Stretch[]; readonly gaps: number[] } {
-  const captions: Stretch[] = [];
-  const gaps: number[] = [];
-  let open: { words: number; syllables: number; start: number; end: number } | null = null;
-  const close = (): void => {
-    if (open && open.end > open.start) captions.push({ words: open.words, syllables: open.syllables, seconds: open.end - open.start });
-    open = null;
-  };
+function captionsOf(words: readonly Word[]): Caption[] {
+  const captions: { words: number; syllables: number; start: number; end: number; gap: number }[] = [];
   for (const { plain, start, end, edge, pause } of words) {
     if (start === null || end === null) continue;
-    if (edge === "cue" || open === null) {
-      close();
-      if (pause > 0) gaps.push(pause);
-      open = { words: 0, syllables: 0, start, end };
-    }
-    if (plain !== "") {
-      open.words += 1;
-      open.syllables += syllables(plain);
-    }
+    if (edge === "cue" || captions.length === 0) captions.push({ words: 0, syllables: 0, start, end, gap: captions.length === 0 ? Infinity : pause });
+    const open = captions.at(-1);
+    if (!open) continue;
+    open.words += plain === "" ? 0 : 1;
+    open.syllables += plain === "" ? 0 : syllables(plain);
     open.end = Math.max(open.end, end);
   }
-  close();
-  return { captions, gaps };
+  return captions.filter((caption) => caption.words > 0 && caption.end > caption.start);
 }
 
 function middle(values: readonly number[]): number {
@@ -50,18 +45,31 @@ function middle(values: readonly number[]): number {
 
 /**
  * How fast the speaker was. Captions spoken at an odd rate are left out, and so is every silence longer than a pause between
- * sentences. Null without times, or with too few words.
+ * sentences. Captions begin a little early and stay a little long where nothing presses them; there, no more than the usual
+ * time of their words counts. Null without times, or with too few words.
  */
 export function measurePace(words: readonly Word[]): Omit<MeasuredPace, "own"> | null {
-  const { captions, gaps } = captionsOf(words);
+  const captions = captionsOf(words);
   if (captions.reduce((sum, caption) => sum + caption.words, 0) < FEWEST) return null;
-  const usual = middle(captions.filter((caption) => caption.words >= 3).map((caption) => caption.syllables / caption.seconds));
-  const even = captions.filter((caption) => caption.words > 0 && caption.syllables / caption.seconds < usual * ODD && caption.syllables / caption.seconds > usual / ODD);
-  const pauses = gaps.filter((gap) => gap <= SILENCE).reduce((sum, gap) => sum + gap, 0);
-  const seconds = even.reduce((sum, caption) => sum + caption.seconds, 0) + pauses;
-  const [count, beats] = [even.reduce((sum, caption) => sum + caption.words, 0), even.reduce((sum, caption) => sum + caption.syllables, 0)];
+  // Times in whole seconds scatter the rates of single captions; only the far ones are wrong then.
+  const slow = captions.every(({ start }) => Number.isInteger(start)) ? COARSE : SLOW;
+  const rate = ({ syllables: beats, start, end }: Caption): number => beats / (end - start);
+  const isPressed = (at: number): boolean => (captions[at]?.gap ?? Infinity) <= TOUCHING && (captions[at + 1]?.gap ?? Infinity) <= TOUCHING;
+  const pressed = captions.filter((caption, at) => caption.words >= 3 && isPressed(at));
+  const trusted = pressed.length >= 8 ? pressed : captions;
+  const median = middle(trusted.map(rate));
+  const even = trusted.filter((caption) => rate(caption) < median * FAST && rate(caption) > median / slow);
+  const usual = even.reduce((sum, caption) => sum + caption.syllables, 0) / Math.max(Number.EPSILON, even.reduce((sum, { start, end }) => sum + end - start, 0));
+  let [seconds, count, beats] = [0, 0, 0];
+  captions.forEach((caption, at) => {
+    if (rate(caption) > usual * FAST || (rate(caption) < usual / slow && isPressed(at))) return;
+    seconds += isPressed(at) || pressed.length < 8 ? caption.end - caption.start : Math.min(caption.end - caption.start, caption.syllables / usual);
+    seconds += caption.gap <= SILENCE ? caption.gap : 0;
+    count += caption.words;
+    beats += caption.syllables;
+  });
   if (seconds <= 0 || count === 0) return null;
-  const times = words.flatMap(({ start, end }) => (start === null || end === null ? [] : [start, end]));
-  const whole = times.reduce((most, time) => Math.max(most, time), 0) - times.reduce((least, time) => Math.min(least, time), Infinity);
-  return { wordsPerMinute: (count / seconds) * 60, syllablesPerSecond: beats / seconds, speechSeconds: seconds, silentSeconds: Math.max(0, whole - seconds) };
+  const first = captions.reduce((least, { start }) => Math.min(least, start), Infinity);
+  const last = captions.reduce((most, { end }) => Math.max(most, end), 0);
+  return { wordsPerMinute: (count / seconds) * 60, syllablesPerSecond: beats / seconds, speechSeconds: seconds, silentSeconds: Math.max(0, last - first - seconds) };
 }

@@ -21,8 +21,18 @@ export const JOINING = new Set(
 const byLetters = new Map<string, Name>();
 for (const name of NAMES) if (!byLetters.has(name.letters)) byLetters.set(name.letters, name);
 
-const byLength = new Map<number, Name[]>();
-for (const name of NAMES) byLength.set(name.sound.length, [...(byLength.get(name.sound.length) ?? []), name]);
+/** Names by their length in sounds and the family of their first consonant, which is rarely misheard for one of another family. */
+const FAMILIES = ["bp", "dtT", "gkh", "fvw", "szSCj", "mn", "lr"];
+const familyOf = (sound: string): number => {
+  const first = /[^aeiou]/.exec(sound)?.[0] ?? "";
+  return FAMILIES.findIndex((family) => first !== "" && family.includes(first));
+};
+const bucketOf = (length: number, family: number): number => length * 10 + family + 1;
+const bySound = new Map<number, Name[]>();
+for (const name of NAMES) {
+  const bucket = bucketOf(name.sound.length, familyOf(name.sound));
+  bySound.set(bucket, [...(bySound.get(bucket) ?? []), name]);
+}
 
 const LONGEST_MISHEARD = 6;
 
@@ -37,9 +47,10 @@ interface Likely {
 function soundsLike(sound: string): Likely | null {
   const least = leastFor(sound.length);
   let best: Likely | null = null;
+  const family = familyOf(sound);
   const reach = Math.ceil(sound.length * (1 - least) * 2);
   for (let length = sound.length - reach; length <= sound.length + reach; length += 1) {
-    for (const name of byLength.get(length) ?? []) {
+    for (const name of bySound.get(bucketOf(length, family)) ?? []) {
       const sure = likeness(sound, name.sound, Math.max(least, best?.sure ?? 0));
       if (sure >= leastFor(Math.min(length, sound.length)) && sure > (best?.sure ?? 0)) best = { name, sure };
     }
@@ -80,6 +91,9 @@ function isLikely(parts: readonly string[], { name, sure }: Likely, plural: bool
 const ARTICLES = new Set(["a", "an", "the", "this", "your", "our", "my", "these", "those", "some", "of", "each", "every", "first", "next", "last", "second", "third", "is", "with", "into", "for", "heavy", "light", "doing", "do", "weighted", "bodyweight", "easy", "slow", "set", "onto"]);
 const NUMBER = /^(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|sixty|few|couple|more)$/;
 
+/** A word as the parts of a name: "push-ups" is two. */
+const partsOf = (plain: string): string[] => plain.replace(/'/g, "").split(/[^a-z0-9]+/).filter((part) => part !== "").map(nameWord);
+
 /** Places and things first, exercises only where something is counted or introduced. */
 const PLACES = /^(?:bench|bridge|goblet|walk|walking|bike|bicycle|cycling|rower|rowing|halo|pointer|wall walk|breathing)$/;
 const OWNING = new Set(["a", "an", "the", "this", "your", "our", "my", "of", "each", "every", "onto", "into", "with", "set", "is"]);
@@ -114,7 +128,7 @@ export function namesIn(words: readonly Word[], skip: ReadonlySet<number>): Ment
       const word = words[to] as Word;
       if (to > from && (word.pause > 1.5 || word.edge === "paragraph")) break;
       if (skip.has(to)) continue;
-      parts.push(...word.plain.replace(/'/g, "").split(/[^a-z0-9]+/).filter((part) => part !== "").map(nameWord));
+      parts.push(...partsOf(word.plain));
       // "Goblet squats, hold it": a plural that is a name itself ends there, and "squat hold" is another exercise.
       const previous = words[to - 1];
       if (to > from && previous && isPlural(previous.plain) && (byLetters.has(nameWord(previous.plain)) || found.some((other) => other.to === to && other.from <= from)) && !/'s$/.test(previous.plain)) break;
@@ -123,9 +137,18 @@ export function namesIn(words: readonly Word[], skip: ReadonlySet<number>): Ment
       if (CLOSES.test(word.text)) break;
     }
   }
+  // "Time romanian deadlifts": where the very name of one exercise ends a misheard other, the words before must sound like the rest.
+  const exact = new Map(found.filter(({ sure }) => sure === 1).reverse().map((mention) => [mention.to, mention]));
+  const likely = found.filter(({ sure, from, to, name }) => {
+    const inner = exact.get(to);
+    if (sure === 1 || !inner || inner.from <= from) return true;
+    if (!name.sound.endsWith(inner.name.sound)) return false;
+    const before = words.slice(from, inner.from).flatMap(({ plain }) => partsOf(plain)).map(soundOf).join("");
+    return likeness(before, name.sound.slice(0, -inner.name.sound.length), 0.5) >= 0.6;
+  });
   const size = ({ name, sure, from, to }: Mention): number => name.letters.length * (sure === 1 ? 1 : sure - 0.08) - (to - from) * 0.01;
   const kept: Mention[] = [];
-  for (const mention of found.sort((a, b) => size(b) - size(a) || a.from - b.from)) {
+  for (const mention of likely.sort((a, b) => size(b) - size(a) || a.from - b.from)) {
     if (kept.every((other) => mention.to <= other.from || mention.from >= other.to)) kept.push(mention);
   }
   return kept.sort((a, b) => a.from - b.from);

@@ -16,7 +16,7 @@ const keys = new Map<string, string>();
 export function soundOf(word: string): string {
   const known = keys.get(word);
   if (known !== undefined) return known;
-  let key = word.replace(/dge/g, "j").replace(/(?<=[a-z]{2})e$/, (end) => (/[aeiou]/.test(word.slice(0, -1)) ? "" : end));
+  let key = word.replace(/dge/g, "j").replace(/nge(?=s?$)/, "nj").replace(/(?<=[a-z]{2})e$/, (end) => (/[aeiou]/.test(word.slice(0, -1)) ? "" : end));
   for (const [written, said] of RULES) key = key.replace(written, said);
   if (keys.size > 20_000) keys.clear();
   keys.set(word, key);

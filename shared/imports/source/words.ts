@@ -34,7 +34,11 @@ export function wordsOfText(text: string): Word[] {
 export function wordsOfCues(cues: readonly Cue[], secondsOf: (text: string) => number): Word[] {
   const words: Word[] = [];
   let before: number | null = null;
-  for (const { start, end, text } of cues) {
+  for (const [index, cue] of cues.entries()) {
+    const { start, text } = cue;
+    // Where captions overlap, a caption's words were said before the next one's.
+    const next = cues[index + 1]?.start ?? Infinity;
+    const end = next > start ? Math.min(cue.end, next) : cue.end;
     const pieces = text.split(/\s+/).filter((piece) => piece !== "");
     const whole = pieces.reduce((sum, piece) => sum + weightOf(piece), 0);
     const usual = secondsOf(text);
