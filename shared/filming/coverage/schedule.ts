@@ -1,5 +1,6 @@
-import { boundsOf, type Floor } from "./bounds";
+import type { Bounds } from "./bounds";
 import { afterFilming, DONE, MUST_LEAVE, PATTERNS, type Pattern } from "./demand";
+import type { Floor } from "./floor";
 
 /** A camera walks from a mark with one pattern left to a mark with another. */
 export interface Walk {
@@ -33,13 +34,19 @@ interface State {
   readonly walks: readonly Walk[];
 }
 
+/** A state and the least it can come to in the end. */
+interface Ranked {
+  readonly state: State;
+  readonly total: Value;
+}
+
 type Value = Pick<State, "cost" | "moves">;
 
 const isLess = (a: Value, b: Value): boolean => a.cost < b.cost || (a.cost === b.cost && a.moves < b.moves);
 const sorted = (patterns: readonly Pattern[]): Pattern[] => [...patterns].sort((a, b) => a - b);
 
-/** States kept in the first, quick pass, whose answer bounds the second. */
-const QUICK_WIDTH = 48;
+/** States kept after each set, pass by pass: what the quick ones find bounds the last one, which keeps all. */
+const WIDTHS = [32, 512, Infinity];
 
 /** Every way the cameras can walk in one rest, standing still first; each walk ends where something is left to film. */
 function waysToWalk(counts: readonly number[], standing: readonly Pattern[]): Walk[][] {
@@ -100,33 +107,33 @@ function scheduleOf(last: State, hasBegun: boolean): Schedule {
  *
  * Dynamic programming over the sets. A camera only ever walks to a mark from which something is left to film and where no other
  * camera stands: leaving any other walk out, or letting the other camera make it, never costs more, because a rest with fewer moves
- * is never dearer. A first pass that keeps few states gives a cost to beat; the second keeps every state that may still beat it.
+ * is never dearer. First passes that keep few states give a cost to beat; the last keeps every state that may still beat it.
  *
  * @param counts - how many marks have each pattern, cameras of a begun block not counted
  * @param beat - only something cheaper is worth finding
  * @returns null when nothing is cheaper than `beat`
  */
-export function cheapestSchedule(floor: Floor, counts: readonly number[], begun: Begun | null, beat: Value): Schedule | null {
-  const { leastCost } = boundsOf(floor);
-  const away = counts.map((_, pattern) => pattern);
-
+export function cheapestSchedule(floor: Floor, { ahead }: Bounds, counts: readonly number[], begun: Begun | null, beat: Value): Schedule | null {
+  let dropped = false;
   const pass = (width: number, limit: Value): Schedule | null => {
-    const enter = (into: Map<string, State>, state: State, set: number): void => {
-      const ahead = { cost: state.cost + leastCost(set, state.counts, state.standing), moves: state.moves + away.reduce((sum, p) => sum + (p === DONE ? 0 : (state.counts[p] ?? 0)), 0) };
-      if (ahead.cost === Infinity || !isLess(ahead, limit)) return;
-      const key = `${state.counts.join(" ")}|${state.standing.join(" ")}`;
+    const enter = (into: Map<string, Ranked>, state: State, set: number): void => {
+      const least = ahead(set, state.counts, state.standing);
+      const total = { cost: state.cost + least.cost, moves: state.moves + least.moves };
+      if (total.cost === Infinity || !isLess(total, limit)) return;
+      const key = `${state.counts.join(" ")}|${state.standing.join("")}`;
       const known = into.get(key);
-      if (!known || isLess(state, known)) into.set(key, state);
+      if (!known || isLess(state, known.state)) into.set(key, { state, total });
     };
-    const narrow = (states: Map<string, State>, set: number): State[] => {
+    const narrow = (states: Map<string, Ranked>): State[] => {
       const all = [...states.values()];
-      if (all.length <= width) return all;
-      const ranked = all.map((state) => ({ state, cost: state.cost + leastCost(set, state.counts, state.standing), moves: state.moves }));
-      const left = ({ counts }: State): number => counts.reduce((sum, count) => sum + count, 0);
-      return ranked.sort((a, b) => a.cost - b.cost || a.moves + left(a.state) - b.moves - left(b.state)).slice(0, width).map(({ state }) => state);
+      if (all.length > width) {
+        dropped = true;
+        all.sort((a, b) => a.total.cost - b.total.cost || a.total.moves - b.total.moves);
+      }
+      return all.slice(0, width).map(({ state }) => state);
     };
 
-    const first = new Map<string, State>();
+    const first = new Map<string, Ranked>();
     if (begun) {
       const standing = sorted(begun.standing);
       const now: State = { counts, standing, cost: 0, moves: 0, before: null, walks: [] };
@@ -136,21 +143,26 @@ export function cheapestSchedule(floor: Floor, counts: readonly number[], begun:
       const filming = ({ standing }: State): number => standing.filter((pattern) => afterFilming(pattern, floor.sets[0] ?? 0) !== pattern).length;
       for (const state of starts(counts, floor.cameras).sort((a, b) => filming(b) - filming(a))) enter(first, state, 0);
     }
-    let layer = narrow(first, 0);
+    let layer = narrow(first);
 
     for (let set = 0; set < floor.sets.length - 1; set++) {
-      const next = new Map<string, State>();
+      const next = new Map<string, Ranked>();
       for (const state of layer) {
         const standing = sorted(state.standing.map((pattern) => afterFilming(pattern, floor.sets[set] ?? 0)));
         for (const walks of waysToWalk(state.counts, standing)) enter(next, walked(state, state.counts, standing, walks, floor.rests[set] ?? []), set + 1);
       }
-      layer = narrow(next, set + 1);
+      layer = narrow(next);
     }
     // A state that entered the last set leaves nothing unfilmed: its bound would have been infinite.
     const best = layer.reduce<State | null>((least, state) => (!least || isLess(state, least) ? state : least), null);
     return best && scheduleOf(best, begun !== null);
   };
 
-  const quick = pass(QUICK_WIDTH, beat);
-  return pass(Infinity, quick ?? beat) ?? quick;
+  let best: Schedule | null = null;
+  for (const width of WIDTHS) {
+    dropped = false;
+    best = pass(width, best ?? beat) ?? best;
+    if (!dropped) break;
+  }
+  return best;
 }

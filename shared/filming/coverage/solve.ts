@@ -1,6 +1,7 @@
-import { floorOf, restCosts } from "./bounds";
+import { boundsOf } from "./bounds";
 import { demandsOf, DONE, MUST_LEAVE, PATTERNS, type MarkDemand, type Pattern } from "./demand";
 import { toMicros } from "./exact";
+import { floorOf, restCosts } from "./floor";
 import { standsOf } from "./place";
 import { cheapestSchedule, type Begun, type Schedule } from "./schedule";
 import { bestTargets, type Target } from "./targets";
@@ -31,11 +32,12 @@ function blockStands(cameras: number, moveMicros: number, block: CoverageBlock):
   const floor = floorOf(cameras, block.sets, block.sets.map(({ restSeconds }) => toMicros(restSeconds)), moveMicros);
   const standing = block.begun ? Array.from({ length: cameras }, (_, camera) => block.begun?.marks[camera] ?? null) : [];
 
+  const bounds = boundsOf(floor, demands.length + cameras);
   let best: { readonly target: Target; readonly schedule: Schedule } | null = null;
   for (const target of bestTargets(demands, places, standing)) {
     const { counts, under } = countsOf(demands, target, block.begun, standing);
     const begun: Begun | null = block.begun ? { standing: under, costs: restCosts(cameras, moveMicros, toMicros(block.begun.restSeconds)) } : null;
-    const schedule = cheapestSchedule(floor, counts, begun, best?.schedule ?? { cost: Infinity, moves: Infinity });
+    const schedule = cheapestSchedule(floor, bounds, counts, begun, best?.schedule ?? { cost: Infinity, moves: Infinity });
     if (schedule) best = { target, schedule };
   }
   if (!best) throw new Error(`blockStands found no plan for block "${block.id}".`);

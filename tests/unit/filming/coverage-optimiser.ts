@@ -55,21 +55,28 @@ export function modelOf(problem: CoverageProblem): { readonly stages: readonly (
   return { stages, senses: ["Maximize", "Maximize", "Minimize", "Minimize"], rows, bounds: [" 0 <= none <= 0"], binaries };
 }
 
-/** The best score by the optimiser: each aim in turn, with what is reached so far kept as a constraint. */
-export function bestByOptimiser(solve: Solver["solve"], problem: CoverageProblem): Score {
+/**
+ * The best score by the optimiser: each aim in turn, with what is reached so far kept as a constraint.
+ * @returns null when an aim is not proven best within `stageSeconds`
+ */
+export function bestByOptimiser(solve: Solver["solve"], problem: CoverageProblem, stageSeconds = 600): Score | null {
   const { stages, senses, rows, bounds, binaries } = modelOf(problem);
   const reached: number[] = [];
   const kept: string[] = [];
-  stages.forEach((terms, stage) => {
+  for (const [stage, terms] of stages.entries()) {
     const model = `${senses[stage]}\n obj: ${sumOf(terms)}\nSubject To\n${[...rows, ...kept].join("\n") || " none = 0"}\nBounds\n${bounds.join("\n")}\nBinary\n ${binaries.join("\n ")}\nEnd\n`;
     const used = terms.filter(({ factor }) => factor !== 0);
-    if (used.length === 0) return void reached.push(0);
-    const solution = solve(model, { mip_rel_gap: 0, mip_abs_gap: 1e-6 });
+    if (used.length === 0) {
+      reached.push(0);
+      continue;
+    }
+    const solution = solve(model, { mip_rel_gap: 0, mip_abs_gap: 1e-6, time_limit: stageSeconds });
+    if (solution.Status === "Time limit reached") return null;
     if (solution.Status !== "Optimal") throw new Error(`The optimiser says ${solution.Status}.`);
     const value = stage === 2 ? Math.round(solution.ObjectiveValue * 1e4) / 1e4 : Math.round(solution.ObjectiveValue);
     reached.push(value);
     kept.push(` k${stage}: ${sumOf(terms)} ${stage < 2 ? `>= ${value - 1e-3}` : `<= ${value + 1e-3}`}`);
-  });
+  }
   const [musts = 0, weight = 0, extra = 0, moves = 0] = reached;
   return [musts, weight, extra, moves];
 }
