@@ -10,7 +10,7 @@ import type { CueInput, CueLabel } from "./types";
  * alone when it is fairly sure. Chosen on lines of writers the model had not seen, for silence on good coaching first.
  */
 const KEEP = 0.1;
-const ADD = 0.5;
+const ADD = 0.45;
 /** Where the grammar reader sees the fault named only to be turned down, likeness must be all but certain. */
 const OVERRULE = 0.9;
 
