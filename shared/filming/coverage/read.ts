@@ -2,8 +2,8 @@ import { z } from "zod";
 import { SET_KINDS, type CoverageProblem } from "./types";
 
 const DAY = 86_400;
-/** Most of everything; far above a session, low enough for a plan at once. */
-const MOST = { blocks: 100, sets: 100, wants: 60, text: 200, weight: 1_000_000 } as const;
+/** Most of everything; far above a session, low enough for a plan in seconds: 40 sets with 12 wants take a tenth of one. */
+const MOST = { blocks: 100, sets: 100, wants: 40, text: 200, weight: 1_000_000 } as const;
 
 const id = z.string().trim().min(1, "expected a name, found an empty one").max(MOST.text, `expected at most ${MOST.text} characters`);
 const seconds = z.number("expected seconds as a number").min(0, "expected 0 seconds or more").max(DAY, "expected less than a day of seconds");

@@ -114,7 +114,7 @@ function scheduleOf(last: State, hasBegun: boolean): Schedule {
  * @returns null when nothing is cheaper than `beat`
  */
 export function cheapestSchedule(floor: Floor, { ahead }: Bounds, counts: readonly number[], begun: Begun | null, beat: Value): Schedule | null {
-  let dropped = false;
+  let dropped: boolean;
   const pass = (width: number, limit: Value): Schedule | null => {
     const enter = (into: Map<string, Ranked>, state: State, set: number): void => {
       const least = ahead(set, state.counts, state.standing);
