@@ -24,6 +24,9 @@ const text = (words: readonly Word[], from: number, to: number): string => words
 /** Words that tell how an exercise is done and do not make another of it. */
 const NEUTRAL = new Set("heavy light lighter slow paused pause tempo basic regular standard normal classic simple plain good proper deep full quick controlled strict nice big clean easy hard beautiful lovely favourite favorite famous trusty actual main working same other loaded weighted few little great solid perfect amazing fun tough nasty old usual horrible dreaded wonderful".split(" "));
 
+/** Things an exercise is done with or on; with one of them before it, it is another exercise. */
+const THINGS = new Set("bench box band cable dumbbell kettlebell barbell plate ring wall floor chair ball bar machine sandbag landmine strap sofa step".split(" "));
+
 /** Nouns that name movements; with another word before them they are an exercise, known or not. */
 const HEADS = new Set("squat deadlift lunge press row curl raise carry plank bridge swing extension fly stretch jump hop hold twist crunch kickback thrust pulldown pushdown rollout dip slam rotation snatch clean jerk crawl march circle rock pose climber kick tap drill pushup pullup chinup stepup situp thruster complex".split(" "));
 
@@ -36,7 +39,7 @@ function withModifier(words: readonly Word[], classes: readonly string[], mentio
   const word = words[at];
   if (mention.name.words.length > 1 || at < floor || !word || /[,.;:!?]$/.test(word.text) || !HEADS.has(mention.name.letters)) return plain;
   const modifier = nameWord(word.plain);
-  if (JOINING.has(word.plain) || NEUTRAL.has(word.plain) || /\d/.test(word.plain) || !["NOUN", "PROPN", "ADJ"].includes(classes[at] ?? "") || modifier.length < 3 || /(?:ing|ly)$/.test(modifier)) return plain;
+  if (JOINING.has(word.plain) || NEUTRAL.has(word.plain) || /\d/.test(word.plain) || !(THINGS.has(modifier) || ["NOUN", "PROPN", "ADJ"].includes(classes[at] ?? "")) || modifier.length < 3 || /(?:ing|ly)$/.test(modifier)) return plain;
   return { name: unknownName(text(words, at, mention.to)), span: { from: at, to: mention.to } };
 }
 
@@ -78,6 +81,12 @@ export function candidatesIn(words: readonly Word[], sentences: readonly Span[],
     let floor = sentence.from;
     for (; next < mentions.length && (mentions[next]?.from ?? Infinity) < sentence.to; next += 1) {
       const mention = mentions[next] as Mention;
+      // "Bench dips": a word that is no exercise here is what the next one is done on.
+      const last = here.at(-1);
+      if (last && !last.isThing && last.span.to === mention.from && last.span.to - last.span.from === 1) {
+        here.pop();
+        floor = last.span.from;
+      }
       const { name, span } = withModifier(words, classes, mention, floor);
       floor = span.to;
       for (let at = span.from; at < span.to; at += 1) taken.add(at);

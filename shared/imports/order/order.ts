@@ -106,6 +106,10 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
     if (zone === "before" && WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text)) {
       zone = "warm-up";
       opened.push({ sentence: number, kind: "warm-up", candidate: null });
+    } else if (zone === "before" && candidates.filter((each) => each.sentence === number && isMobile(each) && !each.passing && each.isThing).length >= 2 && !mobileIsMain) {
+      // Two easy exercises in one breath before any work are the warm-up, whether it is called so or not.
+      zone = "warm-up";
+      opened.push({ sentence: number, kind: "warm-up", candidate: null });
     } else if (zone === "warm-up" && WARM_UP_OVER.test(text) && number > (opened[0]?.sentence ?? 0)) ready = true;
     if (zone === "main" && COOL_DOWN.test(text) && !NOT_COOL_DOWN.test(text) && number > sentences.length * 0.4) {
       zone = "cool-down";

@@ -14,12 +14,14 @@ const JOINED = "(?: [\\w']+){0,7} (?:with|for|into|is|it's|to do|doing|do|got|ha
 const LOOSELY = new RegExp(`\\b(?:okay|alright|then|now|let's|move|moving|come|go|head|over)${JOINED}`);
 const LOOSELY_STRONG = new RegExp(`\\b(?:next(?! to)|start(?:ing)?|begin(?:ning)?|and then we|then we|main thing|main lift|block|first up|first one|first|finish(?:ing)?|end(?:ing)?|last one|to finish|lastly|kick(?:ing)?|clos(?:e|ing))${JOINED}`);
 
+/** A sentence that opens with the turn and comes to the name within a few words: "last one, carries: farmer's carries". */
+const OPENS = /^(?:(?:okay|ok|alright|all right|right|so|and|now|um|uh|well|good|great|nice|lovely) )*(?:next(?! to| week| time| month)|first thing|first|second|third|fourth|fifth|last one|last thing|last up|last|final one|finally|lastly|number (?:one|two|three|four|five|six|seven)|exercise (?:one|two|three|four|five|six|seven))(?: (?!week|time|month|year|video|episode)[\w']+){0,3} ?$/;
 const ONLY_LEADS = /^(?:(?:okay|ok|alright|all right|right|so|now|and|um|uh|well|the|a|an|our|your|some|yeah|cool|great|good|nice|perfect)(?: |$))+$/;
 
 /** How the words before a name in its sentence introduce it: 0 not, 1 weakly ("we have"), 2 strongly ("next up"). */
 export function introduction(before: string): 0 | 1 | 2 {
   const near = before.split(" ").filter((word) => word !== "").slice(-9).join(" ");
-  if (LOOSELY_STRONG.test(near)) return 2;
+  if (LOOSELY_STRONG.test(near) || OPENS.test(before)) return 2;
   for (let words = near.split(" "), at = 0; at < words.length; at += 1) {
     const match = INTRODUCES.exec(words.slice(at).join(" "));
     if (match && match.index === 0 && match[0] !== "") return STRONG.test(match[0]) ? 2 : 1;

@@ -32,6 +32,13 @@ const LOADS: readonly Saying[] = [
 /** A weight without its unit, right after the work: "3 sets of 5 at 100". */
 export const BARE_LOAD = new RegExp(String.raw`^ (?:at|with|on|using) (?<value>${N})(?! (?:${WEIGHT}|seconds?|secs?|minutes?|mins?|degrees?|percent|reps?|sets?|rpe|rir|of|out|to|in|left|metres))(?= )`);
 
+/** Bells named by their weight alone: "with the sixteen", "two twenty-fours", "the twelves". */
+const UNIT_LATER = "The unit of the load was not said; the episode's own was taken.";
+const BELLS: readonly Saying[] = [
+  { find: / (?:with|take|taking|grab|grabbing|using|use|hold|holding|got|on) (?:the|a|my|your|just the|that) (?<value>\d+)(?= (?:\||and|so|for|in|again|here|to|\d|each|five|keep|don't|then|this|now|up|today|because|which|$))/g, read: ({ value }) => (number(value) >= 4 ? extra({ load: { value: number(value), unit: "kg" } }, UNIT_LATER) : null) },
+  { find: / (?:(?:with|take|taking|grab|using|use|hold|holding|got|on|and|the|2|two|both|pair of) )+(?<value>\d+)s(?= )/g, read: ({ value }) => extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_LATER) },
+];
+
 const BREAK = String.raw`(?:rest|rests|break|breaks|breather|recovery|recover|off|resting)`;
 
 const RESTS: readonly Saying[] = [
@@ -99,6 +106,6 @@ const SIDES: readonly Saying[] = [
 ];
 
 /** In the order they are looked for: what one takes, the next does not see. */
-export const BEFORE_WORK: readonly Saying[] = [...RESTS, ...TEMPOS, ...EFFORTS, ...LOADS];
+export const BEFORE_WORK: readonly Saying[] = [...RESTS, ...TEMPOS, ...EFFORTS, ...LOADS, ...BELLS];
 /** These share their words with the work: "10 each side". */
 export const BESIDE_WORK: readonly Saying[] = SIDES;

@@ -22,7 +22,12 @@ interface Piece {
   readonly text: string;
   readonly at: number;
   readonly stop: boolean;
+  /** A pause before it keeps its number from joining the one before: "up in one, seventy-five seconds". */
+  readonly apart: boolean;
 }
+
+/** A pause that parts numbers. Seconds. */
+const PARTS_NUMBERS = 0.35;
 
 /** "3x8-10" is "3 x 8 to 10", "42.5kg" is "42.5 kg", "twenty-five" is "twenty five", "90s" is "90 seconds". */
 function piecesOf(plain: string): string[] {
@@ -48,7 +53,7 @@ const numberOf = (text: string): number | null => (/^\d*\.?\d+$/.test(text) ? Nu
 
 /** A whole number in words from piece `at` on, and how many pieces it takes. */
 function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number; readonly count: number } | null {
-  const word = (place: number): string => (place > at && pieces[place]?.stop ? "" : (pieces[place]?.text ?? ""));
+  const word = (place: number): string => (place > at && (pieces[place]?.stop || pieces[place]?.apart) ? "" : (pieces[place]?.text ?? ""));
   const first = word(at) === "a" && /^(?:hundred|dozen)$/.test(word(at + 1)) ? 1 : undefined;
   const digits = numberOf(word(at));
   if (digits !== null) return { value: digits, count: 1 };
@@ -73,7 +78,7 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
     }
   } else if (sum < 10 && sum > 0 && count === 1 && /^(?:kilos?|kg|kgs|pounds?|lbs?|seconds?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1)))) {
     // "one twenty kilos", "one forty five pounds"
-    const tail = wholeAt(pieces, at + 1);
+    const tail = word(at + 1) === "" ? null : wholeAt(pieces, at + 1);
     // "With one twenty-five pound dumbbell" names one dumbbell.
     const thing = /^(?:dumbbell|kettlebell|bell|plate|sandbag|ball)$/.test(word(at + 2 + (tail?.count ?? 0)));
     if (tail && tail.value >= 10 && tail.value < 100 && !thing) return { value: sum * 100 + tail.value, count: count + tail.count };
@@ -100,6 +105,18 @@ function numberAt(pieces: readonly Piece[], at: number): { readonly value: numbe
   return whole;
 }
 
+const MANY = new Map([...VALUES].map(([word, value]): [string, number] => [word.endsWith("y") ? `${word.slice(0, -1)}ies` : word === "six" ? "sixes" : `${word}s`, value]));
+
+/** Bells named by their weight: "the sixteens", "twenty-fours", "24s". */
+function bellsAt(pieces: readonly Piece[], at: number): { readonly value: number; readonly count: number } | null {
+  const [first, second] = [pieces[at]?.text ?? "", pieces[at + 1]?.stop ? "" : (pieces[at + 1]?.text ?? "")];
+  const tens = VALUES.get(first);
+  const units = MANY.get(second);
+  if (tens !== undefined && tens >= 20 && units !== undefined && units > 0 && units < 10) return { value: tens + units, count: 2 };
+  const alone = MANY.get(first);
+  return alone !== undefined && alone >= 4 ? { value: alone, count: 1 } : null;
+}
+
 /** What letters said one by one, or misheard, stand for. */
 const SAID_AS: readonly (readonly [readonly string[], string])[] = [
   [["r", "p", "e"], "rpe"], [["rp", "e"], "rpe"], [["r", "pe"], "rpe"], [["are", "p", "e"], "rpe"], [["r", "i", "r"], "rir"], [["are", "i", "are"], "rir"],
@@ -119,7 +136,7 @@ function sayings(pieces: readonly Piece[]): Piece[] {
       at += 1;
       continue;
     }
-    found[1].split(" ").forEach((text, place) => out.push({ text, at: piece.at, stop: place === 0 && piece.stop }));
+    found[1].split(" ").forEach((text, place) => out.push({ text, at: piece.at, stop: place === 0 && piece.stop, apart: place === 0 && piece.apart }));
     at += found[0].length;
   }
   return out;
@@ -157,10 +174,12 @@ export function tokensOf(words: readonly Word[], from: number, to: number, skip:
     const word = words[at] as Word;
     stop ||= starts.has(at);
     if (skip.has(at)) continue;
+    let apart = word.pause >= PARTS_NUMBERS || /[,;]$/.test(words[at - 1]?.text ?? "");
     for (const text of piecesOf(word.plain)) {
       if (SOFT.has(text)) continue;
-      pieces.push({ text, at, stop });
+      pieces.push({ text, at, stop, apart });
       stop = false;
+      apart = false;
     }
     if (/[.!?;:]["')]*$/.test(word.text) && !/^\d+\.$/.test(word.text)) stop = true;
   }
@@ -168,9 +187,11 @@ export function tokensOf(words: readonly Word[], from: number, to: number, skip:
   const tokens: Token[] = [];
   for (let at = 0; at < heard.length;) {
     const piece = heard[at] as Piece;
-    const number = numberAt(heard, at);
-    tokens.push(number ? { text: String(number.value), value: number.value, at: piece.at, stop: piece.stop } : { ...piece, value: null });
-    at += number?.count ?? 1;
+    const number = bellsAt(heard, at) ? null : numberAt(heard, at);
+    const bells = number ? null : bellsAt(heard, at);
+    if (bells) tokens.push({ text: `${bells.value}s`, value: null, at: piece.at, stop: piece.stop });
+    else tokens.push(number ? { text: String(number.value), value: number.value, at: piece.at, stop: piece.stop } : { text: piece.text, value: null, at: piece.at, stop: piece.stop });
+    at += (bells ?? number)?.count ?? 1;
   }
   return tokens;
 }

@@ -1,12 +1,12 @@
 import type { Token } from "./figures";
 import { BARE_LOAD, BEFORE_WORK, BESIDE_WORK } from "./extras";
-import { heardFrom, type Heard, type Phrase, type Saying, type Statement } from "./statement";
+import { heardFrom, secondsOf, TIME, type Heard, type Phrase, type Saying, type Statement } from "./statement";
 import { INTERVALS, WORK } from "./work";
 
 /** Where today's plan takes over again after talk about other days and other people. */
 const BACK_TO_TODAY = / (?:\||so|but|today|now|this week|this time|we're|we are|we'll|let's|otherwise|everyone else|for us) /g;
 /** Said about other days, other people, or what not to do. */
-const ELSEWHERE = / (?:last (?:week|time|month|year|video|episode|session|one i did)|yesterday|the other day|used to|i (?:did|was doing|had|started|lifted|hit|managed|once)|when i (?:was|started|did|first)|(?:years|months|weeks) ago|if you're (?:a|new|just|more|advanced|brand|feeling|already|strong|stronger|returning|short)|if you are (?:a|new|just|more|advanced)|if this is your first|if it's your first|beginners?|new to (?:this|it)|some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)|eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to|my (?:best|record|max|pb|wife|husband|brother|sister|friend|coach|mate|client|clients|dad|mum|mom|neighbour|boss|son|daughter)|a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|they're|he |she |i could|could do|don't do|don't need|never do|more advanced) /;
+const ELSEWHERE = / (?:last (?:week|time|month|year|video|episode|session|one i did)|yesterday|the other day|used to|i (?:did|was doing|had|started|lifted|hit|managed|once)|when i (?:was|started|did|first)|(?:years|months|weeks) ago|if you're (?:a|new|just|more|advanced|brand|feeling|already|strong|stronger|returning|short)|if you are (?:a|new|just|more|advanced)|if this is your first|if it's your first|beginners?|new to (?:this|it)|some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)|eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to|my (?:best|record|max|pb|wife|husband|brother|sister|friend|coach|mate|client|clients|dad|mum|mom|neighbour|boss|son|daughter)|a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|he |she |i could|could do|don't do|don't need|never do|more advanced) /;
 const AFTERWARDS = /^(?: \S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i)\b/;
 const WHOLE_CIRCUIT = /(?:each|every) (?:exercise|move|movement|station|one of (?:these|them))|everything|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round)|circuit|through (?:the|this) |all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again/;
 export const UNIT_NOT_SAID = "The unit of the load was not said; the episode's own was taken.";
@@ -39,12 +39,21 @@ function statementOf({ says, rank, remark = null, either }: Phrase, heard: Heard
 
 /** A weight without its unit, right after the work. Smaller figures are efforts or reps. */
 const LEAST_BARE = 12;
+const BARE_REST = new RegExp(String.raw`^(?: (?:again|but|only|and|with|at|reps|here|today)){0,4} (?<time>${TIME})(?= \||$)`);
 function bareLoad(text: string, end: number, whole: Statement, heard: Heard): Statement | null {
   const match = BARE_LOAD.exec(text.slice(end, end + 40));
   const value = Number(match?.groups?.["value"]);
   if (!match || !(value >= LEAST_BARE)) return null;
   const last = heard.tokenAt(end + match[0].length - 1);
   return { ...whole, rank: "extra", says: { load: { value, unit: "kg" } }, from: whole.to, to: last?.at ?? whole.to, remark: UNIT_NOT_SAID };
+}
+
+/** "Five sets of five, but only two minutes": a length of time at the end can only be the rest. */
+function bareRest(text: string, end: number, whole: Statement, heard: Heard): Statement | null {
+  const match = BARE_REST.exec(text.slice(end, end + 60));
+  const seconds = secondsOf(match?.groups?.["time"]);
+  if (!match || seconds === null || seconds < 20 || seconds > 300) return null;
+  return { ...whole, rank: "extra", says: { restSeconds: seconds }, from: whole.to, to: heard.tokenAt(end + match[0].length - 1)?.at ?? whole.to, remark: null };
 }
 
 /** The text with some stretches made unreadable, their outer blanks kept. */
@@ -80,6 +89,8 @@ export function statementsIn(tokens: readonly Token[]): Statement[] {
         taken.push([start, end]);
         const bare = phrase.rank === "whole" ? bareLoad(text, end, statement, heard) : null;
         if (bare) found.push(bare);
+        const rest = phrase.rank === "whole" && phrase.says.repsMin !== undefined ? bareRest(text, end, statement, heard) : null;
+        if (rest) found.push(rest);
       }
       if (takes && taken.length > 0) open = masked(open, taken);
     }

@@ -86,7 +86,7 @@ export const WORK: readonly Saying[] = [
     return work ? { says: { ...work, emomMinutes: number(minutes) }, rank: "whole" } : null;
   } },
   // "3 sets to failure", "2 sets of as many as you can"
-  { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS} (?:of |to |for |until )?(?:as many|max|maximum|amrap|failure|till failure|until failure)(?: (?:reps?|as|possible|you|can))*`, "g"), read: ({ sets }) => setsOf(sets, { amrap: true }) },
+  { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS} (?:of |to |for |until )?(?:as many|max|maximum|amrap|failure|till failure|until failure|whatever)(?: (?:reps?|as|possible|you|can|you've|got|have|good|ones))*`, "g"), read: ({ sets }) => setsOf(sets, { amrap: true }) },
   // "3 sets of 12 10 8"
   { find: new RegExp(String.raw` (?:(?<sets>${N})${KIND} )?sets (?:of|at) ${LADDER}${NO_REPS}`, "g"), read: ({ rungs }) => {
     const reps = rungsOf(rungs);
@@ -101,12 +101,12 @@ export const WORK: readonly Saying[] = [
     return reps ? { says: { reps }, rank: "whole" } : null;
   } },
   // "10 reps 3 sets", "8 reps each side for 3 rounds", "40 metres 4 times", "30 seconds 3 times"
-  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|reps?|repetitions))?(?:${SIDE}| each| of (?:those|these|them))?(?: \|)?(?: and| we| we're| we'll| you| you're| you'll| do| doing| of| that| those| these| it| repeat| go| going| that's| in| total| i| want)*(?: for)? (?<sets>\d+)${KIND} (?:sets?|rounds?|times)(?! (?:a|per|each|every|through) (?:week|day))`, "g"), read: ({ sets, ...rest }, match) => {
-    const plainReps = rest["unit"] === undefined && !/ (?:each|side|leg|arm|for|of) /.test(match[0]);
+  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|reps?|repetitions)|(?<noun>(?! (?:sets|times|rounds|kilos|kgs|pounds|lbs|others|exercises|movements|moves|years|weeks|days|hours|degrees|is|its|this|was)) [a-z]{3,}s(?= )))?(?:${SIDE}| each| of (?:those|these|them))?(?: \|)?(?: and| it's| for| we| we're| we'll| you| you're| you'll| do| doing| of| that| those| these| it| repeat| go| going| that's| in| total| i| want)*(?: for)? (?<sets>\d+)${KIND} (?:sets?|rounds?|times)(?! (?:a|per|each|every|through) (?:week|day))`, "g"), read: ({ sets, ...rest }, match) => {
+    const plainReps = rest["unit"] === undefined && rest["noun"] === undefined && !/ (?:each|side|leg|arm|for|of) /.test(match[0]);
     return plainReps ? null : whole(sets, rest);
   } },
   // "12 times, a rest, and another 12"
-  { find: new RegExp(String.raw` ${RANGE} times(?: [\w|]+){0,7}? another (?<again>\d+)`, "g"), read: ({ low, high, again }) => (again === (high ?? low) ? whole("2", { low, high }) : null) },
+  { find: new RegExp(String.raw` ${RANGE}(?: times| of those| of them| reps)?(?: [\w|~]+){0,9}? another (?<again>\d+)`, "g"), read: ({ low, high, again }) => (again === (high ?? low) ? whole("2", { low, high }) : null) },
   // "3 sets of 8 to 10 reps", "4 rounds of 30 seconds", "1 set of 20"
   { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?: \|)?(?: and| we're| doing| at| for| of| with| x| by| it's| that's| here)*(?: each)? ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
   { find: new RegExp(String.raw` (?:a|another)${KIND} (?:set|round) (?:of|with|at) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: (groups) => whole("1", groups) },
@@ -128,13 +128,14 @@ export const WORK: readonly Saying[] = [
   } },
   { find: new RegExp(String.raw` ${RANGE} (?:reps?|repetitions)(?! (?:in|left|shy|short|of failure))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths))?${SIDE}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
-  { find: new RegExp(String.raw` ${RANGE}(?: reps?)? (?:on|to|with|for) (?:this|one|the one|the first|the left|the right|your left|your right|the other|that) (?:side|leg|arm|foot|hand)`, "g"), read: (groups) => {
+  { find: new RegExp(String.raw` ${RANGE}(?: reps?)? (?:on|to|with|for) (?:this|1|the 1|the first|the left|the right|your left|your right|the other|that) (?:side|leg|arm|foot|hand|one)`, "g"), read: (groups) => {
     const work = workOf(groups);
     return work ? part({ ...work, eachSide: true }) : null;
   } },
   { find: new RegExp(String.raw` ${RANGE}(?: (?:slow|nice|good|clean|controlled|big|easy|perfect|full))+ ones(?= )`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` (?:give me|let's do|let's get|let's have|going for|go for|aim for|aiming for|looking for|looking at|shoot for|i want|i'd like|we want|we do|we're doing|we'll do|doing|you do) ${RANGE}(?= (?:and|then|here|with|at|\||for|today|in|nice|slow|as|please|this|on|per|so|total|good|because))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` (?:hold|holding|held|holds)(?: \w+){0,4}? (?:for )?(?<time>${TIME})(?! (?:at|down|up|pause))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
+  { find: new RegExp(String.raw` (?<time>${TIME}) each(?= (?:\||and|for|then|so|with|one|time))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?<time>${TIME}) (?:holds?|planks?|of work|on the clock|working)`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?<low>${N}) metres(?= )`, "g"), read: ({ low }) => part({ meters: number(low) }) },
   { find: new RegExp(String.raw` (?:as many(?: reps?)? as (?:possible|you can)|to failure|max reps|amrap)(?= )`, "g"), read: () => part({ amrap: true }) },
