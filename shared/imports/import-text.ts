@@ -55,7 +55,7 @@ function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Un
   const said = sentences.map((sentence) => plainOf(words, sentence, skip));
   const statements = statementsFor(words, sentences, mentions, skip);
   const candidates = candidatesIn(words, sentences, mentions, wordClasses(words));
-  const parts = runningOrder({ words, sentences, said, candidates, statements, teaches: said.map(isTeaching) });
+  const parts = runningOrder({ words, sentences, said, candidates, statements, silences: sentences.map(({ to }) => words[to]?.pause ?? 0), teaches: said.map(isTeaching) });
   return { words, sentences, said, parts, schemes: readSchemes(parts, statements, said), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements) };
 }
 

@@ -29,7 +29,9 @@ const familyOf = (sound: string): number => {
 };
 const bucketOf = (length: number, family: number): number => length * 10 + family + 1;
 const bySound = new Map<number, Name[]>();
-for (const name of NAMES) {
+/** Names with words such as "on a" are whole phrases; only their very words are them. */
+const PHRASE = /\b(?:on|it|its|a|the|with|to|and|of|from|in|your|you)\b/;
+for (const name of NAMES.filter(({ words }) => !PHRASE.test(words.join(" ")))) {
   const bucket = bucketOf(name.sound.length, familyOf(name.sound));
   bySound.set(bucket, [...(bySound.get(bucket) ?? []), name]);
 }
@@ -38,6 +40,9 @@ const LONGEST_MISHEARD = 6;
 
 /** How alike a misheard name must sound; short names are confused too easily. */
 const leastFor = (length: number): number => (length >= 9 ? 0.83 : length >= 7 ? 0.86 : length >= 5 ? 0.92 : 1);
+
+/** Sounds that a misheard name may have more or fewer. */
+const MOST_MISSING = 2;
 
 interface Likely {
   readonly name: Name;
@@ -48,7 +53,7 @@ function soundsLike(sound: string): Likely | null {
   const least = leastFor(sound.length);
   let best: Likely | null = null;
   const family = familyOf(sound);
-  const reach = Math.ceil(sound.length * (1 - least) * 2);
+  const reach = Math.min(MOST_MISSING, Math.ceil(sound.length * (1 - least) * 2));
   for (let length = sound.length - reach; length <= sound.length + reach; length += 1) {
     for (const name of bySound.get(bucketOf(length, family)) ?? []) {
       const sure = likeness(sound, name.sound, Math.max(least, best?.sure ?? 0));
@@ -84,6 +89,8 @@ function isLikely(parts: readonly string[], { name, sure }: Likely, plural: bool
   if (sure === 1) return true;
   if (name.everyday && parts.length > 1 && sure < (plural ? 0.93 : 0.97)) return false;
   if (name.letters.length < 5 || (name.exercise === null && sure < 0.93)) return false;
+  // Word by word, none may be another word altogether: "alternating big step" is no alternating dead bug.
+  if (parts.length === name.words.length && parts.some((part, at) => likeness(soundOf(part), soundOf(name.words[at] ?? ""), 0) < 0.5)) return false;
   const inner = sure >= 0.93 && name.words.length >= 3;
   return parts.every((part, at) => !JOINING.has(part) || name.words.includes(part) || (inner && at > 0 && at < parts.length - 1) || (part.length > 2 ? name.letters.includes(part) : part.length > 1 && (name.letters.startsWith(part) || name.sound.startsWith(soundOf(part))))) && parts.some((part) => !JOINING.has(part));
 }

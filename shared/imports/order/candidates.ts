@@ -97,7 +97,7 @@ export function candidatesIn(words: readonly Word[], sentences: readonly Span[],
     here.forEach(({ name, span, sure, isThing }, place) => {
       const before = text(words, sentence.from, span.from);
       const after = text(words, span.to, sentence.to);
-      const strength = introduction(before.replace(/\b(?!let)(\w+)'s\b/g, "$1 is"));
+      const strength = introduction(before.replace(/\b(?!let)(\w+)'s\b/g, "$1 is"), after);
       const neighbours = [here[place - 1], here[place + 1]].map((other) => {
         if (!other) return null;
         const between = other.span.to <= span.from ? text(words, other.span.to, span.from) : text(words, span.to, other.span.from);

@@ -20,13 +20,15 @@ export interface Speech {
   readonly said: readonly string[];
   readonly candidates: readonly Candidate[];
   readonly statements: readonly (Statement & { readonly sentence: number })[];
+  /** Seconds of silence after each sentence; 0 where unknown. */
+  readonly silences: readonly number[];
   /** Sentences that tell the viewer what to do. */
   readonly teaches: readonly boolean[];
 }
 
 const PREPARING: readonly Family[] = ["mobility-warmup"];
 const EASING: readonly Family[] = ["cooldown-stretch"];
-const EASY_NAME = /\b(?:stretch|pose|hip switch|downward dog|upward dog|thread the needle|windmill|airplane|shin box|march|jumping jack|high knee|butt kick|skipping|jump rope)\b/;
+const EASY_NAME = /\b(?:stretch|pose|hip switch|downward dog|upward dog|thread the needle|airplane|shin box)\b/;
 
 const isFamily = ({ name }: Candidate, families: readonly Family[]): boolean => (name.exercise ? families.includes(name.exercise.family) : families.length > 0 && EASY_NAME.test(name.title.toLowerCase()));
 const isMobile = (candidate: Candidate): boolean => isFamily(candidate, [...PREPARING, ...EASING]);
@@ -36,10 +38,15 @@ const ENOUGH = 2;
 /** How many sentences after a name its scheme and its teaching may come. */
 const REACH = 8;
 
+/** So long nobody is silent who is not exercising. Seconds. */
+const WORKING = 12;
+/** Silence within a warm-up after which it may be over. */
+const WARMED = 8;
+
 const isCounted = ({ says, about }: Statement): boolean => about !== "ramp-up" && (says.sets !== undefined || says.reps !== undefined || says.emomMinutes !== undefined);
 
 /** Points for a name beginning a block of its own. */
-function points(speech: Speech, at: number): number {
+function points(speech: Speech, at: number, inCircuit: boolean): number {
   const { candidates, statements, teaches, said } = speech;
   const candidate = candidates[at] as Candidate;
   const { sentence, strength, passing, listed, takenBack, isThing, sure } = candidate;
@@ -52,9 +59,11 @@ function points(speech: Speech, at: number): number {
   else if (statements.some((statement) => statement.sentence > sentence && statement.sentence < until && statement.rank === "part")) sum += 0.6;
   const teaching = teaches.slice(sentence, Math.min(until, sentence + REACH)).filter(Boolean).length;
   sum += Math.min(1.2, teaching * 0.4);
-  if (candidate.name.sound === "" && !isCountedFrom(speech, at)) sum -= 2;
+  // Sets are done in silence.
+  if (speech.silences.slice(sentence, until).some((seconds) => seconds >= WORKING)) sum += 0.6;
+  if (candidate.name.sound === "" && !isCountedFrom(speech, at)) sum -= inCircuit && strength === 2 ? 0.5 : 2;
   if (candidate.name.everyday && strength === 0) sum -= 1;
-  if (!isThing) sum -= 2.5;
+  if (!isThing) sum -= 5;
   if (sure < 0.95) sum -= strength === 0 ? 0.8 : 0.2;
   if (candidate.name.everyday) sum -= 0.3;
   if (listed) sum -= 2.2;
@@ -99,7 +108,9 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
   let zone: "before" | "warm-up" | "main" | "cool-down" = "before";
   let open: Candidate | null = null;
   let ready = false;
+  let rested = false;
   let at = 0;
+  const circuit = speech.statements.find(({ says, about }) => (says.seconds !== undefined && says.restSeconds !== undefined) || (about === "circuit" && says.sets !== undefined))?.sentence ?? Infinity;
   const done = (candidate: Candidate): boolean => opened.some(({ candidate: other }) => other !== null && other.name.title === candidate.name.title);
   for (let number = 0; number < sentences.length; number += 1) {
     const text = said[number] ?? "";
@@ -116,6 +127,7 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
       opened.push({ sentence: number, kind: "cool-down", candidate: null });
       open = null;
     }
+    if (zone === "warm-up" && (speech.silences[number - 1] ?? 0) >= WARMED && number - 1 >= (opened.find(({ kind }) => kind === "warm-up")?.sentence ?? 0)) rested = true;
     for (; at < candidates.length && (candidates[at]?.sentence ?? Infinity) === number; at += 1) {
       const candidate = candidates[at] as Candidate;
       if (open !== null && refersTo(candidate, open)) continue;
@@ -133,10 +145,12 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
         continue;
       }
       if (done(candidate)) continue;
-      const sum = points(speech, at);
+      const sum = points(speech, at, circuit < number);
       if (sum < ENOUGH) continue;
       const counted = isCountedFrom(speech, at);
-      if (zone === "warm-up" && !ready && (isMobile(candidate) || !counted)) continue;
+      // A circuit counts for all: what is then introduced after the warm-up was done in silence is its first exercise.
+      const inCircuit = circuit < number && rested && candidate.strength >= 1 && !isMobile(candidate);
+      if (zone === "warm-up" && !ready && !inCircuit && (!counted || (isMobile(candidate) && candidate.strength === 0))) continue;
       if (zone === "warm-up" && ready && isMobile(candidate) && !mobileIsMain && !counted) continue;
       if (zone === "cool-down" && (isMobile(candidate) || !counted || candidate.strength < 2)) continue;
       zone = "main";

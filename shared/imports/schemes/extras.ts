@@ -35,7 +35,7 @@ export const BARE_LOAD = new RegExp(String.raw`^ (?:at|with|on|using) (?<value>$
 /** Bells named by their weight alone: "with the sixteen", "two twenty-fours", "the twelves". */
 const UNIT_LATER = "The unit of the load was not said; the episode's own was taken.";
 const BELLS: readonly Saying[] = [
-  { find: / (?:with|take|taking|grab|grabbing|using|use|hold|holding|got|on) (?:the|a|my|your|just the|that) (?<value>\d+)(?= (?:\||and|so|for|in|again|here|to|\d|each|five|keep|don't|then|this|now|up|today|because|which|$))/g, read: ({ value }) => (number(value) >= 4 ? extra({ load: { value: number(value), unit: "kg" } }, UNIT_LATER) : null) },
+  { find: / (?:with|take|taking|grab|grabbing|using|use|hold|holding|got|on) (?:the|a|my|just the|that) (?<value>\d+)(?= (?:\||and|so|for|in|again|here|to|\d|each|five|keep|don't|then|this|now|up|today|because|which|$))/g, read: ({ value }) => (number(value) >= 4 ? extra({ load: { value: number(value), unit: "kg" } }, UNIT_LATER) : null) },
   { find: / (?:(?:with|take|taking|grab|using|use|hold|holding|got|on|and|the|2|two|both|pair of) )+(?<value>\d+)s(?= )/g, read: ({ value }) => extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_LATER) },
 ];
 
@@ -46,7 +46,7 @@ const RESTS: readonly Saying[] = [
   { find: new RegExp(String.raw` (?:rest|resting|rests|recover|break|recovery)(?: (?:for|is|of|period|periods|time|will|be|it's|here|today|between|sets|each|every|the|set|rounds|then|a|your|take|we're|taking|with|on|this))* (?:${N} (?:to|or) )?(?<time>${TIME})`, "g"), read: ({ time }, match) =>
     extra({ restSeconds: secondsOf(time) ?? 0 }, / (?:to|or) \d\S* [sm]\w+$/.test(match[0]) ? "A range of rests was said; the longer one was taken." : null) },
   { find: new RegExp(String.raw` (?<time>${TIME})(?: of| off| for| as| is| in| to)?(?: a| your| our| the| full)? (?:${BREAK}|between)(?! (?:(?:the )?(?:warm|exercises)|(?:you|we) go|the (?:floor|ground|rack|bench)))`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }) },
-  { find: new RegExp(String.raw` (?:take|taking|have|having|get|getting|give yourself|allow|allowing)(?: a| yourself)? (?<value>\d+) (?:(?:full|whole|good) )?(?<unit>seconds?|minutes?)(?= (?:\||and|before|off|because|here|then|$))`, "g"), read: ({ value, unit }) => {
+  { find: new RegExp(String.raw` (?:take|taking|have|having|get|getting|give yourself|allow|allowing)(?: a| yourself)? (?<value>\d+) (?:(?:full|whole|good) )?(?<unit>seconds?|minutes?)(?= (?:\||and|before|off|because|here|then|this|today|now|$))`, "g"), read: ({ value, unit }) => {
     const seconds = secondsOf(`${value} ${unit}`);
     return seconds === null || seconds < 20 ? null : extra({ restSeconds: seconds });
   } },
@@ -93,6 +93,7 @@ const HIGHER = "A range of reps in reserve was said; the easier figure was taken
 const EFFORTS: readonly Saying[] = [
   { find: new RegExp(String.raw` rpe(?: (?:of|is|at|a|an|around|it's|here|should|be|will))* (?<value>${N})(?: (?:to|or) (?<more>${N}))?`, "g"), read: ({ value, more }) => (number(value) >= 1 && number(value) <= 10 ? extra({ rpe: number(value) }, more === undefined ? null : "A range of efforts was said; the easier figure was taken.") : null) },
   { find: new RegExp(String.raw` (?<value>${N}) (?:rpe(?! \d)|out of 10|on the effort scale)(?: effort)?`, "g"), read: ({ value }) => (number(value) >= 3 && number(value) <= 10 ? extra({ rpe: number(value) }) : null) },
+  { find: new RegExp(String.raw` effort(?: (?:is|at|of|a|an|should|be|level|here|feels|like))* (?<value>\d\.?5?|10)(?= (?:\||out|today|and|so|$))`, "g"), read: ({ value }) => (number(value) >= 4 && number(value) <= 10 ? extra({ rpe: number(value) }) : null) },
   { find: new RegExp(String.raw` rir(?: (?:of|is|at))? (?<value>${N})(?: (?:to|or) (?<more>${N}))?`, "g"), read: ({ value, more }) => extra({ rir: number(more ?? value) }, more === undefined ? null : HIGHER) },
   { find: new RegExp(String.raw`(?: (?<low>${N}) (?:to|or))? (?<value>${N})(?: (?:more|good|clean|solid))*(?: reps?| repetitions)? (?:rir|(?:left |still )?in (?:the )?(?:tank|reserve)|in you|short of failure|shy of failure|left(?= |\|)(?! (?:leg|arm|side|hand|foot|knee|of)))`, "g"), read: ({ low, value }) => (number(value) <= 6 ? extra({ rir: number(value) }, low === undefined ? null : HIGHER) : null) },
   { find: new RegExp(String.raw` (?:leave|leaving|keep|keeping|save|saving)(?: yourself)? (?:(?<low>${N}) (?:to|or) )?(?<value>${N})(?: (?:more|good|clean|in the|solid))*(?: reps?| tank| reserve)`, "g"), read: ({ low, value }) => (number(value) <= 6 ? extra({ rir: number(value) }, low === undefined ? null : HIGHER) : null) },

@@ -76,7 +76,7 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
       sum += tail.value;
       count += and + tail.count;
     }
-  } else if (sum < 10 && sum > 0 && count === 1 && /^(?:kilos?|kg|kgs|pounds?|lbs?|seconds?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1)))) {
+  } else if (sum < 10 && sum > 0 && count === 1 && /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1)))) {
     // "one twenty kilos", "one forty five pounds"
     const tail = word(at + 1) === "" ? null : wholeAt(pieces, at + 1);
     // "With one twenty-five pound dumbbell" names one dumbbell.
@@ -123,7 +123,7 @@ const SAID_AS: readonly (readonly [readonly string[], string])[] = [
   [["a", "m", "r", "a", "p"], "amrap"], [["e", "mom"], "emom"], [["e", "m", "o", "m"], "emom"], [["am", "rap"], "amrap"], [["one", "rep", "max"], "1rm"], [["body", "weight"], "bodyweight"],
   [["per", "cent"], "percent"], [["kilo", "grams"], "kilos"], [["in", "between"], "between"], [["a", "couple", "of"], "two"], [["a", "couple"], "two"], [["couple", "of"], "two"], [["couple"], "two"], [["half", "a", "minute"], "30 seconds"],
   [["a", "minute", "and", "a", "half"], "90 seconds"], [["minute", "and", "a", "half"], "90 seconds"], [["a", "half", "minute"], "30 seconds"], [["three", "quarters", "of", "a", "minute"], "45 seconds"],
-  [["a", "minute"], "1 minute"], [["one", "minute"], "1 minute"], [["twice"], "2 times"], [["thrice"], "3 times"], [["meters"], "metres"], [["meter"], "metres"], [["metre"], "metres"], [["oh"], "oh"],
+  [["a", "minute"], "1 minute"], [["a", "full", "minute"], "1 minute"], [["a", "good", "minute"], "1 minute"], [["a", "whole", "minute"], "1 minute"], [["one", "minute"], "1 minute"], [["twice"], "2 times"], [["thrice"], "3 times"], [["meters"], "metres"], [["meter"], "metres"], [["metre"], "metres"], [["oh"], "oh"],
 ];
 
 function sayings(pieces: readonly Piece[]): Piece[] {

@@ -25,7 +25,7 @@ function circuitOf(parts: readonly Part[], statements: readonly PlacedStatement[
 /** A number of sets beside the work it counts is that exercise's own: "thirty seconds each leg, and we go through it twice". */
 const isOwn = (statement: PlacedStatement, statements: readonly PlacedStatement[]): boolean =>
   statement.rank === "part" && statement.says.sets !== undefined && statement.says.seconds === undefined
-  && statements.some((other) => other !== statement && other.sentence === statement.sentence && other.rank === "part" && hasWork(other.says));
+  && statements.some((other) => other !== statement && other.sentence === statement.sentence && other.rank === "part" && other.about !== "circuit" && hasWork(other.says));
 
 const inUnit = (statement: PlacedStatement, unit: "kg" | "lb"): PlacedStatement =>
   statement.remark === UNIT_NOT_SAID && statement.says.load ? { ...statement, says: { load: { ...statement.says.load, unit } } } : statement;

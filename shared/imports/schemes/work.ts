@@ -7,7 +7,7 @@ const SETS = String.raw`(?:sets?|rounds?|rotations?|circuits?|passes|trips|goes|
 const KIND = String.raw`(?: (?:working|work|hard|total|warm up|lighter|light|easy|easier|ramp up|build up|straight|solid|good|heavy|more|full|whole|big|clean|quality|slow|of these|of those|of them|of that|of this))*`;
 const RANGE = String.raw`(?<low>${N})(?: (?:to|or|through|up to|till) (?<high>${N}))?`;
 /** "Six slow ones per side". */
-const KINDLY = String.raw`(?: (?:slow|nice|good|clean|controlled|big|easy|perfect|full|ones|of them|of these|of those|reps?))*`;
+const KINDLY = String.raw`(?: (?:slow|nice|good|clean|controlled|big|little|easy|perfect|full|ones|of them|of these|of those|reps?))*`;
 const SIDE = String.raw`${KINDLY}(?: (?:on|for|to|with|of))?(?: (?:per|each|every|either|both|a|your))+ (?:single )?(?:side|sides|leg|legs|arm|arms|foot|feet|hand|hands|direction|way|knee|hip|shoulder)`;
 /** A number with one of these after it counts no reps. */
 const NO_REPS = String.raw`(?! (?:kilos?|kgs?|kg|pounds?|lbs?|percent|degrees?|sets?|rounds?|rpe|rir|weeks?|days?|times|months?|years?|exercises?|movements?|moves|out of))`;
@@ -46,6 +46,9 @@ function intervalOf(on: string | undefined, off: string | undefined): Phrase | n
   return seconds === null || restSeconds === null || seconds > 600 ? null : part({ seconds, restSeconds });
 }
 
+/** A figure up to this may count sets where reps were said before. */
+const MOST_SETS = 6;
+
 const LADDER = String.raw`(?<rungs>\d+(?: (?:then |and |and then |down to )?\d+){2,7})`;
 
 /** Reps of each set in turn, if these figures can be that: falling or rising, or a wave, none absurd. */
@@ -72,7 +75,7 @@ export const INTERVALS: readonly Saying[] = [
     return { says: { seconds, restSeconds: rest, ...(Number.isInteger(count) ? { sets: count } : {}) }, rank: Number.isInteger(count) ? "whole" : "part" };
   } },
   { find: new RegExp(String.raw` work(?:ing)?(?: \w+){0,2}? (?:for )?(?<on>${TIME})(?: (?:and|then|you|we|\||of|work|working|so|it's|with|followed|by)){0,5} (?:rest(?:ing)?|off|recover)(?: \w+){0,2}? (?:for )?(?<off>${TIME}|\d+(?= (?:\||and|so|with|for|that|keep)))`, "g"), read: ({ on, off = "" }) => intervalOf(on, / /.test(off) ? off : `${off} seconds`) },
-  { find: new RegExp(String.raw` (?<on>${TIME})(?: (?:of|to|at))?(?: (?:work|working|effort|each|per|exercise|station|move))+(?: (?:and|then|you|we|\||so|it's|with|followed|by|have|get|take)){0,5} (?<off>${TIME})(?: (?:of|to))? (?:rest|off|recover|recovery|change|move|swap|switch|transition)`, "g"), read: ({ on, off }) => intervalOf(on, off) },
+  { find: new RegExp(String.raw` (?<on>${TIME})(?: (?:of|to|at))?(?: (?:work|working|effort|each|per|exercise|station|move))+(?: (?:and|then|you|we|\||so|it's|with|followed|by|have|get|take|a|your)){0,5} (?<off>${TIME})(?: (?:of|to))? (?:rest|off|break|breather|recover|recovery|change|move|swap|switch|transition)`, "g"), read: ({ on, off }) => intervalOf(on, off) },
 ];
 
 export const WORK: readonly Saying[] = [
@@ -114,7 +117,14 @@ export const WORK: readonly Saying[] = [
   // "It's 3 of 12"
   { find: new RegExp(String.raw` (?:do|doing|it's|it is|for|got|have|get|with|hit|hitting|then) (?<sets>[1-6]) of (?<low>\d+)(?: (?:to|or) (?<high>\d+))?(?= (?:\||and|with|at|each|reps|on|here|today|per|then|keep|don't|$))`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
   // "4 by 6", "3 x 40 metres", "3 times 10"
-  { find: new RegExp(String.raw` (?<sets>${N}) (?:by|x|times|buy|bye) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
+  { find: new RegExp(String.raw` (?<sets>${N}) (?:by|x|times|buy|bye) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }, match) => {
+    // "20 times 3" is three sets of twenty.
+    const turned = / times /.test(match[0]) && number(sets) >= 8 && number(rest["low"]) <= 6 && rest["high"] === undefined && rest["unit"] === undefined;
+    return turned ? whole(rest["low"], { low: sets }) : whole(sets, rest);
+  } },
+  // "3 tens", "4 triples"
+  { find: / (?<sets>[2-9]|10) (?<low>\d+)s(?= )/g, read: ({ sets, low }) => whole(sets, { low }) },
+  { find: / (?<sets>[2-9]|10) (?<word>singles|doubles|triples)(?= )/g, read: ({ sets, word }) => whole(sets, { low: word === "singles" ? "1" : word === "doubles" ? "2" : "3" }) },
   // "3 sets 1 minute each": an amount of time with its own words
   { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?: of| at| for)? (?<time>${TIME})`, "g"), read: ({ sets, time }) => {
     const seconds = secondsOf(time);
@@ -124,7 +134,7 @@ export const WORK: readonly Saying[] = [
   { find: new RegExp(String.raw` sets of ${RANGE}${NO_REPS}${UNIT}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE} of (?:those|these|them)(?! sets)`, "g"), read: (groups) => {
     const phrase = part(workOf(groups));
-    return phrase && { ...phrase, either: true };
+    return phrase && { ...phrase, ...((phrase.says.repsMax ?? 99) <= MOST_SETS ? { either: true as const } : {}) };
   } },
   { find: new RegExp(String.raw` ${RANGE} (?:reps?|repetitions)(?! (?:in|left|shy|short|of failure))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths))?${SIDE}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
@@ -132,7 +142,7 @@ export const WORK: readonly Saying[] = [
     const work = workOf(groups);
     return work ? part({ ...work, eachSide: true }) : null;
   } },
-  { find: new RegExp(String.raw` ${RANGE}(?: (?:slow|nice|good|clean|controlled|big|easy|perfect|full))+ ones(?= )`, "g"), read: (groups) => part(workOf(groups)) },
+  { find: new RegExp(String.raw` ${RANGE}(?: (?:slow|nice|good|clean|controlled|big|little|tiny|easy|perfect|full))+ ones(?= )`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` (?:give me|let's do|let's get|let's have|going for|go for|aim for|aiming for|looking for|looking at|shoot for|i want|i'd like|we want|we do|we're doing|we'll do|doing|you do) ${RANGE}(?= (?:and|then|here|with|at|\||for|today|in|nice|slow|as|please|this|on|per|so|total|good|because))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` (?:hold|holding|held|holds)(?: \w+){0,4}? (?:for )?(?<time>${TIME})(?! (?:at|down|up|pause))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?<time>${TIME}) each(?= (?:\||and|for|then|so|with|one|time))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
@@ -146,6 +156,6 @@ export const WORK: readonly Saying[] = [
     if (count === 1 && / (?:that's|was|is|that) $/.test(match.input.slice(0, match.index + 1))) return null;
     return Number.isInteger(count) && count >= 1 && count <= 20 ? part({ sets: count }) : null;
   } },
-  { find: / (?:thing|it|that|them|these|everything|circuit|round|exercise|move|movement|station|one|each|all|five|four|\d) (?:all )?(?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
+  { find: / (?:lot|thing|it|that|them|these|everything|circuit|round|exercise|move|movement|station|one|each|all|five|four|\d) (?:all )?(?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
   { find: / (?:repeat|do|doing|repeating)(?: \w+){0,3}? (?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
 ];
