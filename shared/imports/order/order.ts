@@ -60,7 +60,7 @@ function points(speech: Speech, at: number, inCircuit: boolean): number {
   const teaching = teaches.slice(sentence, Math.min(until, sentence + REACH)).filter(Boolean).length;
   sum += Math.min(1.2, teaching * 0.4);
   // Sets are done in silence.
-  if (speech.silences.slice(sentence, until).some((seconds) => seconds >= WORKING)) sum += 0.6;
+  if (speech.silences.slice(sentence, until).some((seconds) => seconds >= WORKING)) sum += inCircuit ? 1 : 0.6;
   if (candidate.name.sound === "" && !isCountedFrom(speech, at)) sum -= inCircuit && strength === 2 ? 0.5 : 2;
   if (candidate.name.everyday && strength === 0) sum -= 1;
   if (!isThing) sum -= 5;

@@ -16,7 +16,7 @@ const LOOSELY_STRONG = new RegExp(`\\b(?:next(?! to)|start(?:ing)?|begin(?:ning)
 
 /** A sentence that opens with the turn and comes to the name within a few words: "last one, carries: farmer's carries". */
 const OPENS = /^(?:(?:okay|ok|alright|all right|right|so|and|now|um|uh|well|good|great|nice|lovely) )*(?:next(?! to| week| time| month)|first thing|first|second|third|fourth|fifth|last one|last thing|last up|last|final one|finally|lastly|number (?:one|two|three|four|five|six|seven)|exercise (?:one|two|three|four|five|six|seven))(?: (?!week|time|month|year|video|episode)[\w']+){0,3} ?$/;
-const ONLY_LEADS = /^(?:(?:okay|ok|alright|all right|right|so|now|and|um|uh|well|the|a|an|our|your|some|yeah|cool|great|good|nice|perfect|lovely|down|up|on|onto|to|floor|mat|back|feet|knees|all|fours|over|here|turn|around|round|off|come|get|we're|we|go|standing|seated|lying|still|just|come on|let's)(?: |$))+$/;
+const ONLY_LEADS = /^(?:(?:okay|ok|alright|all right|right|so|now|and|um|uh|well|the|a|an|our|your|some|yeah|cool|great|good|nice|perfect|lovely|down|up|on|onto|to|floor|mat|back|feet|knees|all|fours|over|here|turn|around|round|off|come|get|you|we're|we|go|standing|seated|lying|still|just|come on|let's)(?: |$))+$/;
 /** Right after it: "reverse lunges next", "and then it's squats, up next". */
 const COMES_NOW = /^ ?(?:(?:are|is|come|comes) )?(?:next(?! (?:week|time|to|month|year|video|episode))|up next|now(?! (?:that|you|we|i))|time\b)/;
 

@@ -60,12 +60,16 @@ function takenBack(tokens: readonly Token[], before: number, amount: Amount): Am
   return last;
 }
 
+/** "Eight, uh, eight to ten": the same figure twice, the second time with what belongs to it. */
+const isRestart = (tokens: readonly Token[], token: Token, at: number): boolean =>
+  token.value !== null && tokens[at + 1]?.value === token.value && (/^(?:to|or|by|x)$/.test(tokens[at + 2]?.text ?? "") || kindOf(tokens[at + 2]?.text) !== null);
+
 /**
  * The tokens with what was taken back replaced by what was said instead: "3 sets of 8 no sorry 10" becomes "3 sets of 10".
  * A unit said once counts for both. Tokens keep their places in the source.
  */
 export function corrected(tokens: readonly Token[]): Token[] {
-  const out = [...tokens];
+  const out = tokens.filter((token, at) => !isRestart(tokens, token, at));
   for (let at = 1; at < out.length; at += 1) {
     const length = markerAt(out, at);
     if (length === 0) continue;

@@ -10,11 +10,14 @@ export type PlacedStatement = Ordered;
 
 const WORK_FIELDS = ["sets", "repsMin", "repsMax", "reps", "seconds", "meters", "amrap", "restSeconds"] as const;
 
+/** Said within one exercise, "through it twice" is about that one; these are about all. */
+const ABOUT_ALL = /\b(?:rounds?|circuit|whole|everything|again|exercises?|moves?|stations?|total|lot)\b/;
+
 /** What is said for every exercise at once: rounds, and work and rest by the clock. */
 function circuitOf(parts: readonly Part[], statements: readonly PlacedStatement[]): Partial<Scheme> {
   const kindAt = (sentence: number): Part["kind"] | undefined => parts.find(({ from, to }) => sentence >= from && sentence < to)?.kind;
   const said: Record<string, unknown> = {};
-  for (const { says, about, rank, sentence } of statements.filter((statement) => !isOwn(statement, statements))) {
+  for (const { says, about, rank, sentence } of statements) {
     const general = ["opening", "talk"].includes(kindAt(sentence) ?? "") && says.seconds !== undefined && says.restSeconds !== undefined;
     if (!(about === "circuit" || general) || (rank === "extra" && says.restSeconds === undefined)) continue;
     for (const field of WORK_FIELDS) if (says[field] !== undefined && said[field] === undefined) said[field] = says[field];
@@ -43,14 +46,18 @@ export function unitOf(statements: readonly Statement[]): "kg" | "lb" {
  */
 export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], said: readonly string[]): Map<Part, SchemeRead> {
   const unit = unitOf(statements);
-  const placed = statements.map((statement) => inUnit(statement, unit));
+  const inExercise = new Set(parts.filter(({ kind }) => kind === "exercise").flatMap(({ from, to }) => Array.from({ length: to - from }, (_, at) => from + at)));
+  const placed = statements.map((statement) => inUnit(statement, unit)).map((statement): PlacedStatement => {
+    const local = inExercise.has(statement.sentence) && statement.about === "circuit" && (isOwn(statement, statements) || !ABOUT_ALL.test(said[statement.sentence] ?? ""));
+    return local ? { ...statement, about: "working" } : statement;
+  });
   const circuit = circuitOf(parts, placed);
   const isCircuit = circuit.sets !== undefined || circuit.seconds !== undefined;
   const reads = new Map<Part, SchemeRead>();
   let before: Scheme | null = null;
   for (const part of parts.filter(({ kind }) => kind === "exercise")) {
     const here = placed.filter(({ sentence }) => sentence >= part.from && sentence < part.to);
-    const own = here.filter((statement) => statement.about !== "circuit" || statement.says.sets === undefined || hasWork(statement.says) || isOwn(statement, statements));
+    const own = here.filter((statement) => statement.about !== "circuit" || statement.says.sets === undefined || hasWork(statement.says));
     const words = said.slice(part.from, part.to).join(" | ");
     const same = sameAs(words, before);
     const takesAll = hasWork(same);

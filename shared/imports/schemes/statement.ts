@@ -61,7 +61,7 @@ export interface Saying {
 
 /** A number; a range of two; an amount of time. Patterns for building others; they name no groups. */
 export const N = String.raw`\d*\.?\d+`;
-export const TIME = String.raw`(?:${N} (?:seconds?|secs?|minutes?|mins?)(?: (?:and )?${N}(?: seconds?| secs?)?(?= (?:rest|between|of|\||break|recovery|on|off|hold|\w+)))?)`;
+export const TIME = String.raw`(?:${N} (?:seconds?|secs?)|${N} (?:minutes?|mins?)(?: (?:and )?(?:15|20|30|40|45|50|10)(?: seconds?| secs?)?)?)`;
 
 /** Whole seconds of "90 seconds", "2 minutes", "1 minute 30", "1 minute and 30 seconds"; null where it is no time. */
 export function secondsOf(text: string | undefined): number | null {

@@ -145,6 +145,7 @@ export const WORK: readonly Saying[] = [
   { find: new RegExp(String.raw` ${RANGE}(?: (?:slow|nice|good|clean|controlled|big|little|tiny|easy|perfect|full))+ ones(?= )`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` (?:give me|let's do|let's get|let's have|going for|go for|aim for|aiming for|looking for|looking at|shoot for|i want|i'd like|we want|we do|we're doing|we'll do|doing|you do) ${RANGE}(?= (?:and|then|here|with|at|\||for|today|in|nice|slow|as|please|this|on|per|so|total|good|because))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` (?:hold|holding|held|holds)(?: \w+){0,4}? (?:for )?(?<time>${TIME})(?! (?:at|down|up|pause))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
+  { find: new RegExp(String.raw` for (?:a )?(?<time>${TIME})(?! (?:rest|between|before|break|off|at|down|up|pause|in|each set|straight))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?<time>${TIME}) each(?= (?:\||and|for|then|so|with|one|time))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?<time>${TIME}) (?:holds?|planks?|of work|on the clock|working)`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?<low>${N}) metres(?= )`, "g"), read: ({ low }) => part({ meters: number(low) }) },
