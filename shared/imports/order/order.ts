@@ -91,6 +91,13 @@ function isCountedFrom(speech: Speech, at: number): boolean {
   return speech.statements.some((statement) => statement.sentence >= from && statement.sentence < Math.max(until, from + 1) && isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.reps !== undefined || statement.says.emomMinutes !== undefined));
 }
 
+/** Named without its sets, and named again later with them: this was only the announcement. */
+const isOnlyAnnounced = (speech: Speech, at: number): boolean => {
+  const { name, sentence, listed } = speech.candidates[at] as Candidate;
+  if (isCountedFrom(speech, at)) return false;
+  return speech.candidates.some((later, place) => place > at && later.name.title === name.title && later.sentence > sentence + (listed ? 0 : 3) && later.strength >= 1 && !later.passing && isCountedFrom(speech, place));
+};
+
 /** Is it the open exercise, said again straight away and more exactly? */
 const narrows = (candidate: Candidate, open: Candidate): boolean =>
   candidate.isThing && !candidate.passing && candidate.sentence - open.sentence <= 1 && candidate.name.words.length > open.name.words.length && open.name.words.every((word) => candidate.name.words.includes(word));
@@ -100,6 +107,8 @@ interface Opened {
   readonly kind: BlockKind;
   readonly candidate: Candidate | null;
 }
+
+const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
 
 /** Names that begin blocks, where the warm-up begins and where the cool-down does; before the closing is looked for. */
 function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
@@ -111,10 +120,13 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
   let rested = false;
   let at = 0;
   const circuit = speech.statements.find(({ says, about }) => (says.seconds !== undefined && says.restSeconds !== undefined) || (about === "circuit" && says.sets !== undefined))?.sentence ?? Infinity;
+  // What is named before the warm-up is only announced.
+  const warmAt = said.findIndex((text) => beginsWarmUp(text));
+  const announced = warmAt >= 0 && warmAt < sentences.length * 0.45 ? warmAt : 0;
   const done = (candidate: Candidate): boolean => opened.some(({ candidate: other }) => other !== null && other.name.title === candidate.name.title);
   for (let number = 0; number < sentences.length; number += 1) {
     const text = said[number] ?? "";
-    if (zone === "before" && WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text)) {
+    if (zone === "before" && beginsWarmUp(text)) {
       zone = "warm-up";
       opened.push({ sentence: number, kind: "warm-up", candidate: null });
     } else if (zone === "before" && candidates.filter((each) => each.sentence === number && isMobile(each) && !each.passing && each.isThing).length >= 2 && !mobileIsMain) {
@@ -144,7 +156,7 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
         open = before.candidate;
         continue;
       }
-      if (done(candidate)) continue;
+      if (done(candidate) || number < announced || isOnlyAnnounced(speech, at)) continue;
       const sum = points(speech, at, circuit < number);
       if (sum < ENOUGH) continue;
       const counted = isCountedFrom(speech, at);
