@@ -40,6 +40,8 @@ interface Row {
   readonly text: string;
   /** The bullet and the number, as they stood. */
   readonly mark: string;
+  /** After an empty line. */
+  readonly apart: boolean;
 }
 
 function rowsOf(words: readonly Word[]): Row[] {
@@ -49,7 +51,7 @@ function rowsOf(words: readonly Word[]): Row[] {
     if (at < words.length && words[at]?.edge !== "line" && words[at]?.edge !== "paragraph") continue;
     let start = from;
     while (start < at - 1 && BULLET.test(words[start]?.text ?? "")) start += 1;
-    rows.push({ span: { from: start, to: at }, text: words.slice(start, at).map(({ text }) => text).join(" "), mark: words.slice(from, start).map(({ text }) => text).join(" ") });
+    rows.push({ span: { from: start, to: at }, text: words.slice(start, at).map(({ text }) => text).join(" "), mark: words.slice(from, start).map(({ text }) => text).join(" "), apart: words[from]?.edge === "paragraph" });
     from = at;
   }
   return rows;
@@ -105,7 +107,7 @@ export function readNotes(words: readonly Word[], newId: NewId): NotesRead {
     const part = PARTS.find(([name]) => name.test(plainHeading(label && labelled === undefined ? (label[1] ?? "") : row.text)));
     if (label && labelled !== undefined) {
       const text = label[2] ?? "";
-      if (!Object.hasOwn(LABELS, (label[1] ?? "")) || labelled !== label[1]) marks.push(label[1] ?? "");
+      marks.push(label[1] ?? "");
       if (labelled === "sets" || labelled === "ramp-up") addSet(labelled === "sets" ? "working" : "ramp-up", text.slice(0, 4000));
       else if (labelled === "if taken") current().alternates.push({ id: newId(), text: text.slice(0, 4000) });
       else addLine(labelled, text);
@@ -119,7 +121,7 @@ export function readNotes(words: readonly Word[], newId: NewId): NotesRead {
       continue;
     }
     const head = headOf(words, row, mentions);
-    const easy = ["warm-up", "cool-down"].includes(blocks.at(-1)?.kind ?? "") && row.mark !== "";
+    const easy = ["warm-up", "cool-down"].includes(blocks.at(-1)?.kind ?? "") && row.mark !== "" && !row.apart;
     const rest = head ? restOf(words, head.to, row.span.to) : "";
     const inRest = head && rest !== "" ? setsIn(words, { from: head.to, to: row.span.to }, rest) : { lines: [], whole: false };
     const isHeading = head !== null && !easy && (rest === "" || inRest.lines.length > 0 || (row.span.to - head.to <= 3 && /^[([]/.test(rest)));
