@@ -104,12 +104,12 @@ export function candidatesIn(words: readonly Word[], sentences: readonly Span[],
         return { between, other };
       });
       const right = neighbours[1];
-      const joined = neighbours.some((side) => side !== null && JOINS_LIST.test(side.between) && !IN_TURN.test(side.between) && side.other.name.title !== name.title);
+      const joined = neighbours.some((side) => side !== null && (side.between !== "" || words[Math.max(span.from, side.other.span.from) - 1]?.text.endsWith(",") === true) && JOINS_LIST.test(side.between) && !IN_TURN.test(side.between) && side.other.name.title !== name.title);
       candidates.push({
         name, span, sentence: number, sure, isThing, strength,
         passing: isInPassing(before, after, strength),
         listed: joined,
-        takenBack: right !== null && right !== undefined && TAKES_BACK.test(right.between),
+        takenBack: right !== null && right !== undefined && right.other.isThing && right.between.split(" ").length <= 5 && TAKES_BACK.test(right.between),
       });
     });
   });

@@ -54,13 +54,13 @@ function points(speech: Speech, at: number, inCircuit: boolean): number {
   const until = Math.min(sentence + REACH, rivalOf(speech, at));
   let sum = [0, 1.2, 2.1][strength] ?? 0;
   if (/^(?:um |uh )?(?:okay|ok|alright|all right|right|so|next|now|then|and then|good|great|nice|cool|perfect|moving on|first|last|finally|lovely|brilliant)\b/.test(said[sentence] ?? "")) sum += 0.6;
-  if (statements.some((statement) => statement.sentence === sentence && (isCounted(statement) || statement.rank !== "extra"))) sum += 1.5;
+  if (until > sentence && statements.some((statement) => statement.sentence === sentence && (isCounted(statement) || statement.rank !== "extra"))) sum += 1.5;
   else if (statements.some((statement) => statement.sentence > sentence && statement.sentence < until && isCounted(statement))) sum += 1.2;
   else if (statements.some((statement) => statement.sentence > sentence && statement.sentence < until && statement.rank === "part")) sum += 0.6;
   const teaching = teaches.slice(sentence, Math.min(until, sentence + REACH)).filter(Boolean).length;
   sum += Math.min(1.2, teaching * 0.4);
   // Sets are done in silence.
-  if (speech.silences.slice(sentence, until).some((seconds) => seconds >= WORKING)) sum += inCircuit ? 1 : 0.6;
+  if (speech.silences.slice(sentence, until).some((seconds) => seconds >= WORKING)) sum += inCircuit ? 1.2 : 0.6;
   if (candidate.name.sound === "" && !isCountedFrom(speech, at)) sum -= inCircuit && strength === 2 ? 0.5 : 2;
   if (candidate.name.everyday && strength === 0) sum -= 1;
   if (!isThing) sum -= 5;
@@ -81,6 +81,8 @@ function refersTo(candidate: Candidate, open: Candidate): boolean {
 /** The sentence of the next name that is introduced as another exercise. */
 const rivalOf = ({ candidates }: Speech, at: number): number => {
   const candidate = candidates[at] as Candidate;
+  // "Ankle circles, okay, the first exercise is the leg press": what follows in the same breath is the other's.
+  if (candidates.slice(at + 1).some((other) => other.sentence === candidate.sentence && other.strength > candidate.strength && !other.passing && other.isThing && other.name.title !== candidate.name.title)) return candidate.sentence;
   return candidates.slice(at + 1).find((other) => other.sentence > candidate.sentence && other.strength >= 1 && other.isThing && !other.passing && other.name.title !== candidate.name.title)?.sentence ?? Infinity;
 };
 
@@ -88,7 +90,7 @@ const rivalOf = ({ candidates }: Speech, at: number): number => {
 function isCountedFrom(speech: Speech, at: number): boolean {
   const from = (speech.candidates[at] as Candidate).sentence;
   const until = Math.min(from + REACH, rivalOf(speech, at));
-  return speech.statements.some((statement) => statement.sentence >= from && statement.sentence < Math.max(until, from + 1) && isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.reps !== undefined || statement.says.emomMinutes !== undefined));
+  return speech.statements.some((statement) => statement.sentence >= from && statement.sentence < until && isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.reps !== undefined || statement.says.emomMinutes !== undefined));
 }
 
 /** Named without its sets, and named again later with them: this was only the announcement. */
@@ -162,7 +164,7 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
       const counted = isCountedFrom(speech, at);
       // A circuit counts for all: what is then introduced after the warm-up was done in silence is its first exercise.
       const inCircuit = circuit < number && rested && candidate.strength >= 1 && !isMobile(candidate);
-      if (zone === "warm-up" && !ready && !inCircuit && (!counted || (isMobile(candidate) && candidate.strength === 0))) continue;
+      if (zone === "warm-up" && !ready && !inCircuit && (!counted || (isMobile(candidate) && candidate.strength < 2))) continue;
       if (zone === "warm-up" && ready && isMobile(candidate) && !mobileIsMain && !counted) continue;
       if (zone === "cool-down" && (isMobile(candidate) || !counted || candidate.strength < 2)) continue;
       zone = "main";

@@ -50,6 +50,7 @@ const RESTS: readonly Saying[] = [
     const seconds = secondsOf(`${value} ${unit}`);
     return seconds === null || seconds < 20 ? null : extra({ restSeconds: seconds });
   } },
+  { find: / then you (?:get|have|take) (?<value>\d+) (?<unit>seconds?|minutes?)(?! (?:of|to|on))/g, read: ({ value, unit }) => extra({ restSeconds: secondsOf(`${value} ${unit}`) ?? 0 }) },
   { find: / (?:no rest|no break|without (?:a )?rest|without any rest)(?! between (?:the )?(?:legs|sides|arms|hands|exercises|moves|those|these|them))(?= )/g, read: () => extra({ restSeconds: 0 }) },
 ];
 
@@ -93,7 +94,7 @@ const HIGHER = "A range of reps in reserve was said; the easier figure was taken
 const EFFORTS: readonly Saying[] = [
   { find: new RegExp(String.raw` rpe(?: (?:of|is|at|a|an|around|it's|here|should|be|will))* (?<value>${N})(?: (?:to|or) (?<more>${N}))?`, "g"), read: ({ value, more }) => (number(value) >= 1 && number(value) <= 10 ? extra({ rpe: number(value) }, more === undefined ? null : "A range of efforts was said; the easier figure was taken.") : null) },
   { find: new RegExp(String.raw` (?<value>${N}) (?:rpe(?! \d)|out of 10|on the effort scale)(?: effort)?`, "g"), read: ({ value }) => (number(value) >= 3 && number(value) <= 10 ? extra({ rpe: number(value) }) : null) },
-  { find: new RegExp(String.raw` effort(?: (?:is|at|of|a|an|should|be|level|here|feels|like))* (?<value>\d\.?5?|10)(?= (?:\||out|today|and|so|$))`, "g"), read: ({ value }) => (number(value) >= 4 && number(value) <= 10 ? extra({ rpe: number(value) }) : null) },
+  { find: new RegExp(String.raw` effort(?: (?:is|at|of|a|an|should|be|level|here|feels|like))* (?<value>\d\.?5?|10)(?! (?:reps?|sets?|kilos?|pounds?|percent|seconds?|minutes?|to))(?= )`, "g"), read: ({ value }) => (number(value) >= 4 && number(value) <= 10 ? extra({ rpe: number(value) }) : null) },
   { find: new RegExp(String.raw` rir(?: (?:of|is|at))? (?<value>${N})(?: (?:to|or) (?<more>${N}))?`, "g"), read: ({ value, more }) => extra({ rir: number(more ?? value) }, more === undefined ? null : HIGHER) },
   { find: new RegExp(String.raw`(?: (?<low>${N}) (?:to|or))? (?<value>${N})(?: (?:more|good|clean|solid))*(?: reps?| repetitions)? (?:rir|(?:left |still )?in (?:the )?(?:tank|reserve)|in you|short of failure|shy of failure|left(?= |\|)(?! (?:leg|arm|side|hand|foot|knee|of)))`, "g"), read: ({ low, value }) => (number(value) <= 6 ? extra({ rir: number(value) }, low === undefined ? null : HIGHER) : null) },
   { find: new RegExp(String.raw` (?:leave|leaving|keep|keeping|save|saving)(?: yourself)? (?:(?<low>${N}) (?:to|or) )?(?<value>${N})(?: (?:more|good|clean|in the|solid))*(?: reps?| tank| reserve)`, "g"), read: ({ low, value }) => (number(value) <= 6 ? extra({ rir: number(value) }, low === undefined ? null : HIGHER) : null) },

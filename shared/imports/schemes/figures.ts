@@ -1,3 +1,4 @@
+import { isHesitation } from "../sentences/hesitations";
 import type { Word } from "../types";
 
 /** One token of speech about sets: a word, or a number whichever way it was said. */
@@ -76,7 +77,7 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
       sum += tail.value;
       count += and + tail.count;
     }
-  } else if (sum < 10 && sum > 0 && count === 1 && /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1)))) {
+  } else if (sum <= 3 && sum > 0 && count === 1 && /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1)))) {
     // "one twenty kilos", "one forty five pounds"
     const tail = word(at + 1) === "" ? null : wholeAt(pieces, at + 1);
     // "With one twenty-five pound dumbbell" names one dumbbell.
@@ -170,11 +171,17 @@ function homophones(pieces: readonly Piece[]): Piece[] {
 export function tokensOf(words: readonly Word[], from: number, to: number, skip: ReadonlySet<number>, starts: ReadonlySet<number>): Token[] {
   const pieces: Piece[] = [];
   let stop = false;
+  let named = false;
   for (let at = from; at < to; at += 1) {
     const word = words[at] as Word;
     stop ||= starts.has(at);
-    if (skip.has(at)) continue;
-    let apart = word.pause >= PARTS_NUMBERS || /[,;]$/.test(words[at - 1]?.text ?? "");
+    if (skip.has(at)) {
+      // "Number four, cable rows, forty-five kilos": what was left out between numbers parts them.
+      named ||= !isHesitation(word.plain);
+      continue;
+    }
+    let apart = named || word.pause >= PARTS_NUMBERS || /[,;]$/.test(words[at - 1]?.text ?? "");
+    named = false;
     for (const text of piecesOf(word.plain)) {
       if (SOFT.has(text)) continue;
       pieces.push({ text, at, stop, apart });

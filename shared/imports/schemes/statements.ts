@@ -8,7 +8,7 @@ const BACK_TO_TODAY = / (?:\||so|but|today|now|this week|this time|we're|we are|
 /** Said about other days, other people, or what not to do. */
 const ELSEWHERE = / (?:last (?:week|time|month|year|video|episode|session|one i did)|yesterday|the other day|used to|i (?:did|was doing|had|started|lifted|hit|managed|once)|when i (?:was|started|did|first)|(?:years|months|weeks) ago|if you're (?:a|new|just|more|advanced|brand|feeling|already|strong|stronger|returning|short)|if you are (?:a|new|just|more|advanced)|if this is your first|if it's your first|beginners?|new to (?:this|it)|some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)|eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to|my (?:best|record|max|pb|wife|husband|brother|sister|friend|coach|mate|client|clients|dad|mum|mom|neighbour|boss|son|daughter)|a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|he |she |i could|could do|don't do|don't need|never do|more advanced) /;
 const AFTERWARDS = /^(?: \S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i)\b/;
-const WHOLE_CIRCUIT = /(?:each|every) (?:exercise|move|movement|station|one of (?:these|them))|everything|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again/;
+const WHOLE_CIRCUIT = /(?:each|every) (?:exercise|move|movement|station|one of (?:these|them))|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again/;
 export const UNIT_NOT_SAID = "The unit of the load was not said; the episode's own was taken.";
 /** The break after a whole round of the circuit is no rest between sets. */
 const AFTER_ROUND = / (?:(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)|once you've done (?:all|them)|(?:whole thing|it all|do it|go|start|start it|lot|round|circuit|that) again|next round|repeat)/;
@@ -51,7 +51,7 @@ function bareLoad(text: string, end: number, whole: Statement, heard: Heard): St
 /** "Five sets of five, but only two minutes": a length of time at the end can only be the rest. */
 function bareRest(text: string, end: number, whole: Statement, heard: Heard): Statement | null {
   const match = BARE_REST.exec(text.slice(end, end + 60));
-  const seconds = secondsOf(match?.groups?.["time"]);
+  const seconds = secondsOf(match?.groups?.["time"] ?? match?.groups?.["next"]);
   if (!match || seconds === null || seconds < 20 || seconds > 300) return null;
   return { ...whole, rank: "extra", says: { restSeconds: seconds }, from: whole.to, to: heard.tokenAt(end + match[0].length - 1)?.at ?? whole.to, remark: null };
 }

@@ -10,7 +10,7 @@ const RANGE = String.raw`(?<low>${N})(?: (?:to|or|through|up to|till) (?<high>${
 const KINDLY = String.raw`(?: (?:slow|nice|good|clean|controlled|big|little|easy|perfect|full|ones|of them|of these|of those|reps?))*`;
 const SIDE = String.raw`${KINDLY}(?: (?:on|for|to|with|of))?(?: (?:per|each|every|either|both|a|your))+ (?:single )?(?:side|sides|leg|legs|arm|arms|foot|feet|hand|hands|direction|way|knee|hip|shoulder)`;
 /** A number with one of these after it counts no reps. */
-const NO_REPS = String.raw`(?! (?:kilos?|kgs?|kg|pounds?|lbs?|percent|degrees?|sets?|rounds?|rpe|rir|weeks?|days?|times|months?|years?|exercises?|movements?|moves|out of))`;
+const NO_REPS = String.raw`(?! (?:kilos?|kgs?|kg|pounds?|lbs?|percent|degrees?|sets?|rounds?|rpe|rir|weeks?|days?|times|months?|years?|exercises?|movements?|moves|more|out of))`;
 const UNIT = String.raw`(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths|reps?|repetitions|calories))?`;
 
 /** What a number with its unit says about one set. */

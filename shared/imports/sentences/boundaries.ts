@@ -84,6 +84,7 @@ function pointsFor({ words, classes, ends }: Reading, from: number, at: number):
   if (ends.has(at) && !NUMBER.test(word.plain)) points += /^(?:so|hold|grab|and|we|we're|you|your|feet|hands|elbows|one|this|same|set|over|use|take|sit|lie|stand|get)$/.test(word.plain) ? 0.8 : 0.3;
   // "Reverse lunges next": the turn may stand after the name.
   if (ends.has(at) && word.plain === "next" && word.pause < 0.45 && !/^(?:we|up|is|exercise|one|i|you|it|on|comes|we've|we're|it's|i've|movement|move|set)$/.test(words[at + 1]?.plain ?? "we")) points -= 3;
+  if (/^and a (?:half|quarter)\b/.test(rest)) points -= 4;
   // "All right" and "you know" are not torn apart.
   if (previous === "all" && word.plain === "right") points -= 3;
   if (previous === "you" && word.plain === "know") points -= 2;
