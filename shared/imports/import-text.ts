@@ -49,6 +49,22 @@ function statementsFor(words: readonly Word[], sentences: readonly Span[], menti
   return statementsIn(tokens).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
 }
 
+/** Fewer than this before a name is an order, and no number of reps: "number two, push-ups". */
+const FEWEST_REPS = 4;
+const NO_COUNT = /^(?:number|exercise|station|block|movement|round|set|sets|of|week|day|episode|for|by|times)$/;
+
+/** "Ten push-ups": a number right before a name counts reps, where nothing else is said of them. */
+function countedNames(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>): PlacedStatement[] {
+  const numberOf = sentenceOf(sentences);
+  return mentions.flatMap(({ from, to, isThing }): PlacedStatement[] => {
+    const tokens = isThing ? tokensOf(words, Math.max(0, from - 4), from, skip, new Set()) : [];
+    const count = tokens.at(-1);
+    const value = count?.value ?? 0;
+    if (!count || !Number.isInteger(value) || value < FEWEST_REPS || value > 100 || NO_COUNT.test(tokens.at(-2)?.text ?? "")) return [];
+    return [{ says: { repsMin: value, repsMax: value }, rank: "part", about: "working", either: false, remark: null, from: count.at, to: to - 1, sentence: numberOf(count.at) }];
+  });
+}
+
 function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Understood {
   const mentions = namesIn(words, skip);
   const sentences = splitAtNames(words, sentencesIn(words, mentions, false), mentions);
@@ -56,7 +72,7 @@ function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Un
   const statements = statementsFor(words, sentences, mentions, skip);
   const candidates = candidatesIn(words, sentences, mentions, wordClasses(words));
   const parts = runningOrder({ words, sentences, said, candidates, statements, silences: sentences.map(({ to }) => words[to]?.pause ?? 0), teaches: said.map(isTeaching) });
-  return { words, sentences, said, parts, schemes: readSchemes(parts, statements, said), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements) };
+  return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip)].sort((a, b) => a.from - b.from), said), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements) };
 }
 
 const grouped = (words: readonly Word[], places: ReadonlySet<number>, reason: NotUnderstood["reason"], sentence: string): NotUnderstood[] => {

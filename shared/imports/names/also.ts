@@ -36,6 +36,7 @@ export const ALSO_SAID: Readonly<Record<string, readonly string[]>> = {
   "calf-raise": ["standing calf", "single leg calf raise"],
   "hip-thrust": ["hip thrust machine", "machine hip thrust", "glute thrust"],
   "walking-lunge": ["walking lunge with dumbbells"],
+  "lunge-with-turn": ["lunge with a twist", "twisting lunge", "lunge twist", "lunge with a reach"],
   "skater-hop": ["skater", "speed skater", "lateral skater"],
   "squat-jump": ["jumping squat"],
   "lying-twist": ["spinal twist", "supine twist stretch"],

@@ -152,7 +152,7 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
         continue;
       }
       const [before, last] = [opened.at(-2), opened.at(-1)];
-      if (before?.candidate?.name.title === candidate.name.title && last && number - last.sentence <= 2 && last.kind === "exercise" && !speech.statements.some(({ sentence }) => sentence >= last.sentence && sentence < number)) {
+      if (before?.candidate?.name.title === candidate.name.title && candidate.isThing && !candidate.passing && last && number - last.sentence <= 2 && last.kind === "exercise" && !speech.statements.some(({ sentence }) => sentence >= last.sentence && sentence < number)) {
         // "Squats, and we pair them with push-ups. So the squats": the second was only announced, and comes later.
         opened.pop();
         open = before.candidate;

@@ -11,7 +11,7 @@ const AFTERWARDS = /^(?: \S+){0,3} (?:last (?:week|time|month|year)|yesterday|ne
 const WHOLE_CIRCUIT = /(?:each|every) (?:exercise|move|movement|station|one of (?:these|them))|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again/;
 export const UNIT_NOT_SAID = "The unit of the load was not said; the episode's own was taken.";
 /** The break after a whole round of the circuit is no rest between sets. */
-const AFTER_ROUND = / (?:(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)|once you've done (?:all|them)|(?:whole thing|it all|do it|go|start|start it|lot|round|circuit|that) again|next round|repeat)/;
+const AFTER_ROUND = / (?:(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)|once you've done (?:all|them)|(?:whole thing|whole lot|everything) (?:\w+ )?(?:again|\d|more)|(?:whole thing|it all|do it|go|start|start it|lot|round|circuit|that) again|next round|repeat)/;
 const RAMP_UP = / (?:warm up|lighter|light|ramp up|build up|feeder|easier|prep) (?:set|sets|round|one|ones) | (?:warm up|ramp up|build up) (?:with|to) /;
 
 /** How far back a clause is looked at, in characters. */
@@ -84,7 +84,7 @@ export function statementsIn(tokens: readonly Token[]): Statement[] {
         const phrase = read(match.groups ?? {}, match);
         if (!phrase || isElsewhere(heard.text, start, end)) continue;
         const statement = statementOf(phrase, heard, start, end);
-        if (!statement || (phrase.says.restSeconds !== undefined && phrase.says.seconds === undefined && AFTER_ROUND.test(heard.text.slice(start, end + 36)))) continue;
+        if (!statement || (phrase.says.restSeconds !== undefined && phrase.says.seconds === undefined && AFTER_ROUND.test(heard.text.slice(start, end + 48)))) continue;
         found.push(statement);
         taken.push([start, end]);
         const bare = phrase.rank === "whole" ? bareLoad(text, end, statement, heard) : null;
