@@ -36,7 +36,14 @@ export function nameWord(plain: string): string {
 const wordsOf = (name: string): string[] => name.toLowerCase().replace(/['’]/g, "").split(/[^a-z0-9]+/).filter((part) => part !== "").map(nameWord);
 
 /** Verbs, places and things that share their word with an exercise. */
-const EVERYDAY = /^(?:bench|breathing|slow breath|bridge|crunch|curl|dip|goblet|lunge|pointer|squat|halo|windmill|shrug|skipping|bike|bicycle|cycling|walk|walking|rower|rowing|rollout|figure eight|walkout|pulldown|child position|open book|good morning|hip hinge|front raise|band pull|plank hold|step forward lunge|pogo|wall walk|get up|around the world|overhead extension|(?:bar|wall|stick|dowel|hip) hinge|hinge row|bar (?:hang|dip|pull)|grip hang|table row|chair (?:hold|stand)|free squat|side stretch|leg lift|superman|toe touch|forward fold|swing|clean|slam|bulgarian|romanian|farmer|lateral|rear delt|climber|deep breath|belly breath|\w+ (?:up|down|out|through))$/;
+const EVERYDAY = new RegExp(String.raw`^(?:${[
+  String.raw`bench|breathing|slow breath|bridge|crunch|curl|dip|goblet|lunge|pointer|squat|halo|windmill|shrug|skipping|bike|bicycle`,
+  String.raw`cycling|walk|walking|rower|rowing|rollout|figure eight|walkout|pulldown|child position|open book|good morning|hip hinge`,
+  String.raw`front raise|band pull|plank hold|step forward lunge|pogo|wall walk|get up|around the world|overhead extension`,
+  String.raw`(?:bar|wall|stick|dowel|hip) hinge|hinge row|bar (?:hang|dip|pull)|grip hang|table row|chair (?:hold|stand)|free squat`,
+  String.raw`side stretch|leg lift|superman|toe touch|forward fold|swing|clean|slam|bulgarian|romanian|farmer|lateral|rear delt`,
+  String.raw`climber|deep breath|belly breath|\w+ (?:up|down|out|through)`,
+].join("|")})$`);
 
 function nameOf(name: string, title: string, exercise: Exercise | null): Name {
   const words = wordsOf(name);

@@ -6,12 +6,28 @@ import { INTERVALS, WORK } from "./work";
 /** Where today's plan takes over again after talk about other days and other people. */
 const BACK_TO_TODAY = / (?:\||so|but|today|now|this week|this time|we're|we are|we'll|let's|otherwise|everyone else|for us) /g;
 /** Said about other days, other people, or what not to do. */
-const ELSEWHERE = / (?:last (?:week|time|month|year|video|episode|session|one i did)|yesterday|the other day|used to|i (?:did|was doing|had|started|lifted|hit|managed|once)|when i (?:was|started|did|first)|(?:years|months|weeks) ago|if you're (?:a|new|just|more|advanced|brand|feeling|already|strong|stronger|returning|short)|if you are (?:a|new|just|more|advanced)|if this is your first|if it's your first|beginners?|new to (?:this|it)|some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)|eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to|my (?:best|record|max|pb|wife|husband|brother|sister|friend|coach|mate|client|clients|dad|mum|mom|neighbour|boss|son|daughter)|a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|he |she |i could|could do|don't do|don't need|never do|more advanced) /;
+const ELSEWHERE = new RegExp(String.raw` (?:${[
+  String.raw`last (?:week|time|month|year|video|episode|session|one i did)|yesterday|the other day|used to`,
+  String.raw`i (?:did|was doing|had|started|lifted|hit|managed|once)|when i (?:was|started|did|first)|(?:years|months|weeks) ago`,
+  String.raw`if you're (?:a|new|just|more|advanced|brand|feeling|already|strong|stronger|returning|short)`,
+  String.raw`if you are (?:a|new|just|more|advanced)|if this is your first|if it's your first|beginners?|new to (?:this|it)`,
+  String.raw`some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)`,
+  String.raw`eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to`,
+  String.raw`my (?:best|record|max|pb|wife|husband|brother|sister|friend|coach|mate|client|clients|dad|mum|mom|neighbour|boss|son|daughter)`,
+  String.raw`a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|he |she |i could|could do|don't do|don't need|never do`,
+  String.raw`more advanced`,
+].join("|")}) `);
 const AFTERWARDS = /^(?: \S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i)\b/;
-const WHOLE_CIRCUIT = /(?:each|every) (?:exercise|move|movement|station|one of (?:these|them))|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again/;
+const WHOLE_CIRCUIT = new RegExp(String.raw`(?:each|every) (?:${[
+  String.raw`exercise|move|movement|station|one of (?:these|them)`,
+].join("|")})|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again`);
 export const UNIT_NOT_SAID = "The unit of the load was not said; the episode's own was taken.";
 /** The break after a whole round of the circuit is no rest between sets. */
-const AFTER_ROUND = / (?:(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)|once you've done (?:all|them)|(?:whole thing|whole lot|everything) (?:\w+ )?(?:again|\d|more)|(?:whole thing|it all|do it|go|start|start it|lot|round|circuit|that) again|next round|repeat)/;
+const AFTER_ROUND = new RegExp(String.raw` (?:${[
+  String.raw`(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)`,
+  String.raw`once you've done (?:all|them)|(?:whole thing|whole lot|everything) (?:\w+ )?(?:again|\d|more)`,
+  String.raw`(?:whole thing|it all|do it|go|start|start it|lot|round|circuit|that) again|next round|repeat`,
+].join("|")})`);
 const RAMP_UP = / (?:warm up|lighter|light|ramp up|build up|feeder|easier|prep) (?:set|sets|round|one|ones) | (?:warm up|ramp up|build up) (?:with|to) /;
 
 /** How far back a clause is looked at, in characters. */
