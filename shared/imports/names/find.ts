@@ -118,6 +118,9 @@ function meansThing(words: readonly Word[], from: number, to: number, name: Name
   return glued || plural || alone || NUMBER.test(before?.plain ?? "") || (ARTICLES.has(before?.plain ?? "") && !governs && !(OWNING.has(before?.plain ?? "") && PLACES.test(name.words.join(" "))));
 }
 
+/** So many of the latest finds may end at the word before. */
+const NEAR = 40;
+
 const CLOSES = /[.!?;:]["')\]]*$/;
 
 /**
@@ -138,7 +141,7 @@ export function namesIn(words: readonly Word[], skip: ReadonlySet<number>): Ment
       parts.push(...partsOf(word.plain));
       // "Goblet squats, hold it": a plural that is a name itself ends there, and "squat hold" is another exercise.
       const previous = words[to - 1];
-      if (to > from && previous && isPlural(previous.plain) && (byLetters.has(nameWord(previous.plain)) || found.some((other) => other.to === to && other.from <= from)) && !/'s$/.test(previous.plain)) break;
+      if (to > from && previous && isPlural(previous.plain) && (byLetters.has(nameWord(previous.plain)) || found.slice(-NEAR).some((other) => other.to === to && other.from <= from)) && !/'s$/.test(previous.plain)) break;
       const likely = parts.length <= LONGEST_NAME ? lookUp(parts) : null;
       if (likely && isLikely(parts, likely, isPlural(word.plain)) && !(counted && likely.sure < 0.97)) found.push({ from, to: to + 1, ...likely, isThing: !likely.name.everyday || meansThing(words, from, to + 1, likely.name) });
       if (CLOSES.test(word.text)) break;
@@ -155,8 +158,12 @@ export function namesIn(words: readonly Word[], skip: ReadonlySet<number>): Ment
   });
   const size = ({ name, sure, from, to }: Mention): number => name.letters.length * (sure === 1 ? 1 : sure - 0.08) - (to - from) * 0.01;
   const kept: Mention[] = [];
+  const taken = new Set<number>();
   for (const mention of likely.sort((a, b) => size(b) - size(a) || a.from - b.from)) {
-    if (kept.every((other) => mention.to <= other.from || mention.from >= other.to)) kept.push(mention);
+    const places = Array.from({ length: mention.to - mention.from }, (_, at) => mention.from + at);
+    if (places.some((place) => taken.has(place))) continue;
+    kept.push(mention);
+    for (const place of places) taken.add(place);
   }
   return kept.sort((a, b) => a.from - b.from);
 }

@@ -26,6 +26,11 @@ export interface Speech {
   readonly teaches: readonly boolean[];
 }
 
+/** The same with its statements by sentence, so that a long speech is not searched whole for each name. */
+interface Indexed extends Speech {
+  readonly bySentence: ReadonlyMap<number, readonly Placed[]>;
+}
+
 const PREPARING: readonly Family[] = ["mobility-warmup"];
 const EASING: readonly Family[] = ["cooldown-stretch"];
 const EASY_NAME = /\b(?:stretch|pose|hip switch|downward dog|upward dog|thread the needle|airplane|shin box)\b/;
@@ -43,20 +48,30 @@ const WORKING = 12;
 /** Silence within a warm-up after which it may be over. */
 const WARMED = 8;
 
+type Placed = Speech["statements"][number];
+
+/** The statements of the sentences from `from` up to, not including, `until`. */
+function statementsIn({ bySentence }: Indexed, from: number, until: number): Placed[] {
+  const found: Placed[] = [];
+  for (let sentence = from; sentence < until; sentence += 1) found.push(...(bySentence.get(sentence) ?? []));
+  return found;
+}
+
 const isCounted = ({ says, about }: Statement): boolean => about !== "ramp-up" && (says.sets !== undefined || says.reps !== undefined || says.emomMinutes !== undefined);
 
 /** Points for a name beginning a block of its own. */
-function points(speech: Speech, at: number, inCircuit: boolean): number {
-  const { candidates, statements, teaches, said } = speech;
+function points(speech: Indexed, at: number, inCircuit: boolean): number {
+  const { candidates, teaches, said } = speech;
   const candidate = candidates[at] as Candidate;
   const { sentence, strength, passing, listed, takenBack, isThing, sure } = candidate;
   if (takenBack) return -9;
   const until = Math.min(sentence + REACH, rivalOf(speech, at));
   let sum = [0, 1.2, 2.1][strength] ?? 0;
   if (/^(?:um |uh )?(?:okay|ok|alright|all right|right|so|next|now|then|and then|good|great|nice|cool|perfect|moving on|first|last|finally|lovely|brilliant)\b/.test(said[sentence] ?? "")) sum += 0.6;
-  if (until > sentence && statements.some((statement) => statement.sentence === sentence && (isCounted(statement) || statement.rank !== "extra"))) sum += 1.5;
-  else if (statements.some((statement) => statement.sentence > sentence && statement.sentence < until && isCounted(statement))) sum += 1.2;
-  else if (statements.some((statement) => statement.sentence > sentence && statement.sentence < until && statement.rank === "part")) sum += 0.6;
+  const after = statementsIn(speech, sentence + 1, until);
+  if (until > sentence && statementsIn(speech, sentence, sentence + 1).some((statement) => isCounted(statement) || statement.rank !== "extra")) sum += 1.5;
+  else if (after.some(isCounted)) sum += 1.2;
+  else if (after.some(({ rank }) => rank === "part")) sum += 0.6;
   const teaching = teaches.slice(sentence, Math.min(until, sentence + REACH)).filter(Boolean).length;
   sum += Math.min(1.2, teaching * 0.4);
   // Sets are done in silence.
@@ -79,22 +94,26 @@ function refersTo(candidate: Candidate, open: Candidate): boolean {
 }
 
 /** The sentence of the next name that is introduced as another exercise. */
-const rivalOf = ({ candidates }: Speech, at: number): number => {
+function rivalOf({ candidates }: Speech, at: number): number {
   const candidate = candidates[at] as Candidate;
-  // "Ankle circles, okay, the first exercise is the leg press": what follows in the same breath is the other's.
-  if (candidates.slice(at + 1).some((other) => other.sentence === candidate.sentence && other.strength > candidate.strength && !other.passing && other.isThing && other.name.title !== candidate.name.title)) return candidate.sentence;
-  return candidates.slice(at + 1).find((other) => other.sentence > candidate.sentence && other.strength >= 1 && other.isThing && !other.passing && other.name.title !== candidate.name.title)?.sentence ?? Infinity;
-};
+  for (let place = at + 1; place < candidates.length; place += 1) {
+    const other = candidates[place] as Candidate;
+    if (other.passing || !other.isThing || other.name.title === candidate.name.title) continue;
+    // "Ankle circles, okay, the first exercise is the leg press": what follows in the same breath is the other's.
+    if (other.sentence === candidate.sentence ? other.strength > candidate.strength : other.strength >= 1) return other.sentence;
+  }
+  return Infinity;
+}
 
 /** Are several sets said for it before another exercise comes? */
-function isCountedFrom(speech: Speech, at: number): boolean {
+function isCountedFrom(speech: Indexed, at: number): boolean {
   const from = (speech.candidates[at] as Candidate).sentence;
   const until = Math.min(from + REACH, rivalOf(speech, at));
-  return speech.statements.some((statement) => statement.sentence >= from && statement.sentence < until && isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.reps !== undefined || statement.says.emomMinutes !== undefined));
+  return statementsIn(speech, from, until).some((statement) => isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.reps !== undefined || statement.says.emomMinutes !== undefined));
 }
 
 /** Named without its sets, and named again later with them: this was only the announcement. */
-const isOnlyAnnounced = (speech: Speech, at: number): boolean => {
+const isOnlyAnnounced = (speech: Indexed, at: number): boolean => {
   const { name, sentence, listed } = speech.candidates[at] as Candidate;
   if (isCountedFrom(speech, at)) return false;
   return speech.candidates.some((later, place) => place > at && later.name.title === name.title && later.sentence > sentence + (listed ? 0 : 3) && later.strength >= 1 && !later.passing && isCountedFrom(speech, place));
@@ -113,7 +132,7 @@ interface Opened {
 const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
 
 /** Names that begin blocks, where the warm-up begins and where the cool-down does; before the closing is looked for. */
-function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
+function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
   const { said, candidates, sentences } = speech;
   const opened: Opened[] = [];
   let zone: "before" | "warm-up" | "main" | "cool-down" = "before";
@@ -152,7 +171,7 @@ function openings(speech: Speech, mobileIsMain: boolean): Opened[] {
         continue;
       }
       const [before, last] = [opened.at(-2), opened.at(-1)];
-      if (before?.candidate?.name.title === candidate.name.title && candidate.isThing && !candidate.passing && last && number - last.sentence <= 2 && last.kind === "exercise" && !speech.statements.some(({ sentence }) => sentence >= last.sentence && sentence < number)) {
+      if (before?.candidate?.name.title === candidate.name.title && candidate.isThing && !candidate.passing && last && number - last.sentence <= 2 && last.kind === "exercise" && statementsIn(speech, last.sentence, number).length === 0) {
         // "Squats, and we pair them with push-ups. So the squats": the second was only announced, and comes later.
         opened.pop();
         open = before.candidate;
@@ -194,12 +213,12 @@ function fromLists(speech: Speech, opened: readonly Opened[]): Opened[] {
 }
 
 /** A run of easy exercises before the work is the warm-up, after it the cool-down, where the coach gave them no name. */
-function unnamedEnds(opened: readonly Opened[], speech: Speech): Opened[] {
+function unnamedEnds(opened: readonly Opened[], speech: Indexed): Opened[] {
   const isMain = ({ candidate, kind }: Opened): boolean => kind === "exercise" && candidate !== null && !isMobile(candidate);
   const mains = opened.filter(isMain).length;
   const exercises = opened.filter(({ kind }) => kind === "exercise").length;
   if (mains === 0 || mains < exercises * 0.4) return [...opened];
-  const counted = ({ sentence }: Opened): boolean => speech.statements.some((statement) => statement.sentence >= sentence && statement.sentence <= sentence + 4 && (statement.says.sets ?? 0) > 1);
+  const counted = ({ sentence }: Opened): boolean => statementsIn(speech, sentence, sentence + 5).some(({ says }) => (says.sets ?? 0) > 1);
   const first = opened.findIndex(isMain);
   const last = opened.findLastIndex(isMain);
   const out: Opened[] = [];
@@ -217,7 +236,9 @@ function unnamedEnds(opened: readonly Opened[], speech: Speech): Opened[] {
 /** The sentence the closing begins with, or null. It is looked for in the last part, from the back. */
 function closingFrom({ said, sentences, statements, candidates }: Speech, after: number): number | null {
   const least = Math.max(after + 1, Math.floor(sentences.length * 0.5));
-  const sure = said.findIndex((text, number) => number >= least && SURE_CLOSING.test(text) && !said.slice(number + 1).some((_, later) => candidates.some(({ sentence, strength, passing }) => sentence === number + 1 + later && strength === 2 && !passing && later > 3)));
+  // A farewell after which exercises still begin was only a manner of speaking.
+  const lastStart = candidates.reduce((last, { sentence, strength, passing }) => (strength === 2 && !passing ? Math.max(last, sentence) : last), -1);
+  const sure = said.findIndex((text, number) => number >= least && SURE_CLOSING.test(text) && lastStart < number + 5);
   const any = said.findLastIndex((text, number) => number >= least && CLOSING.test(text));
   const last = said.findIndex((text, number) => number >= Math.max(least, sentences.length - 3) && FAREWELL.test(text) && !statements.some(({ sentence }) => sentence === number));
   let from = sure >= 0 ? sure : any >= sentences.length - 6 ? any : last;
@@ -241,7 +262,10 @@ function ledFrom(said: readonly string[], sentence: number, floor: number): numb
  * The running order of what was said: opening, warm-up, exercises in order, cool-down, closing. Every sentence is in one part.
  * What no part claims stands before the first or after the last of them: an opening when it greets, talk when it does not.
  */
-export function runningOrder(speech: Speech): Part[] {
+export function runningOrder(given: Speech): Part[] {
+  const bySentence = new Map<number, Placed[]>();
+  for (const statement of given.statements) bySentence.set(statement.sentence, [...(bySentence.get(statement.sentence) ?? []), statement]);
+  const speech: Indexed = { ...given, bySentence };
   const { said, sentences, candidates } = speech;
   const mobile = candidates.filter((candidate) => candidate.isThing && !candidate.passing);
   const mobileIsMain = mobile.filter(isMobile).length > mobile.length * 0.6;

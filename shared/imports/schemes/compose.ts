@@ -72,8 +72,10 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
   const parts = statements.filter((statement) => statement.rank === "part" && statement.about !== "ramp-up" && isBout(statement));
   const extras = statements.filter(({ rank }) => rank === "extra");
   /** The scheme an extra belongs to: the last one named before it in its sentence, or the next one in it. */
+  const named = new Map<number, Ordered[]>();
+  for (const whole of statements.filter(({ rank }) => rank === "whole")) named.set(whole.sentence, [...(named.get(whole.sentence) ?? []), whole]);
   const ownerOf = (extra: Ordered): Ordered | null => {
-    const here = [...ramps, ...wholes].filter(({ sentence }) => sentence === extra.sentence).sort((a, b) => a.from - b.from);
+    const here = named.get(extra.sentence) ?? [];
     return here.findLast(({ from }) => from <= extra.from) ?? here[0] ?? null;
   };
   const add = (role: SetRole, base: readonly Ordered[], scheme: Scheme): boolean => {

@@ -1,5 +1,5 @@
 import type { Scheme, Tempo } from "../../training";
-import { N, number, secondsOf, TIME, type Phrase, type Saying } from "./statement";
+import { before, N, number, secondsOf, TIME, type Phrase, type Saying } from "./statement";
 
 /** Loads, rests, tempo, effort and sides as coaches say them. */
 
@@ -14,11 +14,10 @@ const OTHER_WEIGHT = / (?:add|adding|added|extra|another|more|up by|go up|plus|b
 
 const LOADS: readonly Saying[] = [
   { find: new RegExp(String.raw` (?:(?<two>2|pair of|double) )?(?<value>${N})(?: (?:to|or) (?<more>${N}))? (?<unit>${WEIGHT})(?<hand>${HAND})?`, "g"), read: ({ two, value, more, unit = "kg", hand }, match) => {
-    const before = match.input.slice(Math.max(0, match.index - 24), match.index + 1);
-    if (OTHER_WEIGHT.test(before)) return null;
+    if (OTHER_WEIGHT.test(before(match))) return null;
     const each = two !== undefined || (hand !== undefined && !/ side$/.test(hand));
     const load = { value: number(value), unit: unitOf(unit), ...(each ? { perHand: true as const } : {}) };
-    const plus = / bodyweight (?:plus|and) $/.test(before);
+    const plus = / bodyweight (?:plus|and) $/.test(before(match));
     return extra({ load: plus ? { value: load.value, unit: `bodyweight+${load.unit}` } : load }, more === undefined ? null : "A range of loads was said; the lighter one was taken.");
   } },
   { find: new RegExp(String.raw` (?<value>${N}) percent(?: of(?: your| the| my)? (?:max|1rm|1 rep max|one rep max|best))?`, "g"), read: ({ value }) => {
@@ -102,7 +101,7 @@ const EFFORTS: readonly Saying[] = [
 ];
 
 const SIDES: readonly Saying[] = [
-  { find: / (?:on |for |to )?(?:each|per|every|either|both|a) (?:side|sides|leg|legs|arm|arms|foot|hip|knee|direction|way|shoulder)(?= )/g, read: (_, match) => (/ (?:kilos?|kgs?|kg|pounds?|lbs?|plates?) $/.test(match.input.slice(0, match.index + 1)) || / (?:on a|to a|a) /.test(match[0]) && !/\d (?:reps? |slow ones )?$/.test(match.input.slice(0, match.index + 1)) ? null : extra({ eachSide: true })) },
+  { find: / (?:on |for |to )?(?:each|per|every|either|both|a) (?:side|sides|leg|legs|arm|arms|foot|hip|knee|direction|way|shoulder)(?= )/g, read: (_, match) => (/ (?:kilos?|kgs?|kg|pounds?|lbs?|plates?) $/.test(before(match)) || / (?:on a|to a|a) /.test(match[0]) && !/\d (?:reps? |slow ones )?$/.test(before(match)) ? null : extra({ eachSide: true })) },
   { find: / (?:then|and) (?:we )?(?:swap|switch|change) (?:sides|legs|arms|hands)(?= )/g, read: () => extra({ eachSide: true }) },
   { find: new RegExp(String.raw` (?<count>\d+) drop sets?(?= )`, "g"), read: ({ count }) => extra({ dropSets: number(count) }) },
 ];

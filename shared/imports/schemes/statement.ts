@@ -73,3 +73,6 @@ export function secondsOf(text: string | undefined): number | null {
 }
 
 export const number = (text: string | undefined): number => Number(text ?? Number.NaN);
+
+/** The few words right before a match. */
+export const before = ({ input, index }: RegExpExecArray): string => input.slice(Math.max(0, index - 30), index + 1);

@@ -41,7 +41,7 @@ const clauseBefore = (text: string, place: number): string => {
 const sentenceAround = (text: string, from: number, to: number): string => text.slice(text.lastIndexOf(" | ", from) + 1, (text.indexOf(" | ", to) + 1 || text.length) + 1);
 
 function isElsewhere(text: string, from: number, to: number): boolean {
-  return ELSEWHERE.test(`${clauseBefore(text, from)} `) || AFTERWARDS.test(text.slice(to)) || / (?:not|isn't|than|wasn't) $/.test(text.slice(0, from + 1));
+  return ELSEWHERE.test(`${clauseBefore(text, from)} `) || AFTERWARDS.test(text.slice(to, to + 80)) || / (?:not|isn't|than|wasn't) $/.test(text.slice(Math.max(0, from - 12), from + 1));
 }
 
 function statementOf({ says, rank, remark = null, either }: Phrase, heard: Heard, start: number, end: number): Statement | null {

@@ -1,5 +1,5 @@
 import type { Scheme } from "../../training";
-import { N, number, secondsOf, TIME, type Phrase, type Saying } from "./statement";
+import { before, N, number, secondsOf, TIME, type Phrase, type Saying } from "./statement";
 
 /** Sets, reps, times and distances as coaches say them. */
 
@@ -154,7 +154,7 @@ export const WORK: readonly Saying[] = [
   // Sets alone: "3 sets", "same again for 3 rounds", "3 times through"
   { find: new RegExp(String.raw` (?<sets>${N})${KIND} ${SETS}(?! (?:ago|in a row|done|down|complete|left|to go|in the bag))`, "g"), read: ({ sets }, match) => {
     const count = number(sets);
-    if (count === 1 && / (?:that's|was|is|that) $/.test(match.input.slice(0, match.index + 1))) return null;
+    if (count === 1 && / (?:that's|was|is|that) $/.test(before(match))) return null;
     return Number.isInteger(count) && count >= 1 && count <= 20 ? part({ sets: count }) : null;
   } },
   { find: / (?:lot|thing|it|that|them|these|everything|circuit|round|exercise|move|movement|station|one|each|all|five|four|\d) (?:all )?(?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
