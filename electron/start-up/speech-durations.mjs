@@ -1,6 +1,6 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
+import { bundled } from "./bundled.mjs";
 import { ROOT } from "./stamps.mjs";
 import { findSynthesiser } from "./synthesiser.mjs";
 import { run } from "./run.mjs";
@@ -12,14 +12,8 @@ import { run } from "./run.mjs";
  */
 const synthesiser = findSynthesiser();
 if (synthesiser === null) throw new Error("espeak-ng is needed to record durations, and there is none on this computer.");
-const esbuild = await import("esbuild");
-const outfile = join(ROOT, ".cache", "speech-durations.mjs");
-const from = (path) => JSON.stringify(join(ROOT, "tests", "trade", path));
-await esbuild.build({
-  stdin: { contents: `export * from ${from("speech-passages.ts")}; export * from ${from("synthesiser.ts")};`, resolveDir: ROOT },
-  bundle: true, platform: "node", format: "esm", packages: "external", outfile, logLevel: "error",
-});
-const { PACE_SENTENCES, PASSAGES, VOICES, secondsHeard, spokenAloud } = await import(pathToFileURL(outfile).href);
+const { PACE_SENTENCES, PASSAGES } = await bundled("tests/trade/speech-passages.ts");
+const { VOICES, secondsHeard, spokenAloud } = await bundled("tests/trade/synthesiser.ts");
 const texts = [...PACE_SENTENCES, ...PASSAGES.map(({ written, said = written }) => said)];
 const version = (await run(synthesiser, ["--version"])).output.replace(/\s*Data at.*$/s, "").trim();
 const seconds = Object.fromEntries(VOICES.map((voice) => [`${voice.voice} ${voice.rate}`, texts.map((text) => Math.round(secondsHeard(spokenAloud(text, voice)) * 100) / 100)]));
