@@ -2,50 +2,71 @@ import { sentencesOf, stretchesOf } from "./sentences";
 import { spokenForm } from "./spoken-form";
 import type { Pronunciation } from "./types";
 
-const bare = (word: string): string => word.toLowerCase().replace(/[‘’ʼ]/g, "'").replace(/[^\p{L}\p{M}\p{N}'-]/gu, "");
-const wordsOf = (text: string): string[] => text.split(/\s+/).filter((word) => /[^\s/]/.test(word));
+/** A word alone, so that commas, quotes and capitals make no difference; a sign stays itself. */
+const bare = (word: string): string => word.toLowerCase().replace(/[‘’ʼ]/g, "'").replace(/[^\p{L}\p{M}\p{N}'-]+/gu, "").replace(/^['-]+|['-]+$/g, "") || word;
+/** Marks without a sound of their own stand in no word's way; "&" has one. */
+const isHeard = (word: string): boolean => /[\p{L}\p{N}]/u.test(word) || /[\p{L}\p{N}]/u.test(spokenForm(word));
+const heardWords = (text: string): string[] => text.split(/\s+/).filter((word) => word !== "" && isHeard(word));
+const trimmed = (words: readonly string[]): string => words.join(" ").replace(/[.,;:!?…]+$/, "");
 
-/** Lengths of the longest common runs of words from each pair of places on. */
-function commonFrom(a: readonly string[], b: readonly string[]): Uint16Array[] {
-  const table = Array.from({ length: a.length + 1 }, () => new Uint16Array(b.length + 1));
+/** Longest common run of words, written against said, as pairs of places. */
+function common(a: readonly string[], b: readonly string[]): (readonly [number, number])[] {
+  const lengths = Array.from({ length: a.length + 1 }, () => new Uint16Array(b.length + 1));
+  const at = (i: number, j: number): number => lengths[i]?.[j] ?? 0;
   for (let i = a.length - 1; i >= 0; i -= 1) {
     for (let j = b.length - 1; j >= 0; j -= 1) {
-      const [row, below] = [table[i] as Uint16Array, table[i + 1] as Uint16Array];
-      row[j] = a[i] === b[j] ? (below[j + 1] ?? 0) + 1 : Math.max(below[j] ?? 0, row[j + 1] ?? 0);
+      const row = lengths[i];
+      if (row) row[j] = a[i] === b[j] ? at(i + 1, j + 1) + 1 : Math.max(at(i + 1, j), at(i, j + 1));
     }
   }
-  return table;
+  const pairs: (readonly [number, number])[] = [];
+  for (let i = 0, j = 0; i < a.length && j < b.length; ) {
+    if (a[i] === b[j]) pairs.push([i++, j++]);
+    else if (at(i + 1, j) >= at(i, j + 1)) i += 1;
+    else j += 1;
+  }
+  return pairs;
+}
+
+interface Stretch {
+  readonly written: readonly [number, number];
+  readonly said: readonly [number, number];
+}
+
+/** What lies between the words both share. */
+function between(pairs: readonly (readonly [number, number])[], ends: readonly [number, number]): Stretch[] {
+  const found: Stretch[] = [];
+  let [from, heard] = [0, 0];
+  for (const [i, j] of [...pairs, ends]) {
+    if (i > from || j > heard) found.push({ written: [from, i], said: [heard, j] });
+    [from, heard] = [i + 1, j + 1];
+  }
+  return found;
+}
+
+const isOneSided = ({ written, said }: Stretch): boolean => written[0] === written[1] || said[0] === said[1];
+
+/** Shared words can be paired from the front or from the back; the way that leaves fewer words without a partner is right. */
+function unlike(a: readonly string[], b: readonly string[]): Stretch[] {
+  const ends = [a.length, b.length] as const;
+  const front = between(common(a, b), ends);
+  if (!front.some(isOneSided)) return front;
+  const turned = common([...a].reverse(), [...b].reverse()).map(([i, j]) => [a.length - 1 - i, b.length - 1 - j] as const).reverse();
+  const back = between(turned, ends);
+  return back.filter(isOneSided).length < front.filter(isOneSided).length ? back : front;
 }
 
 function pairsOf(sentence: string, pronunciations: readonly Pronunciation[]): Pronunciation[] {
-  const [written, said] = [wordsOf(sentence), wordsOf(spokenForm(sentence, pronunciations))];
-  const [asWritten, asSaid] = [written.map(bare), said.map(bare)];
-  const common = commonFrom(asWritten, asSaid);
-  const pairs: { written: string[]; said: string[] }[] = [];
-  let [i, j, open] = [0, 0, false];
-  const differ = (from: string | undefined, to: string | undefined): void => {
-    if (!open) pairs.push({ written: [], said: [] });
-    open = true;
-    if (from !== undefined) pairs.at(-1)?.written.push(from);
-    if (to !== undefined) pairs.at(-1)?.said.push(to);
-  };
-  while (i < written.length || j < said.length) {
-    if (i < written.length && j < said.length && asWritten[i] === asSaid[j]) [i, j, open] = [i + 1, j + 1, false];
-    else if (j >= said.length || (i < written.length && (common[i + 1]?.[j] ?? 0) >= (common[i]?.[j + 1] ?? 0))) {
-      differ(written[i], undefined);
-      i += 1;
-    } else {
-      differ(undefined, said[j]);
-      j += 1;
-    }
-  }
-  const tidy = (words: readonly string[]): string => words.join(" ").replace(/[.,;:!?…]+$/, "");
-  return pairs.map((pair) => ({ written: tidy(pair.written), said: tidy(pair.said) })).filter((pair) => bare(pair.written) !== bare(pair.said));
+  const [written, said] = [heardWords(sentence), heardWords(spokenForm(sentence, pronunciations))];
+  return unlike(written.map(bare), said.map(bare)).filter((stretch) => !isOneSided(stretch)).map((stretch) => ({
+    written: trimmed(written.slice(...stretch.written)), said: trimmed(said.slice(...stretch.said)),
+  }));
 }
 
 /**
  * What is said otherwise than it is written, piece by piece and in order: { "3x8-10" , "three sets of eight to ten" }. Any piece can be
  * corrected by an entry of its `written` in the list of pronunciations.
+ * @returns empty when every word is said as it stands
  */
 export function saidDifferently(text: string, pronunciations: readonly Pronunciation[] = []): Pronunciation[] {
   return stretchesOf(text).flatMap(sentencesOf).flatMap((sentence) => pairsOf(sentence, pronunciations));

@@ -1,9 +1,9 @@
 import { episodeClocks } from "../../clocks";
 import { blockName, type Block, type Episode } from "../../episode";
 import { secondsOf, shotsOf } from "../../filming";
-import { breaths, speak, type BlockScreenClock, type Pace, type Segment } from "../../speech";
+import { breaths, speak, type BlockScreenClock, type Pace, type Pronunciation, type Segment } from "../../speech";
 import { spokenLines } from "../spoken-lines";
-import { pronounced, type Pronounced } from "./pronounced";
+import { pronounced } from "./pronounced";
 
 /** What is read in one go: a sentence, or where a sentence is longer than any page should hold, a part of it that ends at a breath. */
 export interface ScriptRow {
@@ -12,7 +12,7 @@ export interface ScriptRow {
   readonly seconds: number;
   /** In breaths, stars of emphasis still in. */
   readonly segments: readonly Segment[];
-  readonly pronounced: readonly Pronounced[];
+  readonly pronounced: readonly Pronunciation[];
   /** What is on screen from here on: shot lines as written. */
   readonly shots: readonly string[];
   /** The say line ends here. */
