@@ -1,3 +1,5 @@
+import { NUMBER_VALUES } from "../speech";
+
 /** A number in a text, in figures or in words. */
 export interface NumberSaid {
   readonly value: number;
@@ -6,14 +8,11 @@ export interface NumberSaid {
   readonly inWords: boolean;
 }
 
-const UNITS = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"];
-const TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
-const SMALL = `(?:(?:${TENS.join("|")})(?:[ -](?:${UNITS.slice(1, 10).join("|")}))?|${[...UNITS].reverse().join("|")})`;
+const wordsBetween = (least: number, most: number): string[] => [...NUMBER_VALUES].filter(([, value]) => value >= least && value <= most).map(([word]) => word);
+const SMALL = `(?:(?:${wordsBetween(20, 90).join("|")})(?:[ -](?:${wordsBetween(1, 9).join("|")}))?|${wordsBetween(0, 19).reverse().join("|")})`;
 const SAID = new RegExp(`\\b(?:\\d+(?:[.,]\\d+)?|(?:(?:a|one|two) hundred(?: and ${SMALL})?|${SMALL})(?: (?:and a half|point five))?)(?![\\w-])`, "gi");
 
-function smallValue(words: string): number {
-  return words.split(/[ -]/).reduce((sum, word) => sum + (TENS.includes(word) ? (TENS.indexOf(word) + 2) * 10 : Math.max(0, UNITS.indexOf(word))), 0);
-}
+const smallValue = (words: string): number => words.split(/[ -]/).reduce((sum, word) => sum + (NUMBER_VALUES.get(word) ?? 0), 0);
 
 function valueOf(said: string): number {
   const low = said.toLowerCase();

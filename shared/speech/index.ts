@@ -7,7 +7,7 @@ export { paceFromCaptions, paceFromRecording, paceFromTaps } from "./pace-source
 export { heardSpeech, type HeardSpeech, type Stretch } from "./recording";
 export { saidDifferently } from "./said-differently";
 export { spokenForm } from "./spoken-form";
-export { decimalWords, numberWords, ordinalWords } from "./numbers";
+export { NUMBER_VALUES, decimalWords, numberWords, ordinalWords } from "./numbers";
 export { syllablesOf } from "./syllables";
 export { saidWords, type SaidWord } from "./said-words";
 export { speak } from "./speak";

@@ -5,6 +5,12 @@ const SMALL = [
 const TENS = ["", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"] as const;
 const SCALES = [[1e12, "trillion"], [1e9, "billion"], [1e6, "million"], [1e3, "thousand"], [100, "hundred"]] as const;
 
+/** What the single words of numbers stand for: "zero" to "nineteen", "twenty" to "ninety". */
+export const NUMBER_VALUES: ReadonlyMap<string, number> = new Map([
+  ...SMALL.map((word, value): [string, number] => [word, value]),
+  ...TENS.flatMap((word, tens): [string, number][] => (word === "" ? [] : [[word, tens * 10]])),
+]);
+
 /** Ordinals that are not their cardinal with "th". */
 const ORDINALS: Readonly<Record<string, string>> = {
   one: "first", two: "second", three: "third", five: "fifth", eight: "eighth", nine: "ninth", twelve: "twelfth",

@@ -1,11 +1,13 @@
-const SMALL = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"];
-const TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
+import { NUMBER_VALUES } from "../../speech";
 
 /** Any word a number is made of. */
-export const NUMBER_WORD = [...SMALL, ...TENS].sort((a, b) => b.length - a.length).join("|");
+export const NUMBER_WORD = [...NUMBER_VALUES.keys()].sort((a, b) => b.length - a.length).join("|");
 
 /** 0 to 19, or null. */
-export const digitOf = (word: string): number | null => (SMALL.includes(word) ? SMALL.indexOf(word) : null);
+export function digitOf(word: string): number | null {
+  const value = NUMBER_VALUES.get(word);
+  return value !== undefined && value < 20 ? value : null;
+}
 
 /**
  * The number that words say: "forty-two point five", "a hundred and twenty", "two and a half".
@@ -21,11 +23,11 @@ export function numberOf(text: string): number | null {
   let room = 1000;
   for (const [at, word] of words.entries()) {
     const small = digitOf(word);
-    const ten = TENS.indexOf(word);
+    const ten = small === null ? NUMBER_VALUES.get(word) : undefined;
     if (word === "a" && at === 0) continue;
     if (word === "thousand" && total === 0) [total, below, room] = [(below || 1) * 1000, 0, 1000];
     else if (word === "hundred" && below < 10 && room !== 100) [below, room] = [(below || 1) * 100, 100];
-    else if (ten >= 0 && room >= 100) [below, room] = [below + (ten + 2) * 10, 10];
+    else if (ten !== undefined && room >= 100) [below, room] = [below + ten, 10];
     else if (small !== null && (small < 10 ? room >= 10 && (small > 0 || words.length === 1) : room >= 100)) [below, room] = [below + small, 1];
     else return null;
   }

@@ -1,3 +1,4 @@
+import { NUMBER_VALUES } from "../../speech";
 import { isHesitation } from "../sentences/hesitations";
 import type { Word } from "../types";
 
@@ -12,9 +13,8 @@ export interface Token {
   readonly stop: boolean;
 }
 
-const SMALL = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"];
-const TENS = ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
-const VALUES = new Map<string, number>([...SMALL.map((word, value): [string, number] => [word, value]), ...TENS.map((word, at): [string, number] => [word, at * 10 + 20]), ["fourty", 40], ["dozen", 12]]);
+/** With a common slip and a word of its own. */
+const VALUES = new Map([...NUMBER_VALUES, ["fourty", 40], ["dozen", 12]] as const);
 
 /** Words between figures that soften and say nothing about the scheme. */
 const SOFT = new Set("about around roughly approximately maybe probably roundabout like just only basically please perhaps approx".split(" "));
