@@ -1,6 +1,6 @@
 import { linesOf, memoOn, type Block } from "../../shared/episode";
 import { shotSeconds } from "../../shared/filming";
-import { HANDLE_SECONDS, breaths, saidWords, screenClock, speak, type BlockScreenClock, type Pace, type Segment } from "../../shared/speech";
+import { breaths, saidWords, screenClock, speak, spokenLines, spokenSeconds, type BlockScreenClock, type Pace, type Segment } from "../../shared/speech";
 
 /** A word and when it is spoken; seconds. */
 export interface PlacedWord {
@@ -133,16 +133,17 @@ const HAIR = 0.1;
  * @param length - of the clip, or of what stands in for it; seconds
  */
 export function blockTimeline(block: Block, pace: Pace, length: number): BlockTimeline {
-  const placed = placedLines(block, pace);
-  const spoken = placed.filter(({ words }) => words.length > 0);
-  const said = spoken.reduce((sum, { seconds }) => sum + seconds, 0) + pace.sentenceSeconds * Math.max(0, spoken.length - 1);
-  const speechFrom = spoken.length === 0 ? 0 : Math.max(0, Math.min(HANDLE_SECONDS / 2, (length - said) / 2));
+  const spoken = spokenLines(block, length, pace);
+  const starts = new Map(spoken.map(({ line, from }) => [line.id, from]));
+  const speechFrom = spoken[0]?.from ?? 0;
   let at = speechFrom;
-  const lines = placed.map((line): TimedLine => {
-    const timed = { placed: line, from: at };
-    if (line.words.length > 0) at += line.seconds + pace.sentenceSeconds;
-    return timed;
+  const lines = placedLines(block, pace).map((placed): TimedLine => {
+    // A line without a sound stands where the next one begins.
+    const own = starts.get(placed.line);
+    if (own === undefined) return { placed, from: at };
+    at = own + (placed.seconds + pace.sentenceSeconds);
+    return { placed, from: own };
   });
   const hanging = lines.reduce((sum, { placed: line, from }) => sum + line.words.filter(({ to }) => from + to > length + HAIR).length, 0);
-  return { lines, speechFrom, speechTo: speechFrom + said, length, hanging };
+  return { lines, speechFrom, speechTo: speechFrom + spokenSeconds(spoken), length, hanging };
 }

@@ -1,8 +1,7 @@
 import { episodeClocks } from "../../clocks";
 import { blockName, type Block, type Episode } from "../../episode";
 import { framesToSeconds } from "../../filming";
-import { CAPTION_LIMITS, UPRIGHT_LIMITS, captionFaults, paceOf, type CaptionLimits, type Cue, type Pace } from "../../speech";
-import { spokenLines, spokenSeconds } from "../spoken-lines";
+import { CAPTION_LIMITS, UPRIGHT_LIMITS, captionFaults, paceOf, spokenLines, spokenSeconds, type CaptionLimits, type Cue, type Pace } from "../../speech";
 import { atomsOf, type Atom } from "./atoms";
 import { cutCaptions, type Piece, type TimedAtom } from "./cut";
 import { showCaptions } from "./show";

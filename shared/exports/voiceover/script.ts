@@ -1,8 +1,7 @@
 import { episodeClocks } from "../../clocks";
 import { blockName, type Block, type Episode } from "../../episode";
 import { secondsOf, shotsOf } from "../../filming";
-import { breaths, speak, type BlockScreenClock, type Pace, type Pronunciation, type Segment } from "../../speech";
-import { spokenLines } from "../spoken-lines";
+import { breaths, speak, spokenLines, type BlockScreenClock, type Pace, type Pronunciation, type Segment } from "../../speech";
 import { pronounced } from "./pronounced";
 
 /** What is read in one go: a sentence, or where a sentence is longer than any page should hold, a part of it that ends at a breath. */

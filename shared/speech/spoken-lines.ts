@@ -1,5 +1,7 @@
 import { linesOf, type Block, type Line } from "../episode";
-import { HANDLE_SECONDS, speak, type Pace } from "../speech";
+import { HANDLE_SECONDS } from "./screen-clock";
+import { speak } from "./speak";
+import type { Pace } from "./types";
 
 /** A say line with words in it, and when it is spoken if the pace holds. */
 export interface SpokenLine {
