@@ -57,6 +57,9 @@ export function effortSaid({ amrap, rir, rpe }: Scheme): string {
   return rir === undefined ? `RPE ${rpe}` : `${rir} in reserve`;
 }
 
+/** A text short enough to stand in a sentence. */
+export const shortened = (text: string, most = 60): string => (text.length > most ? `${text.slice(0, most - 3).trimEnd()}...` : text);
+
 /** "ankles, knees and hips" */
 export function listed(items: readonly string[]): string {
   if (items.length < 2) return items.join("");

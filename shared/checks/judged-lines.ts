@@ -1,6 +1,7 @@
 import { memoOn, type Block, type Facts, type Line } from "../episode";
 import { exerciseOf } from "./blocks";
 import { readCue, type CueAudience, type CueLabel, type CueSlot } from "./language";
+import type { Moment } from "./types";
 
 /** The lines that viewers see or hear, and how the language reader calls them. */
 const SLOTS: Partial<Record<Line["kind"], CueSlot>> = { cue: "cue", say: "voiceover", caution: "safety" };
@@ -35,16 +36,21 @@ function labelsOf(line: Line, slot: CueSlot, block: Block, facts: Facts): readon
   return found.filter((label, i) => found.findIndex((each) => each.label === label.label) === i);
 }
 
-/** What the language reader says of a block's lines, for the people the episode is for. */
-export function judged(block: Block, facts: Facts): { readonly line: Line; readonly label: CueLabel }[] {
+export interface JudgedLine {
+  readonly line: Line;
+  readonly label: CueLabel;
+  /** What is shown must be right when the camera runs; what is only said can still be mended at the microphone. */
+  readonly moment: Moment;
+}
+
+/** What one of the two readers says of a block's lines, for the people the episode is for. */
+export function judged(block: Block, facts: Facts, by: CueLabel["by"]): JudgedLine[] {
   return block.lines.flatMap((line) => {
     const slot = SLOTS[line.kind];
     if (!slot) return [];
     // A declared partner has a rule of its own, which knows the name and the words to say.
     const isDeclared = facts.partners.some(({ name }) => name.trim() !== "" && line.text.toLowerCase().includes(name.trim().toLowerCase()));
-    return labelsOf(line, slot, block, facts).filter(({ label }) => !(label === "disclosure-missing" && isDeclared)).map((label) => ({ line, label }));
+    const moment = line.kind === "say" ? "before speaking" : "before filming";
+    return labelsOf(line, slot, block, facts).filter((found) => found.by === by && !(found.label === "disclosure-missing" && isDeclared)).map((label) => ({ line, label, moment }));
   });
 }
-
-/** Words short enough to stand in a sentence. */
-export const shortened = (text: string): string => (text.length > 60 ? `${text.slice(0, 57).trimEnd()}...` : text);

@@ -1,6 +1,6 @@
 import { blockName } from "../../../episode";
 import { shotsOf } from "../../../filming";
-import { PRACTICE } from "../../blocks";
+import { PRACTICE, shortened } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
 
 export const shotAngle = defineBlockRule({
@@ -16,7 +16,7 @@ export const shotAngle = defineBlockRule({
     for (const { line, shot } of shotsOf(block)) {
       const text = line.text.trim();
       if (text === "" || shot.angle !== null || /\bany angle\b/i.test(text)) continue;
-      report({ block, line, message: "none", data: { name: blockName(block), shot: text.length > 60 ? `${text.slice(0, 57)}...` : text } });
+      report({ block, line, message: "none", data: { name: blockName(block), shot: shortened(text) } });
     }
   },
 });

@@ -1,3 +1,4 @@
+import { shortened } from "../../blocks";
 import { defineRule } from "../../define-rule";
 import { isPlain, names, plainWords } from "../../disclosure";
 
@@ -21,7 +22,7 @@ export const disclosureText = defineRule({
       const better = plainWords(partner);
       const partners = episode.partners.map((each) => (each === partner ? { ...each, disclosure: better } : each));
       report({
-        words: text, message: isPlain(text) ? "nameless" : "unclear", data: { partner: name, text: text.length > 80 ? `${text.slice(0, 77)}...` : text },
+        words: text, message: isPlain(text) ? "nameless" : "unclear", data: { partner: name, text: shortened(text, 80) },
         remedies: [{ label: `Writes: ${better}`, edits: [{ type: "set-facts", fields: { partners } }] }],
       });
     }

@@ -1,7 +1,7 @@
 import { blockName } from "../../../episode";
-import { PRACTICE } from "../../blocks";
+import { PRACTICE, shortened } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
-import { judged, shortened } from "../../judged-lines";
+import { judged } from "../../judged-lines";
 import { nearestLines, type CueLabelName } from "../../language";
 
 /** What the line would ask of people if it is what it resembles. */
@@ -36,13 +36,11 @@ export const noDoubtfulCue = defineBlockRule({
     messages: { resembles: "{name}: \"{words}\" reads like lines that {matter}. Say it plainly, or set this aside if you mean something else." },
   },
   check({ block, facts }, _options, report) {
-    for (const { line, label } of judged(block, facts)) {
-      if (label.by === "grammar") continue;
+    for (const { line, label, moment } of judged(block, facts, "likeness")) {
       const said = line.text.slice(label.start, label.end);
       const alike = nearestLines(said, label.label).map((each) => `"${shortened(each)}"`).join(" and ");
       report({
-        block, line, range: { start: label.start, end: label.end }, message: "resembles",
-        ...(line.kind === "say" ? {} : { moment: "before filming" as const }),
+        block, line, range: { start: label.start, end: label.end }, message: "resembles", moment,
         data: { name: blockName(block), words: shortened(said), matter: MATTERS[label.label] },
         why: `It resembles lines that were judged so, nearest ${alike}. What makes it a finding: ${label.ruling} A likeness is learned from judged lines and can be wrong.`,
       });

@@ -1,11 +1,10 @@
 import { blockName, type Block, type Line } from "../../../episode";
 import { sentencesOf } from "../../../speech";
-import { exerciseOf } from "../../blocks";
+import { exerciseOf, PRACTICE, shortened } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
 import type { CueLabel, CueLabelName } from "../../language";
-import { judged, shortened } from "../../judged-lines";
+import { judged } from "../../judged-lines";
 import type { CheckLevel, Remedy, RuleSource } from "../../types";
-import { PRACTICE } from "../../blocks";
 
 /** What each label means for the coach: how grave, on whose word, and what the catalogue's better cue would be about. */
 const GRADES: Readonly<Record<CueLabelName, { level: CheckLevel; source: RuleSource; about?: RegExp }>> = {
@@ -81,13 +80,11 @@ export const noUnsafeCue = defineBlockRule({
     },
   },
   check({ block, facts }, _options, report) {
-    for (const { line, label: found } of judged(block, facts)) {
-      const { label, start, end, by } = found;
-      if (by === "likeness") continue;
+    for (const { line, label: found, moment } of judged(block, facts, "grammar")) {
+      const { label, start, end } = found;
       report({
-        block, line, range: { start, end }, message: label, level: GRADES[label].level, source: GRADES[label].source,
-        // What is shown must be right when the camera runs; what is only said can still be mended at the microphone.
-        ...(line.kind === "say" ? {} : { moment: "before filming" as const }), data: { name: blockName(block), words: line.text.slice(start, end) }, remedies: remediesFor(line, found, block),
+        block, line, range: { start, end }, message: label, level: GRADES[label].level, source: GRADES[label].source, moment,
+        data: { name: blockName(block), words: line.text.slice(start, end) }, remedies: remediesFor(line, found, block),
       });
     }
   },
