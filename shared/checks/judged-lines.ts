@@ -23,16 +23,19 @@ function audiencesOf(facts: Facts): CueAudience[] {
 /** Lines are read once per place they stand in; a line that did not change is not read again. */
 const readings = memoOn((_line: Line) => new Map<string, readonly CueLabel[]>());
 
-function labelsOf(line: Line, slot: CueSlot, block: Block, facts: Facts): readonly CueLabel[] {
+/** What one reader finds for any of the people addressed, each label once. */
+function labelsOf(line: Line, slot: CueSlot, block: Block, facts: Facts, by: CueLabel["by"]): readonly CueLabel[] {
   const family = familyOf(block);
   const exercise = exerciseOf(block)?.name ?? (block.title.trim() || null);
   const known = readings(line);
-  const found = audiencesOf(facts).flatMap((audience) => {
+  const read = audiencesOf(facts).flatMap((audience) => {
     const key = `${family} ${audience} ${exercise ?? ""}`;
     const labels = known.get(key) ?? readCue({ text: line.text, family, slot, audience, exercise });
     known.set(key, labels);
     return labels;
   });
+  // By reader first: what likeness hears for one group must not hide what is plainly said to another.
+  const found = read.filter((label) => label.by === by);
   return found.filter((label, i) => found.findIndex((each) => each.label === label.label) === i);
 }
 
@@ -51,6 +54,6 @@ export function judged(block: Block, facts: Facts, by: CueLabel["by"]): JudgedLi
     // A declared partner has a rule of its own, which knows the name and the words to say.
     const isDeclared = facts.partners.some(({ name }) => name.trim() !== "" && line.text.toLowerCase().includes(name.trim().toLowerCase()));
     const moment = line.kind === "say" ? "before speaking" : "before filming";
-    return labelsOf(line, slot, block, facts).filter((found) => found.by === by && !(found.label === "disclosure-missing" && isDeclared)).map((label) => ({ line, label, moment }));
+    return labelsOf(line, slot, block, facts, by).filter((found) => !(found.label === "disclosure-missing" && isDeclared)).map((label) => ({ line, label, moment }));
   });
 }

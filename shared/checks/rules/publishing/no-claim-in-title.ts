@@ -18,6 +18,7 @@ export const noClaimInTitle = defineRule({
     const [found] = readCue({ text, family: "general", slot: "description", audience: "general", exercise: null }).filter(({ label }) => CLAIMS.includes(label));
     if (!found) return;
     const ruling = `${found.ruling.charAt(0).toLowerCase()}${found.ruling.slice(1)}`;
-    report({ words: text, message: "claim", data: { words: text.slice(found.start, found.end), ruling: /[.!?]$/.test(ruling) ? ruling : `${ruling}.` } });
+    // A likeness is no more than worth a thought, wherever it is heard.
+    report({ words: text, message: "claim", ...(found.by === "likeness" ? { level: "consider" as const } : {}), data: { words: text.slice(found.start, found.end), ruling: /[.!?]$/.test(ruling) ? ruling : `${ruling}.` } });
   },
 });
