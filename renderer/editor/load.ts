@@ -26,8 +26,8 @@ const withText = <N extends ElementNode>(node: N, text: string): N => {
 
 /** The nodes of one block: those already on the sheet under the same ids, brought up to date, and new ones. */
 function $blockNodes(block: Block, known: Known): LexicalNode[] {
-  const { id, kind, exercise, station, minutes, clipSeconds, actuals } = block;
-  const facts = { id, kind, exercise, station, minutes, clipSeconds, actuals };
+  const { id, kind, exercise, station, minutes, clipSeconds, actuals, filming = null } = block;
+  const facts = { id, kind, exercise, station, minutes, clipSeconds, actuals, filming };
   const found = known.get(id);
   const head = $isBlockNode(found) ? $setBlockHead(found, facts) : $createBlockNode(facts);
   const sets = block.sets.map((set) => {
@@ -87,5 +87,5 @@ export function $syncEpisode(episode: Episode, before: Episode | null = null): v
 
 /** An empty page still needs a place for the caret: a head without an id, which the projection leaves out. */
 export function $placeholder(): BlockNode {
-  return $createBlockNode({ id: "", kind: "opening", exercise: null, station: "", minutes: null, clipSeconds: null, actuals: [] });
+  return $createBlockNode({ id: "", kind: "opening", exercise: null, station: "", minutes: null, clipSeconds: null, actuals: [], filming: null });
 }

@@ -63,6 +63,7 @@ function $block(head: BlockNode, rows: readonly LexicalNode[], known: Projection
     lines: items.filter((item): item is Line => "kind" in item),
     alternates: items.filter((item): item is Alternate => !("role" in item) && !("kind" in item)),
     actuals: facts.actuals,
+    ...(facts.filming === null ? {} : { filming: facts.filming }),
   };
   next.blocks.set(key, { node: latest, title, items, block });
   return block;

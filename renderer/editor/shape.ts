@@ -38,7 +38,7 @@ export function registerShape(editor: LexicalEditor): () => void {
       for (const node of root.getChildren()) if (!$isSheetNode(node)) $adopt(node);
       const first = root.getFirstChild();
       if (first === null) root.append($placeholder());
-      else if (!$isBlockNode(first)) first.insertBefore($createBlockNode({ id: newId(), kind: "talk", exercise: null, station: "", minutes: null, clipSeconds: null, actuals: [] }));
+      else if (!$isBlockNode(first)) first.insertBefore($createBlockNode({ id: newId(), kind: "talk", exercise: null, station: "", minutes: null, clipSeconds: null, actuals: [], filming: null }));
       if (!$hasUpdateTag(LOAD_TAG)) $giveIds();
     }),
     editor.registerNodeTransform(LineBreakNode, (node) => {

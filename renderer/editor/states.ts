@@ -1,5 +1,5 @@
 import { createState } from "lexical";
-import { BLOCK_KINDS, LINE_KINDS, SET_ROLES, type Actual, type BlockKind, type Facts, type LineKind, type SetRole } from "../../shared/episode";
+import { BLOCK_KINDS, LINE_KINDS, SET_ROLES, type Actual, type BlockFilming, type BlockKind, type Facts, type LineKind, type SetRole } from "../../shared/episode";
 
 /**
  * What the nodes remember besides their text. Values come from a validated file or from this program,
@@ -17,6 +17,7 @@ export const stationState = createState("station", { parse: textOr("") });
 export const minutesState = createState("minutes", { parse: numberOrNull });
 export const clipSecondsState = createState("clipSeconds", { parse: numberOrNull });
 export const actualsState = createState("actuals", { parse: (value: unknown): Actual[] => (Array.isArray(value) ? (value as Actual[]) : []) });
+export const filmingState = createState("filming", { parse: (value: unknown): BlockFilming | null => (typeof value === "object" && value !== null ? (value as BlockFilming) : null) });
 export const lineKindState = createState("lineKind", { parse: oneOf<LineKind>(LINE_KINDS, "cue") });
 export const setRoleState = createState("setRole", { parse: oneOf<SetRole>(SET_ROLES, "working") });
 

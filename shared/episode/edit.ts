@@ -9,7 +9,7 @@ export type Edit =
   | { type: "insert-block"; at: number | null; block: Block }
   | { type: "remove-block"; block: string }
   | { type: "move-block"; block: string; to: number }
-  | { type: "set-block"; block: string; fields: Partial<Pick<Block, "kind" | "title" | "exercise" | "station" | "minutes" | "clipSeconds" | "actuals">> }
+  | { type: "set-block"; block: string; fields: Partial<Pick<Block, "kind" | "title" | "exercise" | "station" | "minutes" | "clipSeconds" | "actuals" | "filming">> }
   | { type: "insert-line"; block: string; at: number | null; line: Line }
   | { type: "set-line"; line: string; fields: Partial<Pick<Line, "kind" | "text">> }
   | { type: "remove-line"; line: string }

@@ -28,6 +28,9 @@ export const LEVELS = ["beginner", "intermediate", "advanced", "mixed"] as const
 export const GROUPS = ["teen", "older", "pregnant", "postnatal", "returning"] as const;
 export const RELATIONS = ["paid", "gifted", "affiliate", "own brand"] as const;
 export const UNITS = ["kg", "lb"] as const;
+export const LENS_NAMES = ["ultra-wide", "main", "tele"] as const;
+/** Sides of a station as the person who trains there sees them, facing ahead; lying down, ahead is where the head points. */
+export const FLOOR_SIDES = ["ahead", "behind", "left", "right"] as const;
 
 export const lineSchema = z.strictObject({ id, kind: z.enum(LINE_KINDS), text });
 
@@ -43,6 +46,39 @@ export const actualSchema = z.strictObject({
   load: z.number().min(0).max(2000).nullable(),
   reps: z.int().min(0).max(1000).nullable(),
   rir: z.number().min(0).max(10).nullable(),
+});
+
+/** Which camera mark, as filming names it: an angle and a size, "side full". A name that no shot asks for any more is kept and of no effect. */
+const markName = text.min(1).max(60);
+
+/** Where the coach wants a mark to stand: degrees from ahead, towards the left up to 180; metres along the floor. */
+export const placedMarkSchema = z.strictObject({ mark: markName, bearing: z.number().min(-180).max(180), distance: z.number().min(0.1).max(50) });
+
+/** What became of a shot on the day: the shot's line, the set it was filmed on (counted through the block; null for none), in the box or lost. */
+export const filmedSchema = z.strictObject({ shot: id, set: z.int().min(1).max(200).nullable(), got: z.boolean() });
+
+export const blockFilmingSchema = z.strictObject({ marks: z.array(placedMarkSchema).max(60), filmed: z.array(filmedSchema).max(400) });
+
+const metres = z.number().min(0.1).max(100);
+/** The room round a station: metres from the middle of the person to each wall (null: none near), walls with a mirror, the side where people walk past. */
+export const floorSchema = z.strictObject({
+  station: name,
+  walls: z.strictObject({ ahead: metres.nullable(), behind: metres.nullable(), left: metres.nullable(), right: metres.nullable() }),
+  mirrors: z.array(z.enum(FLOOR_SIDES)).max(4),
+  aisle: z.enum(FLOOR_SIDES).nullable(),
+});
+
+/** What the session is filmed with; left out, all is as usual. */
+export const sessionFilmingSchema = z.strictObject({
+  /** A phone's lens by name, or a 35 mm-equivalent focal length in millimetres. */
+  lens: z.union([z.enum(LENS_NAMES), z.number().min(5).max(1200)]),
+  /** Metres. */
+  stature: z.number().min(1).max(2.5),
+  /** A recording format as filming names it: "1080p30 HEVC". */
+  format: name,
+  freeGigabytes: z.number().min(0).max(100_000).nullable(),
+  /** Minutes of recording the battery lasts. */
+  batteryMinutes: z.number().min(1).max(10_000).nullable(),
 });
 
 export const blockSchema = z.strictObject({
@@ -61,6 +97,8 @@ export const blockSchema = z.strictObject({
   lines: z.array(lineSchema).max(MAX_LINES),
   alternates: z.array(alternateSchema).max(20),
   actuals: z.array(actualSchema).max(100),
+  /** Marks that were moved, and what was filmed; left out means neither. */
+  filming: blockFilmingSchema.optional(),
 });
 
 export const partnerSchema = z.strictObject({
@@ -116,6 +154,9 @@ export const episodeSchema = z.strictObject({
     /** Nobody there to spot. */
     alone: z.boolean(),
     cameras: z.int().min(1).max(2),
+    filming: sessionFilmingSchema.optional(),
+    /** Stations whose room is known, by name. */
+    floors: z.array(floorSchema).max(60).optional(),
   }),
   video: z.strictObject({ targetSeconds: z.int().min(10).max(36_000), frameRate: z.enum(FRAME_RATES), aspect: z.enum(ASPECTS) }),
   publish: z.strictObject({
@@ -144,5 +185,11 @@ export type Waiver = z.infer<typeof waiverSchema>;
 export type CarryOver = z.infer<typeof carryOverSchema>;
 export type FrameRate = Episode["video"]["frameRate"];
 export type Units = Episode["session"]["units"];
+export type BlockFilming = z.infer<typeof blockFilmingSchema>;
+export type PlacedMark = z.infer<typeof placedMarkSchema>;
+export type Filmed = z.infer<typeof filmedSchema>;
+export type Floor = z.infer<typeof floorSchema>;
+export type FloorSide = (typeof FLOOR_SIDES)[number];
+export type SessionFilming = z.infer<typeof sessionFilmingSchema>;
 /** Everything of an episode but its title and blocks: what the Write sheet shows as facts. */
 export type Facts = Omit<Episode, "title" | "blocks">;

@@ -15,7 +15,7 @@ export const JOIN_BLOCK_COMMAND: LexicalCommand<{ block: string }> = createComma
 
 /** A new, empty head; id and facts are its own. */
 export const $newHead = (kind: BlockKind, title = ""): BlockNode => {
-  const head = $createBlockNode({ id: newId(), kind, exercise: null, station: "", minutes: null, clipSeconds: null, actuals: [] });
+  const head = $createBlockNode({ id: newId(), kind, exercise: null, station: "", minutes: null, clipSeconds: null, actuals: [], filming: null });
   $setText(head, title);
   return head;
 };
@@ -45,7 +45,9 @@ export function $moveBlock(head: BlockNode, by: -1 | 1): void {
 
 /** A copy right below, with ids of its own. */
 export function $duplicateBlock(head: BlockNode): BlockNode {
-  const copy = $createBlockNode({ ...$blockHead(head), id: newId(), actuals: [] });
+  // Its shots get ids of their own, so nothing of it is filmed yet; where the marks stand is worth keeping.
+  const { filming, ...facts } = $blockHead(head);
+  const copy = $createBlockNode({ ...facts, id: newId(), actuals: [], filming: filming && { ...filming, filmed: [] } });
   $setText(copy, head.getTextContent());
   let last: LexicalNode = $lastOf(head);
   last.insertAfter(copy);

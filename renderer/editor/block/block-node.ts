@@ -1,18 +1,18 @@
 import { $create, $getState, $setState, ElementNode, type EditorConfig, type LexicalNode } from "lexical";
-import { BLOCK_KIND_NAMES, type Block } from "../../../shared/episode";
+import { BLOCK_KIND_NAMES, type Block, type BlockFilming } from "../../../shared/episode";
 import { RowNode } from "../row/row-node";
 import { textPart } from "../row/row-view";
-import { actualsState, blockKindState, clipSecondsState, exerciseState, idState, minutesState, stationState } from "../states";
+import { actualsState, blockKindState, clipSecondsState, exerciseState, filmingState, idState, minutesState, stationState } from "../states";
 
-/** The part of a block that its head holds; its rows follow as siblings until the next head. */
-export type BlockHead = Pick<Block, "id" | "kind" | "title" | "exercise" | "station" | "minutes" | "clipSeconds" | "actuals">;
+/** The part of a block that its head holds; its rows follow as siblings until the next head. Without marks moved or shots filmed `filming` is null. */
+export type BlockHead = Pick<Block, "id" | "kind" | "title" | "exercise" | "station" | "minutes" | "clipSeconds" | "actuals"> & { readonly filming: BlockFilming | null };
 
 /** The head of a block. Its text is the block's title. */
 export class BlockNode extends RowNode {
   override $config() {
     return this.config("block", {
       extends: ElementNode,
-      stateConfigs: [idState, blockKindState, exerciseState, stationState, minutesState, clipSecondsState, actualsState].map((stateConfig) => ({ stateConfig, flat: true })),
+      stateConfigs: [idState, blockKindState, exerciseState, stationState, minutesState, clipSecondsState, actualsState, filmingState].map((stateConfig) => ({ stateConfig, flat: true })),
     });
   }
 
@@ -59,6 +59,7 @@ export function $setBlockHead(node: BlockNode, head: Partial<Omit<BlockHead, "ti
   if (head.minutes !== undefined) $setState(node, minutesState, head.minutes);
   if (head.clipSeconds !== undefined) $setState(node, clipSecondsState, head.clipSeconds);
   if (head.actuals !== undefined) $setState(node, actualsState, head.actuals);
+  if (head.filming !== undefined) $setState(node, filmingState, head.filming);
   return node;
 }
 
@@ -72,5 +73,6 @@ export function $blockHead(node: BlockNode): Omit<BlockHead, "title"> {
     minutes: $getState(node, minutesState),
     clipSeconds: $getState(node, clipSecondsState),
     actuals: $getState(node, actualsState),
+    filming: $getState(node, filmingState),
   };
 }

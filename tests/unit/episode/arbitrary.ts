@@ -27,6 +27,13 @@ const blockBody = fc.record({
   lines: fc.array(fc.record({ kind: fc.constantFrom(...LINE_KINDS), text: lineText }), { maxLength: 8 }),
   alternates: fc.array(fc.record({ text: lineText }), { maxLength: 2 }),
   actuals: fc.array(actual, { maxLength: 3 }),
+  filming: fc.option(
+    fc.record({
+      marks: fc.array(fc.record({ mark: fc.constantFrom("side full", "any any", "gone"), bearing: fc.integer({ min: -180, max: 180 }), distance: fc.integer({ min: 1, max: 9 }) }), { maxLength: 2 }),
+      filmed: fc.array(fc.record({ shot: fc.constantFrom("id-1", "gone"), set: fc.option(fc.integer({ min: 1, max: 9 }), { nil: null }), got: fc.boolean() }), { maxLength: 2 }),
+    }),
+    { nil: null },
+  ),
 });
 
 /** Any valid episode; ids are numbered so that they are unique. */
@@ -59,6 +66,7 @@ export const anyEpisode: fc.Arbitrary<Episode> = fc
       lines: body.lines.map((line) => ({ id: id(), ...line })),
       alternates: body.alternates.map((alternate) => ({ id: id(), ...alternate })),
       actuals: body.actuals,
+      ...(body.filming ? { filming: body.filming } : {}),
     }));
     return {
       format: EPISODE_FORMAT, version: EPISODE_VERSION, id: "episode", title: parts.title, series: parts.series,
