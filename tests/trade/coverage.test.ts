@@ -23,6 +23,10 @@ describe("the coverage plan against a general-purpose optimiser", () => {
     fc.assert(fc.property(problems({ blocks: 2, sets: 6, wants: 6, marks: 4 }), same), { numRuns: 200, seed: 21 });
   }, 240_000);
 
+  it("and on 60 in which wants name their sets", () => {
+    fc.assert(fc.property(problems({ blocks: 2, sets: 7, wants: 8, marks: 5, named: true }), same), { numRuns: 60, seed: 23 });
+  }, 240_000);
+
   it("and on 25 of the size of a session's block", () => {
     fc.assert(fc.property(problems({ blocks: 1, sets: 12, wants: 9, marks: 6 }), same), { numRuns: 25, seed: 22, endOnFailure: true });
   }, 240_000);

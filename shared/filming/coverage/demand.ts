@@ -1,5 +1,5 @@
 import { wholeWeights } from "./exact";
-import { SET_KINDS, type CoverageBlock, type SetKind, type Want } from "./types";
+import { SET_KINDS, type CoverageBlock, type SetKind } from "./types";
 
 /**
  * What a mark still has to be filmed on, as a number: bit 1 a ramp-up set, bit 2 a working set, bit 4 a demonstration,
@@ -37,8 +37,6 @@ export interface MarkDemand {
   readonly any: Worth;
   readonly kinds: Readonly<Record<SetKind, Worth>>;
 }
-
-export const allows = (want: Want, kind: SetKind): boolean => want.kind === "any" || want.kind === kind;
 
 /** The block's marks: those with a must first, so that what is needed most is filmed early; else in the order of the wants. */
 export function demandsOf(block: CoverageBlock): MarkDemand[] {

@@ -16,6 +16,7 @@ const want = z.strictObject({
   need: z.enum(["must", "nice"], 'expected the need "must" or "nice"'),
   weight: z.number("expected a number").min(0, "expected a weight of 0 or more").max(MOST.weight, `expected a weight of at most ${MOST.weight}`).default(1),
   kind: z.enum(["any", ...SET_KINDS], 'expected the kind "any", "ramp", "working" or "demo"').default("any"),
+  sets: z.array(id, "expected a list of sets").max(MOST.sets, `expected at most ${MOST.sets} sets`).optional(),
 });
 
 const block = z.strictObject({

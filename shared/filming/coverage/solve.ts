@@ -1,7 +1,8 @@
 import { boundsOf } from "./bounds";
 import { demandsOf, DONE, MUST_LEAVE, PATTERNS, type MarkDemand, type Pattern } from "./demand";
-import { toMicros } from "./exact";
+import { fromMicros, toMicros } from "./exact";
 import { floorOf, restCosts } from "./floor";
+import { namedStands } from "./named";
 import { standsOf } from "./place";
 import { cheapestSchedule, type Begun, type Schedule } from "./schedule";
 import { bestTargets, type Target } from "./targets";
@@ -23,10 +24,9 @@ function countsOf(demands: readonly MarkDemand[], target: Target, begun: Coverag
   return { counts, under };
 }
 
-/** Where the cameras stand in one block; nowhere when nothing is wanted or no set is left. */
-function blockStands(cameras: number, moveMicros: number, block: CoverageBlock): CoverageStand[] {
+/** Where the cameras stand in one block in which wants ask for kinds of set. */
+function kindStands(cameras: number, moveMicros: number, block: CoverageBlock): CoverageStand[] {
   const demands = demandsOf(block);
-  if (demands.length === 0 || block.sets.length === 0) return [];
   const places = { ramp: 0, working: 0, demo: 0 };
   for (const { kind } of block.sets) places[kind] += cameras;
   const floor = floorOf(cameras, block.sets, block.sets.map(({ restSeconds }) => toMicros(restSeconds)), moveMicros);
@@ -40,9 +40,38 @@ function blockStands(cameras: number, moveMicros: number, block: CoverageBlock):
     const schedule = cheapestSchedule(floor, bounds, counts, begun, best?.schedule ?? { cost: Infinity, moves: Infinity });
     if (schedule) best = { target, schedule };
   }
-  if (!best) throw new Error(`blockStands found no plan for block "${block.id}".`);
+  if (!best) throw new Error(`kindStands found no plan for block "${block.id}".`);
   return standsOf(block.sets, demands, best.target, best.schedule, block.begun ? standing : null);
 }
+
+/** Long enough for any moves: what is carried between blocks costs nothing. */
+const FREE_SECONDS = 1_000_000;
+
+/** The same plan as far as it counts, but with cameras left standing from the block before where that costs nothing. */
+function keptStands(cameras: number, moveMicros: number, block: CoverageBlock, keep: readonly (string | null)[]): CoverageStand[] {
+  const plain = kindStands(cameras, moveMicros, block);
+  const known = keep.map((mark) => (block.wants.some((want) => want.mark === mark) ? mark : null));
+  if (known.every((mark) => mark === null)) return plain;
+  const kept = kindStands(cameras, moveMicros, { ...block, begun: { marks: known, restSeconds: FREE_SECONDS } });
+  const worth = (stands: readonly CoverageStand[]): number[] => {
+    const { moves, extraSeconds } = coverageCost({ cameras: cameras === 2 ? 2 : 1, moveSeconds: fromMicros(moveMicros), blocks: [block] }, stands);
+    return [shotsFrom(block, stands).length, extraSeconds, moves];
+  };
+  return worth(kept).join() === worth(plain).join() ? kept : plain;
+}
+
+/** Where the cameras stand in one block; nowhere when nothing is wanted or no set is left. @param keep - marks they stand at from the block before at this station */
+function blockStands(cameras: number, moveMicros: number, block: CoverageBlock, keep: readonly (string | null)[]): CoverageStand[] {
+  if (block.wants.length === 0 || block.sets.length === 0) return [];
+  if (block.wants.some(({ sets }) => sets !== undefined)) return namedStands(cameras, moveMicros, block, keep);
+  return block.begun ? kindStands(cameras, moveMicros, block) : keptStands(cameras, moveMicros, block, keep);
+}
+
+/** Where each camera stands at the end. */
+const lastMarks = (stands: readonly CoverageStand[]): string[] => {
+  const set = stands.at(-1)?.set;
+  return stands.filter((stand) => stand.set === set).map(({ mark }) => mark);
+};
 
 /**
  * Which mark films which set: most musts, then most weight of nice wants, then least extra seconds, then fewest moves.
@@ -51,13 +80,22 @@ function blockStands(cameras: number, moveMicros: number, block: CoverageBlock):
  * and how to film that most cheaply is a search over the sets (`schedule.ts`) in which marks that ask for the same kinds of set are alike.
  * Weights are compared as they are written, seconds to the microsecond; nothing is compared in floating point.
  *
- * Ties: marks with a must before others, then in the order of the wants; the first camera before the second. Names play no part.
+ * Wants that name their sets go to a second search, over sets and marks as they are (`named.ts`).
+ *
+ * Ties: cameras stay where the block before left them, when it is at the same station; marks with a must before others, then in the
+ * order of the wants; the first camera before the second. Names play no part.
  * A camera without a task stands at the first mark that is free, else at the first mark. A block without wants has no stands.
- * Stations and their changes do not enter: blocks are independent, and the first set-up in each is free.
+ * Else stations and their changes do not enter: the first set-up in each block is free.
  */
 export function planCoverage(problem: CoverageProblem): CoveragePlan {
   const moveMicros = toMicros(problem.moveSeconds);
-  const byBlock = problem.blocks.map((block) => ({ block, stands: blockStands(problem.cameras, moveMicros, block) }));
+  let last: { readonly station: string; readonly marks: readonly string[] } = { station: "", marks: [] };
+  const byBlock = problem.blocks.map((block) => {
+    const station = block.station.trim().toLowerCase();
+    const stands = blockStands(problem.cameras, moveMicros, block, station !== "" && station === last.station ? last.marks : []);
+    if (stands.length > 0) last = { station, marks: lastMarks(stands) };
+    return { block, stands };
+  });
   const stands = byBlock.flatMap((each) => each.stands);
   const shots = byBlock.flatMap((each) => shotsFrom(each.block, each.stands));
   const filmed = new Set(shots.map(({ want }) => want));

@@ -18,6 +18,8 @@ export interface Want {
   /** How much a nice want is worth against the others; of no meaning for a must. */
   readonly weight: number;
   readonly kind: "any" | SetKind;
+  /** The only sets that may film it, by id; left out means all of its kind. */
+  readonly sets?: readonly string[] | undefined;
 }
 
 export interface CoverageBlock {

@@ -1,3 +1,4 @@
+import { allowsSet } from "./allows";
 import { fromMicros, toMicros } from "./exact";
 import type { CoverageBlock, CoveragePlan, CoverageProblem, CoverageShot, CoverageStand } from "./types";
 
@@ -31,7 +32,7 @@ export function shotsFrom(block: CoverageBlock, stands: readonly CoverageStand[]
   for (const set of block.sets) {
     for (const stand of stands.filter((each) => each.set === set.id)) {
       for (const want of open) {
-        if (want.mark !== stand.mark || (want.kind !== "any" && want.kind !== set.kind)) continue;
+        if (want.mark !== stand.mark || !allowsSet(want, set)) continue;
         shots.push({ want: want.id, set: set.id, camera: stand.camera });
         open.delete(want);
       }
@@ -61,7 +62,7 @@ export function coverageViolations(problem: CoverageProblem, plan: CoveragePlan)
     const [want, set] = [wants.get(shot.want), sets.get(shot.set)];
     if (!want || !set || want.block !== set.block) wrong.push(`"${shot.want}" is not wanted in set "${shot.set}".`);
     else if (places.get(`${shot.camera} ${shot.set}`) !== want.want.mark) wrong.push(`"${shot.want}" is filmed from another mark than its own.`);
-    else if (want.want.kind !== "any" && want.want.kind !== set.set.kind) wrong.push(`"${shot.want}" is filmed on the wrong kind of set.`);
+    else if (!allowsSet(want.want, set.set)) wrong.push(`"${shot.want}" is filmed on a set it is not for.`);
   }
   const told = [...plan.shots.map((shot) => shot.want), ...plan.lost].sort();
   if (told.join("\n") !== [...wants.keys()].sort().join("\n")) wrong.push("Not every want is either filmed or lost, once.");

@@ -46,7 +46,7 @@ export function modelOf(problem: CoverageProblem): { readonly stages: readonly (
     block.wants.forEach((want, w) => {
       const filmed = `z${b}_${w}`;
       binaries.push(filmed);
-      const stands = block.sets.flatMap((set, s) => (want.kind === "any" || want.kind === set.kind ? cameras.map((camera) => ({ factor: -1, name: at(camera, s, marks.indexOf(want.mark)) })) : []));
+      const stands = block.sets.flatMap((set, s) => ((want.kind === "any" || want.kind === set.kind) && (want.sets?.includes(set.id) ?? true) ? cameras.map((camera) => ({ factor: -1, name: at(camera, s, marks.indexOf(want.mark)) })) : []));
       row([{ factor: 1, name: filmed }, ...stands], "<= 0");
       if (want.need === "must") stages[0].push({ factor: 1, name: filmed });
       else stages[1].push({ factor: Math.round(want.weight * 100), name: filmed });

@@ -6,6 +6,8 @@ export interface Size {
   readonly sets: number;
   readonly wants: number;
   readonly marks: number;
+  /** Some wants name the sets they are for. */
+  readonly named?: boolean;
 }
 
 /** Random small problems: rests about as long as moves, fractions among seconds and weights, kinds that may be missing. */
@@ -16,8 +18,9 @@ export function problems(size: Size, cameras: readonly (1 | 2)[] = [1, 2]): fc.A
     need: fc.constantFrom("must" as const, "nice" as const),
     weight: fc.constantFrom(0, 0.1, 0.2, 0.3, 1, 1, 2, 2.5),
     kind: fc.constantFrom("any" as const, "any" as const, ...SET_KINDS),
+    names: size.named ? fc.option(fc.uniqueArray(fc.nat(size.sets), { minLength: 1, maxLength: 2 }), { nil: null }) : fc.constant(null),
   });
-  const block = fc.record({ sets: fc.array(set, { minLength: 1, maxLength: size.sets }), wants: fc.array(want, { maxLength: size.wants }) });
+  const block = fc.record({ station: fc.constantFrom("", "bench", "rack"), sets: fc.array(set, { minLength: 1, maxLength: size.sets }), wants: fc.array(want, { maxLength: size.wants }) });
   return fc.record({
     cameras: fc.constantFrom(...cameras),
     moveSeconds: fc.constantFrom(0, 30, 45, 45, 62.5),
@@ -25,12 +28,12 @@ export function problems(size: Size, cameras: readonly (1 | 2)[] = [1, 2]): fc.A
   }).map(({ cameras: count, moveSeconds, blocks }) => ({
     cameras: count,
     moveSeconds,
-    blocks: blocks.map(({ sets, wants }, b): CoverageBlock => ({
+    blocks: blocks.map(({ station, sets, wants }, b): CoverageBlock => ({
       id: `block ${b}`,
-      station: `station ${b}`,
+      station,
       changeSeconds: 90,
       sets: sets.map((each, s): CoverageSet => ({ id: `set ${b}.${s}`, seconds: 40, ...each })),
-      wants: wants.map((each, w): Want => ({ ...each, id: `want ${b}.${w}`, mark: `mark ${each.mark}` })),
+      wants: wants.map(({ names, ...each }, w): Want => ({ ...each, id: `want ${b}.${w}`, mark: `mark ${each.mark}`, ...(names ? { sets: names.map((s) => `set ${b}.${s}`) } : {}) })),
     })),
   }));
 }

@@ -39,10 +39,10 @@ describe("planCoverage", () => {
   it("gives the same plan for the same problem, and new names change nothing but the names", () => {
     const renamed = (problem: CoverageProblem, to: (name: string) => string): CoverageProblem => ({
       ...problem,
-      blocks: problem.blocks.map((block) => ({ ...block, id: to(block.id), sets: block.sets.map((set) => ({ ...set, id: to(set.id) })), wants: block.wants.map((each) => ({ ...each, id: to(each.id), mark: to(each.mark) })) })),
+      blocks: problem.blocks.map((block) => ({ ...block, id: to(block.id), sets: block.sets.map((set) => ({ ...set, id: to(set.id) })), wants: block.wants.map((each) => ({ ...each, id: to(each.id), mark: to(each.mark), ...(each.sets ? { sets: each.sets.map(to) } : {}) })) })),
     });
     const mirror = (name: string): string => [...name].reverse().join("");
-    fc.assert(fc.property(problems({ blocks: 2, sets: 10, wants: 10, marks: 7 }), (problem) => {
+    fc.assert(fc.property(fc.boolean().chain((named) => problems({ blocks: 2, sets: 10, wants: 10, marks: 7, named })), (problem) => {
       const plan = planCoverage(problem);
       expect(planCoverage(structuredClone(problem))).toEqual(plan);
       const other = planCoverage(renamed(problem, mirror));

@@ -19,7 +19,7 @@ function bestByTrying({ cameras, moveSeconds }: CoverageProblem, block: Coverage
     const rest = set > 0 ? block.sets[set - 1]?.restSeconds : block.begun?.restSeconds;
     for (const pair of pairs) {
       const moved = rest === undefined ? 0 : pair.filter((mark, i) => mark !== at[i]).length;
-      const more = block.wants.filter((want) => pair.includes(want.mark) && (want.kind === "any" || want.kind === now.kind)).map(({ id }) => id);
+      const more = block.wants.filter((want) => pair.includes(want.mark) && (want.kind === "any" || want.kind === now.kind) && (want.sets?.includes(now.id) ?? true)).map(({ id }) => id);
       go(set + 1, pair, new Set([...filmed, ...more]), extra + Math.max(0, moved * moveSeconds - (rest ?? 0)), moves + moved);
     }
   };
@@ -49,8 +49,13 @@ describe("planCoverage is as good as trying everything", () => {
     fc.assert(fc.property(problems({ blocks: 1, sets: 4, wants: 6, marks: 4 }, [2]), expectSame), { numRuns: 200, seed: 12 });
   });
 
+  it("with wants that name their sets", () => {
+    fc.assert(fc.property(problems({ blocks: 2, sets: 6, wants: 6, marks: 4, named: true }, [1]), expectSame), { numRuns: 300, seed: 15 });
+    fc.assert(fc.property(problems({ blocks: 1, sets: 4, wants: 6, marks: 4, named: true }, [2]), expectSame), { numRuns: 200, seed: 16 });
+  });
+
   it("in a block that has begun, even when a camera must leave its mark", () => {
-    const begun = fc.tuple(problems({ blocks: 1, sets: 4, wants: 5, marks: 3 }), fc.array(fc.constantFrom("mark 1", "mark 2", null), { minLength: 2, maxLength: 2 }), fc.constantFrom(0, 30, 45, 100));
+    const begun = fc.tuple(fc.boolean().chain((named) => problems({ blocks: 1, sets: 4, wants: 5, marks: 3, named })), fc.array(fc.constantFrom("mark 1", "mark 2", null), { minLength: 2, maxLength: 2 }), fc.constantFrom(0, 30, 45, 100));
     fc.assert(fc.property(begun, ([problem, marks, restSeconds]) => {
       expectSame({ ...problem, blocks: problem.blocks.map((block) => {
         const known = marks.map((mark) => (block.wants.some((want) => want.mark === mark) ? mark : null));
@@ -67,5 +72,20 @@ describe("a plan", () => {
       expect(coverageViolations(problem, plan)).toEqual([]);
       expect(coverageCost(problem, plan.stands)).toEqual({ moves: plan.moves, extraSeconds: plan.extraSeconds });
     }), { numRuns: 200, seed: 14 });
+    fc.assert(fc.property(problems({ blocks: 3, sets: 9, wants: 9, marks: 6, named: true }), (problem) => {
+      expect(coverageViolations(problem, planCoverage(problem))).toEqual([]);
+    }), { numRuns: 200, seed: 17 });
+  });
+
+  it("leaves the camera standing between blocks at one station where that costs nothing", () => {
+    const set = (id: string): CoverageBlock["sets"][number] => ({ id, kind: "working", seconds: 40, restSeconds: 90 });
+    const block = (id: string, station: string, marks: readonly string[], sets?: readonly string[]): CoverageBlock => ({
+      id, station, changeSeconds: 0, sets: [set(`${id} 1`), set(`${id} 2`)],
+      wants: marks.map((mark) => ({ id: `${id} ${mark}`, mark, need: "must", weight: 1, kind: "any", ...(sets ? { sets } : {}) })),
+    });
+    const marksOf = (second: CoverageBlock): string[] => planCoverage({ cameras: 1, moveSeconds: 45, blocks: [block("a", "bench", ["front", "side"]), second] }).stands.map(({ mark }) => mark);
+    expect(marksOf(block("b", "Bench", ["rear", "side"]))).toEqual(["front", "side", "side", "rear"]);
+    expect(marksOf(block("b", "Bench", ["rear", "side"], ["b 1", "b 2"]))).toEqual(["front", "side", "side", "rear"]);
+    expect(marksOf(block("b", "rack", ["rear", "side"]))).toEqual(["front", "side", "rear", "side"]);
   });
 });
