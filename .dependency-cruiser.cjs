@@ -6,11 +6,11 @@ const FLOORS = [
   ["episode"],
   ["exercises"],
   ["training", "filming", "speech"],
-  ["checks", "exports"],
+  ["checks", "exports", "session-report"],
   ["imports"],
 ];
 /** Floors below that a folder does without. */
-const NOT_USED = { imports: ["filming", "exports"] };
+const NOT_USED = { imports: ["filming", "exports", "session-report"], "session-report": ["filming", "speech"] };
 
 const within = (names) => `^shared/(${names.join("|")})/`;
 

@@ -33,6 +33,7 @@ function boot(): void {
     const workspace = openWorkspace({
       library: libraryFolder(app.commandLine.getSwitchValue("library")),
       fonts: places.fonts,
+      phoneSheet: places.phoneSheet,
       version: VERSION,
       window: "electron",
       start: start === "demo" || start === "last" ? start : null,

@@ -20,7 +20,7 @@ export async function serve(choice: ServeChoice): Promise<Host & { readonly libr
   // A library that is not there yet is made by the first save; one that can never be a folder is better said now.
   const facts = await stat(library).catch((error: unknown) => (errorCode(error) === "ENOENT" ? null : Promise.reject(error)));
   if (facts?.isDirectory() === false) throw Object.assign(new Error(`${library} is a file, no folder`), { code: "ENOTDIR" });
-  const workspace = openWorkspace({ library, fonts: places.fonts, version: VERSION, window: "browser", start: choice.start ?? null });
+  const workspace = openWorkspace({ library, fonts: places.fonts, phoneSheet: places.phoneSheet, version: VERSION, window: "browser", start: choice.start ?? null });
   const host = await startHost({ workspace, renderer: places.renderer, port: choice.port ?? 0 });
   return { ...host, library };
 }

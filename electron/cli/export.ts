@@ -1,6 +1,7 @@
 import { join } from "node:path";
 import { DOCUMENT_IDS, type DocumentId } from "../../shared/exports";
 import { readFonts } from "../workspace/fonts";
+import { pageFor } from "../workspace/phone-page";
 import { exportOptions, writePapers, type PaperChoice } from "../workspace/papers";
 import { placesIn } from "../places";
 import { readArgument } from "./read-argument";
@@ -32,7 +33,8 @@ export async function exportPapers(terminal: Terminal, path: string, flags: Expo
   const documents = chosenDocuments(flags.only);
   const episode = await readArgument(path);
   const choice = { paper: flags.paper, units: flags.units ?? episode.session.units };
-  const options = exportOptions(episode, choice, await readFonts(placesIn(terminal.dist).fonts));
+  const places = placesIn(terminal.dist);
+  const options = exportOptions(episode, choice, { fonts: await readFonts(places.fonts), page: await pageFor(documents, places.phoneSheet) });
   const written = await writePapers({ episode, documents, options, folder: flags.to });
   if (!written.ok) throw new CommandFailed(written.message);
   for (const note of written.notes) terminal.err(`${note}\n`);

@@ -2,6 +2,7 @@ import { copyFileSync, cpSync, existsSync, mkdirSync, rmSync } from "node:fs";
 import { basename, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { install } from "./install.mjs";
+import { bundlePhoneSheet } from "./phone-sheet.mjs";
 import { StepFailed, step } from "./report.mjs";
 import { ROOT, hashOf, readStamp, writeStamp } from "./stamps.mjs";
 
@@ -9,7 +10,7 @@ const SOURCES = ["package.json", "package-lock.json", "vite.config.ts", "tsconfi
 const DIST = join(ROOT, "dist");
 
 /** Everything a build leaves; when one is missing the build is done again. */
-const OUTPUTS = ["electron/main.cjs", "electron/preload.cjs", "electron/cli.mjs", "electron/serve.mjs", "renderer/index.html", "fonts/AtkinsonHyperlegibleNext_400Regular.ttf"];
+const OUTPUTS = ["electron/main.cjs", "electron/preload.cjs", "electron/cli.mjs", "electron/serve.mjs", "renderer/index.html", "phone-sheet/page.js", "phone-sheet/page.css", "fonts/AtkinsonHyperlegibleNext_400Regular.ttf"];
 
 /** The typefaces of the papers, with the licence each came under. */
 const FONTS = [
@@ -57,7 +58,7 @@ export async function build() {
   if (readStamp("built") === sources && OUTPUTS.every((output) => existsSync(join(DIST, output)))) return "nothing changed since the last build";
   try {
     rmSync(join(DIST, "electron"), { recursive: true, force: true });
-    await Promise.all([bundleNode(), bundleScreens()]);
+    await Promise.all([bundleNode(), bundleScreens(), bundlePhoneSheet()]);
     copyFonts();
   } catch (error) {
     throw new StepFailed("the sources do not build, see above.", error instanceof Error ? error.message : String(error));

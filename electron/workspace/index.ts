@@ -1,13 +1,14 @@
 import { join } from "node:path";
 import type { BridgeEvent, EventPayload, Handlers } from "../../shared/bridge";
 import type { Episode } from "../../shared/episode";
-import type { FontFiles } from "../../shared/exports";
+import type { DocumentId, FontFiles } from "../../shared/exports";
 import { DEFAULT_PACE, type Pace } from "../../shared/speech";
 import { nodeDisk, type Disk } from "./atomic-write";
 import { Episodes } from "./episodes";
 import { readFonts } from "./fonts";
 import { readImport } from "./imports";
-import { exportOptions, renderPaper, writePapers } from "./papers";
+import { exportOptions, renderPaper, writePapers, type PaperParts } from "./papers";
+import { pageFor } from "./phone-page";
 import { problem } from "./sentences";
 import { Takes } from "./takes";
 import { keepVoice, readVoice } from "./voice";
@@ -19,6 +20,8 @@ export interface WorkspaceSetup {
   readonly library: string;
   /** The app's own fonts folder. */
   readonly fonts: string;
+  /** Where the phone sheet's script and style lie; beside the fonts unless said otherwise. */
+  readonly phoneSheet?: string;
   readonly version: string;
   readonly window: "electron" | "browser";
   /** What the screens open first. */
@@ -68,6 +71,8 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
     });
     return fonts;
   };
+  const phoneSheet = setup.phoneSheet ?? join(setup.fonts, "..", "phone-sheet");
+  const partsFor = async (documents: readonly DocumentId[]): Promise<PaperParts> => ({ fonts: await loadFonts(), page: await pageFor(documents, phoneSheet) });
 
   const handlers: Handlers = {
     "app:about": async () => ({ version: setup.version, window: setup.window, library, start: setup.start }),
@@ -85,7 +90,7 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
         return await writePapers({
           episode,
           documents,
-          options: exportOptions(episode, { paper, units }, await loadFonts(), await ownPace()),
+          options: exportOptions(episode, { paper, units }, await partsFor(documents), await ownPace()),
           folder: join(library, PAPERS_FOLDER, episodes.stemOf(episode) ?? folderNameFor(episode)),
           within: library,
           disk,
@@ -102,7 +107,7 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
       return { cancelled: state !== undefined };
     },
     "papers:render": async ({ episode, document, paper, units }) => {
-      const rendered = await renderPaper(episode, document, exportOptions(episode, { paper, units }, await loadFonts(), await ownPace()));
+      const rendered = await renderPaper(episode, document, exportOptions(episode, { paper, units }, await partsFor([document]), await ownPace()));
       return rendered.ok ? { ok: true, base64: Buffer.from(rendered.bytes).toString("base64"), notes: [...rendered.notes] } : rendered;
     },
     "takes:list": (request) => takes.list(request),

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { setImmediate as breathe } from "node:timers/promises";
 import type { Request } from "../../shared/bridge";
 import type { Episode } from "../../shared/episode";
-import { exporterFor, fileNameFor, type DocumentId, type ExportOptions, type FontFiles } from "../../shared/exports";
+import { exporterFor, fileNameFor, type DocumentId, type ExportOptions, type FontFiles, type PhonePage } from "../../shared/exports";
 import { DEFAULT_PACE, type Pace } from "../../shared/speech";
 import { nodeDisk, writeAtomic, type Disk } from "./atomic-write";
 import { isInside } from "./library-paths";
@@ -23,9 +23,15 @@ export function paperDate(episode: Pick<Episode, "session" | "publish">): string
 
 export type PaperChoice = Pick<Request<"papers:export">, "paper" | "units">;
 
+/** What every paper is made from beside the episode; read once. `page` is null where it is not needed. */
+export interface PaperParts {
+  readonly fonts: FontFiles;
+  readonly page: PhonePage | null;
+}
+
 /** @param pace - the speaker's own, where it was measured */
-export function exportOptions(episode: Episode, choice: PaperChoice, fonts: FontFiles, pace: Pace = DEFAULT_PACE): ExportOptions {
-  return { paper: choice.paper, units: choice.units, fonts, pace, date: paperDate(episode) };
+export function exportOptions(episode: Episode, choice: PaperChoice, { fonts, page }: PaperParts, pace: Pace = DEFAULT_PACE): ExportOptions {
+  return { paper: choice.paper, units: choice.units, fonts, pace, date: paperDate(episode), ...(page === null ? {} : { page }) };
 }
 
 /** One document as bytes, or the sentence why not. */

@@ -1,9 +1,10 @@
 import type { Episode, Units } from "../episode";
 import type { Pace } from "../speech";
+import type { PhonePage } from "./phone-sheet/types";
 
 export type PaperSize = "a4" | "letter";
 export const DOCUMENT_IDS = [
-  "shot-list.pdf", "shot-list.docx", "voiceover.pdf", "voiceover.docx", "voiceover.txt", "cue-card.pdf", "cue-card.docx", "captions.vtt", "captions.srt", "handout.pdf",
+  "shot-list.pdf", "shot-list.docx", "voiceover.pdf", "voiceover.docx", "voiceover.txt", "cue-card.pdf", "cue-card.docx", "captions.vtt", "captions.srt", "handout.pdf", "phone-sheet.html",
 ] as const;
 /** A document and its file format; also the end of its file name. */
 export type DocumentId = (typeof DOCUMENT_IDS)[number];
@@ -24,6 +25,8 @@ export interface ExportOptions {
   readonly units: Units;
   readonly fonts: FontFiles;
   readonly pace: Pace;
+  /** Script and style of the phone sheet; only that document needs them. The caller reads the files. */
+  readonly page?: PhonePage;
   /** ISO date written into the file as its date; same input, same bytes. */
   readonly date: string;
 }
@@ -40,7 +43,7 @@ export interface Exporter {
     readonly id: DocumentId;
     /** "Shot list" */
     readonly title: string;
-    readonly extension: "pdf" | "docx" | "txt" | "vtt" | "srt";
+    readonly extension: "pdf" | "docx" | "txt" | "vtt" | "srt" | "html";
     readonly mime: string;
     readonly source: string;
   };
