@@ -3,6 +3,7 @@ import { blockName, type Block } from "../../shared/episode";
 import { cameraMoves, marksOf, recording, secondsOf, setupOf, type Mark, type Shot } from "../../shared/filming";
 import { useActions, useSession } from "../session/context";
 import { count, listed } from "../words/count";
+import { BackFromGym } from "./back-from-gym";
 import { BlockPart, EmptyPlace, Figure, PlaceFrame, WideTable } from "./place";
 import { coverageRows, isUnfilmed, markWords } from "./shoot-rows";
 import "./shoot.css";
@@ -34,6 +35,7 @@ export function Shoot() {
         </p>
       )}
       {episode.blocks.map((block, i) => <ShootPart key={block.id} block={block} number={i + 1} />)}
+      {episode.blocks.length > 0 && <BackFromGym />}
       {episode.blocks.length > 0 && (
         <>
           <h2>The shot list on paper</h2>

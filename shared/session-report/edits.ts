@@ -34,7 +34,8 @@ function loadIn(load: number | null, from: Units, to: Units): number | null {
   return Math.round((to === "lb" ? kgToLb(load) : lbToKg(load)) * 2) / 2;
 }
 
-const liftedInWords = ({ load, reps, rir }: Omit<Actual, "set">, units: Units): string =>
+/** "22 kg, 8 reps, 2 in reserve"; empty when nothing was typed. */
+export const liftedInWords = ({ load, reps, rir }: Omit<Actual, "set">, units: Units): string =>
   [load === null ? "" : `${load} ${units}`, reps === null ? "" : `${reps} ${reps === 1 ? "rep" : "reps"}`, rir === null ? "" : `${rir} in reserve`].filter(Boolean).join(", ");
 
 /** Old entries, those with the same key replaced in place, new ones after them. */

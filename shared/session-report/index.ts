@@ -2,4 +2,4 @@
 export { REPORT_FORMAT, REPORT_VERSION, sessionReportSchema, type SessionReport } from "./schema";
 export { crc32, readCode, writeCode } from "./code";
 export { readReport, writeReport, writeReportCode, type ReportRead } from "./read";
-export { editsOf, takeOver, type ReportLine, type ReportSummary, type TakenOver } from "./edits";
+export { editsOf, liftedInWords, takeOver, type ReportLine, type ReportSummary, type TakenOver } from "./edits";

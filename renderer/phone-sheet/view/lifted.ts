@@ -1,4 +1,5 @@
 import type { PhoneSet } from "../../../shared/exports";
+import { liftedInWords } from "../../../shared/session-report";
 import type { App } from "../app";
 import type { Lifted } from "../run/presses";
 import { button, h } from "./dom";
@@ -14,9 +15,7 @@ interface Field {
 /** Plates and bells step by one; above twenty a pair of small plates is the usual step. Common practice, no source. */
 const loadStep = (units: "kg" | "lb", load: number | null): number => (units === "lb" ? 5 : (load ?? 0) > 20 ? 2.5 : 1);
 
-export function liftedWords({ load, reps, rir }: Lifted, units: string): string {
-  return [load === null ? "" : `${load} ${units}`, reps === null ? "" : `${reps} ${reps === 1 ? "rep" : "reps"}`, rir === null ? "" : `${rir} in reserve`].filter(Boolean).join(", ") || "no numbers";
-}
+export const liftedWords = (lifted: Lifted, units: "kg" | "lb"): string => liftedInWords(lifted, units) || "no numbers";
 
 /** A typed number with a comma or a point; null for nothing, undefined for what is no number or too much. */
 export function typedNumber(text: string, { most, decimals }: Pick<Field, "most" | "decimals">): number | null | undefined {

@@ -1,0 +1,1 @@
+export { BackFromGym } from "./back-from-gym";
