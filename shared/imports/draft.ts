@@ -1,7 +1,7 @@
 import { BLOCK_KIND_NAMES, emptyBlock, emptyEpisode, MAX_BLOCKS, MAX_LINES, newLine, type Block, type BlockKind, type Episode, type Line, type NewId } from "../episode";
 import { lineKind } from "./lines/kind";
 import { asSentence, piecesOf, saidIn } from "./lines/write";
-import type { Part } from "./order/order";
+import type { Part } from "./order/speech";
 import type { SchemeRead } from "./schemes/compose";
 import type { NotUnderstood, Span, Word } from "./types";
 

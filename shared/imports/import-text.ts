@@ -46,7 +46,8 @@ function statementsFor(words: readonly Word[], sentences: readonly Span[], menti
   const silent = new Set([...skip, ...mentions.flatMap(({ from, to, name, isThing }) => (isThing || !name.everyday ? Array.from({ length: to - from }, (_, at) => from + at) : []))]);
   const tokens = corrected(tokensOf(words, 0, words.length, silent, new Set(sentences.map(({ from }) => from))));
   const numberOf = sentenceOf(sentences);
-  return statementsIn(tokens).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
+  const names = mentions.filter(({ isThing }) => isThing).map(({ from }) => from);
+  return statementsIn(tokens, names).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
 }
 
 /** Fewer than this before a name is an order, and no number of reps: "number two, push-ups". */

@@ -1,133 +1,11 @@
-import type { BlockKind } from "../../episode";
-import type { Exercise, Family } from "../../exercises";
-import type { Statement } from "../schemes/statement";
-import type { Span, Word } from "../types";
 import type { Candidate } from "./candidates";
-import { CLOSING, COOL_DOWN, FAREWELL, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, SURE_CLOSING, WARM_UP, WARM_UP_OVER } from "./signals";
+import { closingFrom, fromLists, unnamedEnds } from "./ends";
+import { ENOUGH, isCountedFrom, isOnlyAnnounced, narrows, points, refersTo } from "./points";
+import { COOL_DOWN, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, WARM_UP, WARM_UP_OVER } from "./signals";
+import { indexed, isMobile, statementsIn, type Indexed, type Opened, type Part, type Speech } from "./speech";
 
-/** A part of the running order, in sentences. */
-export interface Part extends Span {
-  readonly kind: BlockKind;
-  readonly title: string;
-  readonly exercise: Exercise | null;
-}
-
-/** What the running order is made from. */
-export interface Speech {
-  readonly words: readonly Word[];
-  readonly sentences: readonly Span[];
-  /** The sentences' plain words. */
-  readonly said: readonly string[];
-  readonly candidates: readonly Candidate[];
-  readonly statements: readonly (Statement & { readonly sentence: number })[];
-  /** Seconds of silence after each sentence; 0 where unknown. */
-  readonly silences: readonly number[];
-  /** Sentences that tell the viewer what to do. */
-  readonly teaches: readonly boolean[];
-}
-
-/** The same with its statements by sentence, so that a long speech is not searched whole for each name. */
-interface Indexed extends Speech {
-  readonly bySentence: ReadonlyMap<number, readonly Placed[]>;
-}
-
-const PREPARING: readonly Family[] = ["mobility-warmup"];
-const EASING: readonly Family[] = ["cooldown-stretch"];
-const EASY_NAME = /\b(?:stretch|pose|hip switch|downward dog|upward dog|thread the needle|airplane|shin box)\b/;
-
-const isFamily = ({ name }: Candidate, families: readonly Family[]): boolean => (name.exercise ? families.includes(name.exercise.family) : families.length > 0 && EASY_NAME.test(name.title.toLowerCase()));
-const isMobile = (candidate: Candidate): boolean => isFamily(candidate, [...PREPARING, ...EASING]);
-
-/** Points from which a name begins a block. */
-const ENOUGH = 2;
-/** How many sentences after a name its scheme and its teaching may come. */
-const REACH = 8;
-
-/** So long nobody is silent who is not exercising. Seconds. */
-const WORKING = 12;
 /** Silence within a warm-up after which it may be over. */
 const WARMED = 8;
-
-type Placed = Speech["statements"][number];
-
-/** The statements of the sentences from `from` up to, not including, `until`. */
-function statementsIn({ bySentence }: Indexed, from: number, until: number): Placed[] {
-  const found: Placed[] = [];
-  for (let sentence = from; sentence < until; sentence += 1) found.push(...(bySentence.get(sentence) ?? []));
-  return found;
-}
-
-const isCounted = ({ says, about }: Statement): boolean => about !== "ramp-up" && (says.sets !== undefined || says.reps !== undefined || says.emomMinutes !== undefined);
-
-/** Points for a name beginning a block of its own. */
-function points(speech: Indexed, at: number, inCircuit: boolean): number {
-  const { candidates, teaches, said } = speech;
-  const candidate = candidates[at] as Candidate;
-  const { sentence, strength, passing, listed, takenBack, isThing, sure } = candidate;
-  if (takenBack) return -9;
-  const until = Math.min(sentence + REACH, rivalOf(speech, at));
-  let sum = [0, 1.2, 2.1][strength] ?? 0;
-  if (/^(?:um |uh )?(?:okay|ok|alright|all right|right|so|next|now|then|and then|good|great|nice|cool|perfect|moving on|first|last|finally|lovely|brilliant)\b/.test(said[sentence] ?? "")) sum += 0.6;
-  const after = statementsIn(speech, sentence + 1, until);
-  if (until > sentence && statementsIn(speech, sentence, sentence + 1).some((statement) => isCounted(statement) || statement.rank !== "extra")) sum += 1.5;
-  else if (after.some(isCounted)) sum += 1.2;
-  else if (after.some(({ rank }) => rank === "part")) sum += 0.6;
-  const teaching = teaches.slice(sentence, Math.min(until, sentence + REACH)).filter(Boolean).length;
-  sum += Math.min(1.2, teaching * 0.4);
-  // Sets are done in silence.
-  if (speech.silences.slice(sentence, until).some((seconds) => seconds >= WORKING)) sum += inCircuit ? 1.2 : 0.6;
-  if (candidate.name.sound === "" && !isCountedFrom(speech, at)) sum -= inCircuit && strength === 2 ? 0.5 : 2;
-  if (candidate.name.everyday && strength === 0) sum -= 1;
-  if (!isThing) sum -= 5;
-  if (sure < 0.95) sum -= strength === 0 ? 0.8 : 0.2;
-  if (candidate.name.everyday) sum -= 0.3;
-  if (listed) sum -= 2.2;
-  if (passing) sum -= 4;
-  return sum;
-}
-
-/** "The squat" in a block of goblet squats is that one: every word of the name is in the block's own. */
-function refersTo(candidate: Candidate, open: Candidate): boolean {
-  if (candidate.name.title === open.name.title) return true;
-  const own = new Set([...open.name.words, ...(open.name.exercise ? open.name.exercise.name.toLowerCase().split(/[^a-z]+/) : [])]);
-  return candidate.name.words.length < open.name.words.length + 1 && candidate.name.words.every((word) => own.has(word) || open.name.letters.includes(word));
-}
-
-/** The sentence of the next name that is introduced as another exercise. */
-function rivalOf({ candidates }: Speech, at: number): number {
-  const candidate = candidates[at] as Candidate;
-  for (let place = at + 1; place < candidates.length; place += 1) {
-    const other = candidates[place] as Candidate;
-    if (other.passing || !other.isThing || other.name.title === candidate.name.title) continue;
-    // "Ankle circles, okay, the first exercise is the leg press": what follows in the same breath is the other's.
-    if (other.sentence === candidate.sentence ? other.strength > candidate.strength : other.strength >= 1) return other.sentence;
-  }
-  return Infinity;
-}
-
-/** Are several sets said for it before another exercise comes? */
-function isCountedFrom(speech: Indexed, at: number): boolean {
-  const from = (speech.candidates[at] as Candidate).sentence;
-  const until = Math.min(from + REACH, rivalOf(speech, at));
-  return statementsIn(speech, from, until).some((statement) => isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.reps !== undefined || statement.says.emomMinutes !== undefined));
-}
-
-/** Named without its sets, and named again later with them: this was only the announcement. */
-const isOnlyAnnounced = (speech: Indexed, at: number): boolean => {
-  const { name, sentence, listed } = speech.candidates[at] as Candidate;
-  if (isCountedFrom(speech, at)) return false;
-  return speech.candidates.some((later, place) => place > at && later.name.title === name.title && later.sentence > sentence + (listed ? 0 : 3) && later.strength >= 1 && !later.passing && isCountedFrom(speech, place));
-};
-
-/** Is it the open exercise, said again straight away and more exactly? */
-const narrows = (candidate: Candidate, open: Candidate): boolean =>
-  candidate.isThing && !candidate.passing && candidate.sentence - open.sentence <= 1 && candidate.name.words.length > open.name.words.length && open.name.words.every((word) => candidate.name.words.includes(word));
-
-interface Opened {
-  readonly sentence: number;
-  readonly kind: BlockKind;
-  readonly candidate: Candidate | null;
-}
 
 const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
 
@@ -194,63 +72,6 @@ function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
   return opened;
 }
 
-/** Exercises that were only ever named in a list of what is to come, where nothing of it came by itself. */
-function fromLists(speech: Speech, opened: readonly Opened[]): Opened[] {
-  const { candidates, said } = speech;
-  const titles = new Set(opened.map(({ candidate }) => candidate?.name.title));
-  const spoken = candidates.filter(({ listed, passing, takenBack, isThing, name }) => listed && !passing && !takenBack && isThing && !titles.has(name.title));
-  const byOne = new Map<number, Candidate[]>();
-  for (const candidate of spoken) byOne.set(candidate.sentence, [...(byOne.get(candidate.sentence) ?? []), candidate]);
-  const mains = opened.filter(({ kind }) => kind === "exercise").length;
-  const warm = opened.find(({ kind }) => kind === "warm-up")?.sentence ?? Infinity;
-  const firstMain = opened.find(({ kind }) => kind === "exercise")?.sentence ?? Infinity;
-  const cool = opened.find(({ kind }) => kind === "cool-down")?.sentence ?? Infinity;
-  // A circuit that is told in one breath, and nothing else in the episode that it could be a preview of.
-  const whole = [...byOne].find(([sentence, list]) => list.length >= 2 && list.length > mains && !(sentence > warm && sentence < firstMain) && sentence < cool && !/\b(?:next (?:week|time)|last (?:week|time)|later)\b/.test(said[sentence] ?? ""));
-  if (!whole) return [];
-  const seen = new Set<string>();
-  return whole[1].filter(({ name }) => !seen.has(name.title) && seen.add(name.title)).map((candidate) => ({ sentence: whole[0], kind: "exercise", candidate }));
-}
-
-/** A run of easy exercises before the work is the warm-up, after it the cool-down, where the coach gave them no name. */
-function unnamedEnds(opened: readonly Opened[], speech: Indexed): Opened[] {
-  const isMain = ({ candidate, kind }: Opened): boolean => kind === "exercise" && candidate !== null && !isMobile(candidate);
-  const mains = opened.filter(isMain).length;
-  const exercises = opened.filter(({ kind }) => kind === "exercise").length;
-  if (mains === 0 || mains < exercises * 0.4) return [...opened];
-  const counted = ({ sentence }: Opened): boolean => statementsIn(speech, sentence, sentence + 5).some(({ says }) => (says.sets ?? 0) > 1);
-  const first = opened.findIndex(isMain);
-  const last = opened.findLastIndex(isMain);
-  const out: Opened[] = [];
-  opened.forEach((each, at) => {
-    const easy = each.kind === "exercise" && !isMain(each) && each.candidate !== null && !counted(each);
-    if (easy && at < first) {
-      if (!out.some(({ kind }) => kind === "warm-up")) out.push({ sentence: each.sentence, kind: "warm-up", candidate: null });
-    } else if (easy && at > last) {
-      if (!out.some(({ kind }) => kind === "cool-down")) out.push({ sentence: each.sentence, kind: "cool-down", candidate: null });
-    } else out.push(each);
-  });
-  return out;
-}
-
-/** The sentence the closing begins with, or null. It is looked for in the last part, from the back. */
-function closingFrom({ said, sentences, statements, candidates }: Speech, after: number): number | null {
-  const least = Math.max(after + 1, Math.floor(sentences.length * 0.5));
-  // A farewell after which exercises still begin was only a manner of speaking.
-  const lastStart = candidates.reduce((last, { sentence, strength, passing }) => (strength === 2 && !passing ? Math.max(last, sentence) : last), -1);
-  const sure = said.findIndex((text, number) => number >= least && SURE_CLOSING.test(text) && lastStart < number + 5);
-  const any = said.findLastIndex((text, number) => number >= least && CLOSING.test(text));
-  const last = said.findIndex((text, number) => number >= Math.max(least, sentences.length - 3) && FAREWELL.test(text) && !statements.some(({ sentence }) => sentence === number));
-  let from = sure >= 0 ? sure : any >= sentences.length - 6 ? any : last;
-  if (from < 0) return null;
-  // Earlier sentences of farewell belong to it, as long as nothing is taught or counted between.
-  for (let number = from - 1; number >= least && number >= from - 5; number -= 1) {
-    if (statements.some(({ sentence }) => sentence === number)) break;
-    if (CLOSING.test(said[number] ?? "")) from = number;
-  }
-  return from;
-}
-
 /** Sentences that only lead over to the next part are its first. */
 function ledFrom(said: readonly string[], sentence: number, floor: number): number {
   let from = sentence;
@@ -263,12 +84,10 @@ function ledFrom(said: readonly string[], sentence: number, floor: number): numb
  * What no part claims stands before the first or after the last of them: an opening when it greets, talk when it does not.
  */
 export function runningOrder(given: Speech): Part[] {
-  const bySentence = new Map<number, Placed[]>();
-  for (const statement of given.statements) bySentence.set(statement.sentence, [...(bySentence.get(statement.sentence) ?? []), statement]);
-  const speech: Indexed = { ...given, bySentence };
+  const speech = indexed(given);
   const { said, sentences, candidates } = speech;
-  const mobile = candidates.filter((candidate) => candidate.isThing && !candidate.passing);
-  const mobileIsMain = mobile.filter(isMobile).length > mobile.length * 0.6;
+  const meant = candidates.filter((candidate) => candidate.isThing && !candidate.passing);
+  const mobileIsMain = meant.filter(isMobile).length > meant.length * 0.6;
   let opened = unnamedEnds(openings(speech, mobileIsMain), speech);
   const listed = fromLists(speech, opened);
   if (listed.length > 0) opened = [...opened, ...listed].sort((a, b) => a.sentence - b.sentence);

@@ -68,7 +68,8 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
   const remarks: { statement: Statement; why: string; isOpen: boolean }[] = [];
   const sets: MadeSet[] = [];
   const ramps = statements.filter(({ about, rank }) => about === "ramp-up" && rank === "whole");
-  const wholes = statements.filter(({ about, rank }) => about !== "ramp-up" && rank === "whole");
+  const wholes = statements.filter(({ about, rank }) => about !== "ramp-up" && about !== "step" && rank === "whole");
+  const steps = statements.filter(({ about }) => about === "step");
   const parts = statements.filter((statement) => statement.rank === "part" && statement.about !== "ramp-up" && isBout(statement));
   const extras = statements.filter(({ rank }) => rank === "extra");
   /** The scheme an extra belongs to: the last one named before it in its sentence, or the next one in it. */
@@ -94,6 +95,12 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
     return owner === null || !ramps.includes(owner);
   });
 
+  if (steps.length > 1 && wholes.length === 0) {
+    // Sets that differ in weight: what else is said goes with each of them.
+    const { says } = extrasFor(steps, forWork.filter(({ says: { load } }) => load === undefined));
+    for (const step of steps) add("working", [step], { ...fixed, ...says, ...step.says });
+    return { sets, remarks };
+  }
   const first = wholes[0];
   let base: readonly Ordered[] = first ? [first] : [];
   let scheme: Scheme = first ? first.says : {};

@@ -1,5 +1,5 @@
 import type { Scheme } from "../../training";
-import type { Part } from "../order/order";
+import type { Part } from "../order/speech";
 import { compose, hasWork, type MadeSet, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./statements";
 import { sameAs } from "./same";

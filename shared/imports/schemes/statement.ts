@@ -6,8 +6,8 @@ export interface Statement {
   readonly says: Partial<Scheme>;
   /** Work and its sets in one phrase; a part of it; something that goes with it. */
   readonly rank: "whole" | "part" | "extra";
-  /** "ramp-up": a lighter set before the work. "circuit": said about every exercise. */
-  readonly about: "working" | "ramp-up" | "circuit";
+  /** "ramp-up": a lighter set before the work. "step": one working set of several that differ. "circuit": said about every exercise. */
+  readonly about: "working" | "ramp-up" | "step" | "circuit";
   /** Words of the source it takes, first and last. */
   readonly from: number;
   readonly to: number;
@@ -22,6 +22,8 @@ export interface Heard {
   readonly text: string;
   /** The token a character belongs to. */
   readonly tokenAt: (place: number) => Token | null;
+  /** The place of the blank before a token, by its number. */
+  readonly placeOf: (token: number) => number;
 }
 
 /** Joins tokens; every token stands between single blanks. */
@@ -42,7 +44,7 @@ export function heardFrom(tokens: readonly Token[]): Heard {
     }
     return tokens[Math.max(0, low - 1)] ?? null;
   };
-  return { text, tokenAt };
+  return { text, tokenAt, placeOf: (token) => (starts[token] ?? text.length) - 1 };
 }
 
 /** A phrase found by a pattern. */

@@ -1,6 +1,7 @@
 import type { Token } from "./figures";
 import { BARE_LOAD, BEFORE_WORK, BESIDE_WORK } from "./extras";
 import { heardFrom, secondsOf, TIME, type Heard, type Phrase, type Saying, type Statement } from "./statement";
+import { stepsIn } from "./steps";
 import { INTERVALS, WORK } from "./work";
 
 /** Where today's plan takes over again after talk about other days and other people. */
@@ -72,6 +73,15 @@ function bareRest(text: string, end: number, whole: Statement, heard: Heard): St
   return { ...whole, rank: "extra", says: { restSeconds: seconds }, from: whole.to, to: heard.tokenAt(end + match[0].length - 1)?.at ?? whole.to, remark: null };
 }
 
+/** Where in the text the words stand that come next after a name. */
+function placesOf({ placeOf }: Heard, tokens: readonly Token[], names: readonly number[]): number[] {
+  let next = 0;
+  return names.flatMap((name) => {
+    while (next < tokens.length && (tokens[next]?.at ?? Infinity) < name) next += 1;
+    return next < tokens.length ? [placeOf(next)] : [];
+  });
+}
+
 /** The text with some stretches made unreadable, their outer blanks kept. */
 function masked(text: string, taken: readonly (readonly [number, number])[]): string {
   let out = "";
@@ -83,11 +93,15 @@ function masked(text: string, taken: readonly (readonly [number, number])[]): st
   return out + text.slice(at);
 }
 
-/** Every statement about a scheme in the tokens of one stretch of speech, in order; phrases do not overlap but for sides. */
-export function statementsIn(tokens: readonly Token[]): Statement[] {
+/**
+ * Every statement about a scheme in the tokens of one stretch of speech, in order; phrases do not overlap but for sides.
+ * @param names - words at which an exercise is named, in order
+ */
+export function statementsIn(tokens: readonly Token[], names: readonly number[] = []): Statement[] {
   const heard = heardFrom(tokens);
-  let open = heard.text;
-  const found: Statement[] = [];
+  const steps = stepsIn(heard, placesOf(heard, tokens, names), (from, to) => isElsewhere(heard.text, from, to));
+  let open = masked(heard.text, [...steps.taken].sort((a, b) => a[0] - b[0]));
+  const found: Statement[] = [...steps.statements];
   const look = (sayings: readonly Saying[], takes: boolean): void => {
     for (const { find, read } of sayings) {
       const text = takes ? open : heard.text;

@@ -1,26 +1,38 @@
-import { countingIds, type BlockKind } from "../../../shared/episode";
+import { countingIds, type BlockKind, type SetRole } from "../../../shared/episode";
 import { importText, type Imported } from "../../../shared/imports";
 import { speak } from "../../../shared/speech";
 import { parseSetLine } from "../../../shared/training";
+
+/** The parts an episode may have or lack, as the head of a transcript names them. */
+const PARTS = ["opening", "warm-up", "cool-down", "closing"] as const;
+
+/** A set line that is true of an exercise. */
+export interface TrueSet {
+  readonly role: SetRole;
+  readonly text: string;
+}
 
 /** A transcript of the corpus: what is true of it, and the words, with silences in braces ({12} is twelve seconds). */
 export interface Transcript {
   /** Syllables a second. */
   readonly rate: number;
   readonly parts: Readonly<Record<string, string>>;
-  /** Catalogue id, or a title in quotes for an exercise the catalogue lacks; null where no sets are said. */
-  readonly exercises: readonly { readonly name: string; readonly sets: string | null }[];
+  /** Catalogue id, or a title in quotes for an exercise the catalogue lacks; no sets where none are said. */
+  readonly exercises: readonly { readonly name: string; readonly sets: readonly TrueSet[] }[];
   readonly body: string;
 }
+
+/** "ramp 1 x 10 @ 20 kg; 3 x 5 @ 60 kg": set lines in their order; "-" is none. */
+const setsOf = (text: string): TrueSet[] => (text === "-" ? [] : text.split(/\s*;\s*/)).map((line) => (line.startsWith("ramp ") ? { role: "ramp-up", text: line.slice(5) } : { role: "working", text: line }));
 
 export function readTranscript(file: string): Transcript {
   const [head = "", body = ""] = file.split(/\n---\n/);
   const rows = head.split("\n").map((row) => /^([^:]+): (.*)$/.exec(row)).filter((row) => row !== null).map((row) => [row[1] ?? "", row[2] ?? ""] as const);
-  const isPart = (name: string): boolean => ["rate", "warm-up", "cool-down", "closing"].includes(name);
+  const isPart = (name: string): boolean => PARTS.some((part) => part === name);
   return {
     rate: Number(rows.find(([name]) => name === "rate")?.[1]),
-    parts: Object.fromEntries(rows.filter(([name]) => isPart(name) && name !== "rate")),
-    exercises: rows.filter(([name]) => !isPart(name)).map(([name, sets]) => ({ name, sets: sets === "-" ? null : sets })),
+    parts: Object.fromEntries(rows.filter(([name]) => isPart(name))),
+    exercises: rows.filter(([name]) => !isPart(name) && name !== "rate").map(([name, sets]) => ({ name, sets: setsOf(sets) })),
     body,
   };
 }
@@ -87,8 +99,12 @@ export interface Score {
   readonly found: readonly string[];
   readonly wanted: readonly string[];
   readonly orderRight: boolean;
+  /** Exercises for which sets are said, and those with every line right: its role, its figures, its place. */
   readonly schemes: number;
   readonly schemesRight: number;
+  /** The same, line by line. */
+  readonly lines: number;
+  readonly linesRight: number;
   readonly wrong: readonly string[];
   readonly paceError: number;
   readonly partsRight: boolean;
@@ -96,10 +112,12 @@ export interface Score {
   readonly words: number;
 }
 
-const canonical = (text: string): string => {
+const canonical = ({ role, text }: TrueSet): string => {
   const read = parseSetLine(text);
-  return read.ok ? JSON.stringify(Object.entries(read.scheme).sort(([a], [b]) => (a < b ? -1 : 1))) : text;
+  return `${role} ${read.ok ? JSON.stringify(Object.entries(read.scheme).sort(([a], [b]) => (a < b ? -1 : 1))) : text}`;
 };
+
+const shown = (sets: readonly TrueSet[]): string => sets.map(({ role, text }) => (role === "ramp-up" ? `ramp ${text}` : text)).join("; ") || "nothing";
 
 /** Imports the transcript as captions and holds the draft against the truth. */
 export function scoreTranscript(file: string, name: string): Score {
@@ -110,17 +128,20 @@ export function scoreTranscript(file: string, name: string): Score {
   const blocks = result.episode.blocks.filter(({ kind }) => kind === "exercise");
   const found = blocks.map(({ exercise, title }) => exercise ?? `"${title.toLowerCase()}"`);
   const wanted = truth.exercises.map(({ name: exercise }) => exercise);
-  const counted = truth.exercises.filter(({ sets }) => sets !== null);
+  const counted = truth.exercises.filter(({ sets }) => sets.length > 0);
   const wrong: string[] = [];
+  let linesRight = 0;
   for (const { name: exercise, sets } of counted) {
-    const block = blocks[found.indexOf(exercise)];
-    const working = block?.sets.filter(({ role }) => role === "working").map(({ text }) => text) ?? [];
-    if (working.length !== 1 || canonical(working[0] ?? "") !== canonical(sets ?? "")) wrong.push(`${exercise}: wanted ${sets}, got ${working.join(" + ") || "nothing"}`);
+    const heard = blocks[found.indexOf(exercise)]?.sets ?? [];
+    const [is, should] = [heard.map(canonical), sets.map(canonical)];
+    linesRight += should.filter((line) => is.includes(line)).length;
+    if (is.join() !== should.join()) wrong.push(`${exercise}: wanted ${shown(sets)}, got ${shown(heard)}`);
   }
   const has = (kind: BlockKind): boolean => result.episode.blocks.some((block) => block.kind === kind);
-  const partsRight = (["warm-up", "cool-down", "closing"] as const).every((kind) => truth.parts[kind] === undefined || (truth.parts[kind] === "yes") === has(kind));
+  const partsRight = PARTS.every((kind) => truth.parts[kind] === undefined || (truth.parts[kind] === "yes") === has(kind));
   return {
-    found, wanted, orderRight: found.join() === wanted.join(), schemes: counted.length, schemesRight: counted.length - wrong.length, wrong,
+    found, wanted, orderRight: found.join() === wanted.join(), schemes: counted.length, schemesRight: counted.length - wrong.length,
+    lines: counted.reduce((sum, { sets }) => sum + sets.length, 0), linesRight, wrong,
     paceError: Math.abs((result.pace?.wordsPerMinute ?? 0) - wordsPerMinute) / wordsPerMinute, partsRight, lost: lostWords(truth.body.replace(/\{[\d.]+\}/g, ""), result), words: result.words,
   };
 }

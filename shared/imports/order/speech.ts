@@ -1,0 +1,60 @@
+import type { BlockKind } from "../../episode";
+import type { Exercise, Family } from "../../exercises";
+import type { Statement } from "../schemes/statement";
+import type { Span, Word } from "../types";
+import type { Candidate } from "./candidates";
+
+/** A part of the running order, in sentences. */
+export interface Part extends Span {
+  readonly kind: BlockKind;
+  readonly title: string;
+  readonly exercise: Exercise | null;
+}
+
+/** What the running order is made from. */
+export interface Speech {
+  readonly words: readonly Word[];
+  readonly sentences: readonly Span[];
+  /** The sentences' plain words. */
+  readonly said: readonly string[];
+  readonly candidates: readonly Candidate[];
+  readonly statements: readonly (Statement & { readonly sentence: number })[];
+  /** Seconds of silence after each sentence; 0 where unknown. */
+  readonly silences: readonly number[];
+  /** Sentences that tell the viewer what to do. */
+  readonly teaches: readonly boolean[];
+}
+
+/** The same with its statements by sentence, so that a long speech is not searched whole for each name. */
+export interface Indexed extends Speech {
+  readonly bySentence: ReadonlyMap<number, readonly Placed[]>;
+}
+
+const PREPARING: readonly Family[] = ["mobility-warmup"];
+const EASING: readonly Family[] = ["cooldown-stretch"];
+const EASY_NAME = /\b(?:stretch|pose|hip switch|downward dog|upward dog|thread the needle|airplane|shin box)\b/;
+
+const isFamily = ({ name }: Candidate, families: readonly Family[]): boolean => (name.exercise ? families.includes(name.exercise.family) : families.length > 0 && EASY_NAME.test(name.title.toLowerCase()));
+export const isMobile = (candidate: Candidate): boolean => isFamily(candidate, [...PREPARING, ...EASING]);
+
+export type Placed = Speech["statements"][number];
+
+/** The speech with its statements by sentence. */
+export function indexed(speech: Speech): Indexed {
+  const bySentence = new Map<number, Placed[]>();
+  for (const statement of speech.statements) bySentence.set(statement.sentence, [...(bySentence.get(statement.sentence) ?? []), statement]);
+  return { ...speech, bySentence };
+}
+
+/** The statements of the sentences from `from` up to, not including, `until`. */
+export function statementsIn({ bySentence }: Indexed, from: number, until: number): Placed[] {
+  const found: Placed[] = [];
+  for (let sentence = from; sentence < until; sentence += 1) found.push(...(bySentence.get(sentence) ?? []));
+  return found;
+}
+
+export interface Opened {
+  readonly sentence: number;
+  readonly kind: BlockKind;
+  readonly candidate: Candidate | null;
+}
