@@ -6,6 +6,7 @@ const FLOORS = [
   ["episode"],
   ["exercises"],
   ["training", "filming", "speech"],
+  ["shoot-plan"],
   ["checks", "exports", "session-report"],
   ["imports"],
 ];
@@ -25,7 +26,7 @@ const coreRules = FLOORS.flatMap((floor, level) =>
       pathNot: [
         `^shared/${name}/`,
         ...FLOORS.slice(0, level).flat().filter((below) => !NOT_USED[name]?.includes(below)).map((n) => `^shared/${n}/`),
-        ...(level === 3 ? ["^shared/clocks\\.ts$"] : []),
+        ...(level === FLOORS.findIndex((floor) => floor.includes("checks")) ? ["^shared/clocks\\.ts$"] : []),
       ],
     },
   })),

@@ -1,5 +1,6 @@
 import type { Episode } from "./episode";
-import { cameraMoves, shotSeconds } from "./filming";
+import { shotSeconds } from "./filming";
+import { moveSecondsOf } from "./shoot-plan";
 import { DEFAULT_PACE, paceOf, screenClock, type Pace, type ScreenClock } from "./speech";
 import { gymClock, type GymClock } from "./training";
 
@@ -14,5 +15,5 @@ export interface EpisodeClocks {
  * @param pace - the speaker's own, or the default; the series' pronunciations go with it
  */
 export function episodeClocks(episode: Episode, pace: Pace = DEFAULT_PACE): EpisodeClocks {
-  return { gym: gymClock(episode, cameraMoves), screen: screenClock(episode, shotSeconds, paceOf(episode, pace)) };
+  return { gym: gymClock(episode, moveSecondsOf(episode)), screen: screenClock(episode, shotSeconds, paceOf(episode, pace)) };
 }

@@ -15,7 +15,7 @@ function scheme(text: string): Scheme {
 function workAndRest(...lines: readonly string[]): number {
   const newId = countingIds("trade-");
   const block = emptyBlock(newId, "exercise", { sets: lines.map((text) => ({ id: newId(), role: "working" as const, text })) });
-  const [clock] = gymClock(emptyEpisode(newId, { blocks: [block] }), () => []).blocks;
+  const [clock] = gymClock(emptyEpisode(newId, { blocks: [block] }), () => 0).blocks;
   return (clock?.parts ?? []).filter((part) => part.label !== "set-up").reduce((sum, part) => sum + part.seconds, 0);
 }
 

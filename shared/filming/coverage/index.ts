@@ -3,5 +3,5 @@ export * from "./types";
 export { planCoverage } from "./solve";
 export { coverageCost, coverageViolations } from "./verify";
 export { coverageWarnings, readCoverageProblem, type CoverageRead } from "./read";
-export { remedyFor, type Remedy } from "./remedy";
+export { remedyFor, type CoverageNames, type Remedy } from "./remedy";
 export { doneThrough, replan, type CoverageChange, type CoverageDone, type Replanned } from "./replan";

@@ -46,9 +46,10 @@ function filming(state: State, set: number, { gain, worthOf }: NamedGains): Stat
 /** Where the cameras may stand for a set: still, or at other marks that have something to film; a mark that has to be left is left. */
 function places(state: State, set: number, { marks, isOpen }: NamedGains): Place[] {
   const open = marks.flatMap((_, mark) => (isOpen(set, mark, state.filmed) ? [mark] : []));
+  // Of equal plans the one found first stays: moves are tried before standing still, so that what can go wrong goes wrong early.
   let found: number[][] = [[]];
   for (const from of state.place) {
-    const goals = from < 0 ? [...open, ...marks.map((_, mark) => mark).filter((mark) => !open.includes(mark))] : [from, ...open.filter((mark) => mark !== from)];
+    const goals = from < 0 ? [...open, ...marks.map((_, mark) => mark).filter((mark) => !open.includes(mark))] : [...open.filter((mark) => mark !== from), from];
     found = found.flatMap((place) => goals.map((mark) => [...place, mark]));
   }
   // A second camera beside the first films nothing more; it stands there only when it did before or there is no other mark.

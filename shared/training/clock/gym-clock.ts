@@ -1,45 +1,26 @@
 import { memoOn, type Block, type Episode } from "../../episode";
-import { exerciseById } from "../../exercises";
+import { exerciseById, stationOf } from "../../exercises";
 import type { BlockGymClock, ClockPart, GymClock, PlannedSet } from "../types";
 import { ASSUMED } from "./assumptions";
 import { readBlock } from "./planned-sets";
 
-/** A walk to the next camera mark in the rest after a working set; `afterSet` is that set's number, from 1. */
-export interface CameraMove {
-  readonly afterSet: number;
-  readonly seconds: number;
-}
-
-/** The camera moves of a block; the camera itself is another engine's business, so they are handed in. */
-export type CameraMoves = (block: Block) => readonly CameraMove[];
+/** Seconds the camera moves of a block take beyond its rests; the camera itself is another engine's business, so they are handed in. */
+export type MoveSeconds = (block: Block) => number;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
-/** The station a block is at: its own word, or the exercise's. Empty when neither is known. */
-export function stationOf(block: Block): string {
-  return block.station.trim() || (block.exercise === null ? "" : (exerciseById(block.exercise)?.station ?? ""));
-}
-
-/** Seconds that moves take beyond the rest they happen in. */
-function movesBeyondRest(moves: readonly CameraMove[], sets: readonly PlannedSet[]): number {
-  const working = sets.filter((set) => set.role === "working");
-  const needed = new Map<number, number>();
-  for (const { afterSet, seconds } of moves) needed.set(afterSet, (needed.get(afterSet) ?? 0) + seconds);
-  return Math.round(sum([...needed].map(([afterSet, seconds]) => Math.max(0, seconds - (working[afterSet - 1]?.restSeconds ?? 0)))));
-}
-
-/** Planned minutes stand for the whole block. */
-function plannedSeconds(block: Block, sets: readonly PlannedSet[]): number | null {
+/** Seconds of a block whose time is planned as a whole: by its minutes, or as usual for a talk or a warm-up without sets. Null when its parts are counted. */
+export function plannedSeconds(block: Block): number | null {
   if (block.minutes !== null) return Math.round(block.minutes * 60);
-  if (sets.length > 0 || block.kind === "exercise") return null;
+  if (readBlock(block).sets.length > 0 || block.kind === "exercise") return null;
   if (block.lines.length === 0) return 0;
   return block.kind === "warm-up" || block.kind === "cool-down" ? ASSUMED.warmUp : ASSUMED.talk;
 }
 
 /** A block's own time, without the way to it. */
-function ownParts(block: Block, moves: readonly CameraMove[]): ClockPart[] {
+function ownParts(block: Block, moveSeconds: number): ClockPart[] {
   const { sets } = readBlock(block);
-  const planned = plannedSeconds(block, sets);
+  const planned = plannedSeconds(block);
   if (planned !== null) return [{ label: "planned", seconds: planned }];
   const setUp = (block.exercise === null ? undefined : exerciseById(block.exercise)?.setupSeconds) ?? ASSUMED.setUp;
   const work = (role: PlannedSet["role"]): number => sum(sets.filter((set) => set.role === role).map((set) => set.workSeconds - (set.changeSeconds ?? 0)));
@@ -49,13 +30,13 @@ function ownParts(block: Block, moves: readonly CameraMove[]): ClockPart[] {
     { label: "sets", seconds: work("working") },
     { label: "rest", seconds: sum(sets.map((set) => set.restSeconds)) },
     { label: "change of side", seconds: sum(sets.map((set) => set.changeSeconds ?? 0)) },
-    { label: "camera moves", seconds: movesBeyondRest(moves, sets) },
+    { label: "camera moves", seconds: Math.round(moveSeconds) },
   ];
 }
 
 /** One answer per block and way of moving the camera, with and without a change of station before it. */
-const blockClocks = memoOn((cameraMoves: CameraMoves) => memoOn((block: Block) => {
-  const own = ownParts(block, cameraMoves(block));
+const blockClocks = memoOn((moveSeconds: MoveSeconds) => memoOn((block: Block) => {
+  const own = ownParts(block, moveSeconds(block));
   const clock = (way: number): BlockGymClock => {
     const parts = [...own, { label: "change of station", seconds: way } as const].filter((part) => part.seconds > 0);
     return { block: block.id, seconds: sum(parts.map((part) => part.seconds)), parts, unread: readBlock(block).unread };
@@ -69,10 +50,10 @@ const blockClocks = memoOn((cameraMoves: CameraMoves) => memoOn((block: Block) =
  * Planned minutes stand for the whole block but the change of station before it; otherwise set-up, sets, rests, changes of side, and
  * camera moves as far as they do not fit in the rest. The first station is walked to before the slot begins, and blocks
  * without a station leave the camera and the coach where they were.
- * @param cameraMoves - when the camera moves in a block; keep the same function between calls, answers are remembered by it
+ * @param moveSeconds - what camera moves take beyond the rests; keep the same function between calls, answers are remembered by it
  */
-export function gymClock(episode: Episode, cameraMoves: CameraMoves): GymClock {
-  const clockOf = blockClocks(cameraMoves);
+export function gymClock(episode: Episode, moveSeconds: MoveSeconds): GymClock {
+  const clockOf = blockClocks(moveSeconds);
   let at = "";
   const blocks = episode.blocks.map((block) => {
     const station = stationOf(block);
