@@ -66,6 +66,7 @@ import { cardSpace } from "./rules/film/card-space";
 import { shotAngle } from "./rules/film/shot-angle";
 import { warmUpShot } from "./rules/film/warm-up-shot";
 import { maxMustMarks } from "./rules/film/max-must-marks";
+import { noLostShot } from "./rules/film/no-lost-shot";
 import { maxShotSeconds } from "./rules/film/max-shot-seconds";
 import { mirrors } from "./rules/film/mirrors";
 import { openingShot } from "./rules/film/opening-shot";
@@ -97,7 +98,7 @@ export const RULES: readonly Rule[] = [
   askAProfessional, avoidRemedy, bothSidesSaid, breathingPhase, maxBreathSeconds, maxReadingGrade, noRepeatedSentence, say,
   avoid, caution, maxCueWords, noContradictoryCues, noDisputedClaim, noUnexplainedJargon, noUnsafeCue, noDoubtfulCue, oneUnitSaid, saidNumbers, teenAdult, wordsOverClip,
   // film
-  maxMustMarks, maxShotSeconds, mirrors, openingShot, shotSet, spareBattery,
+  maxMustMarks, noLostShot, maxShotSeconds, mirrors, openingShot, shotSet, spareBattery,
   bystanders, cardSpace, cueAngle, exerciseShot, shotAngle, warmUpShot,
   // publishing
   disclosureText, minChapters, minDaysToPublish, noClaimInTitle, title,
