@@ -13,7 +13,7 @@ import { readSchemes, unitOf, type PlacedStatement } from "./schemes/read-scheme
 import { statementsIn } from "./schemes/statements";
 import { sentencesIn } from "./sentences/boundaries";
 import { hesitationsIn } from "./sentences/hesitations";
-import { splitAtNames } from "./sentences/split-at-names";
+import { inOneBreath, splitAtNames } from "./sentences/split-at-names";
 import { wordClasses } from "./sentences/word-classes";
 import { MAX_IMPORT_BYTES, readSource, tooBig, type Source } from "./source/read-source";
 import { soundsIn } from "./source/sounds";
@@ -68,12 +68,12 @@ function countedNames(words: readonly Word[], sentences: readonly Span[], mentio
 
 function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Understood {
   const mentions = namesIn(words, skip);
-  const sentences = splitAtNames(words, sentencesIn(words, mentions, false), mentions);
+  const sentences = splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions);
   const said = sentences.map((sentence) => plainOf(words, sentence, skip));
   const statements = statementsFor(words, sentences, mentions, skip);
   const candidates = candidatesIn(words, sentences, mentions, wordClasses(words));
   const parts = runningOrder({ words, sentences, said, candidates, statements, silences: sentences.map(({ to }) => words[to]?.pause ?? 0), teaches: said.map(isTeaching) });
-  return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip)].sort((a, b) => a.from - b.from), said), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements) };
+  return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip)].sort((a, b) => a.from - b.from), said, mentions, words), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements) };
 }
 
 const grouped = (words: readonly Word[], places: ReadonlySet<number>, reason: NotUnderstood["reason"], sentence: string): NotUnderstood[] => {

@@ -101,6 +101,10 @@ const NUMBER = /^(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|eleven|
 /** A word as the parts of a name: "push-ups" is two. */
 const partsOf = (plain: string): string[] => plain.replace(/'/g, "").split(/[^a-z0-9]+/).filter((part) => part !== "").map(nameWord);
 
+/** "Eight clean reps" tells how, and "sixty seconds rest, curl" what to do: no exercise is named. */
+const COUNTS = /^(?:reps?|repetitions?|ones?|sets?)$/;
+const TIMES = /^(?:seconds?|secs?|minutes?|mins?|minute's|\d+|sets?)$/;
+
 /** Places and things first, exercises only where something is counted or introduced. */
 const PLACES = /^(?:bench|bridge|goblet|walk|walking|bike|bicycle|cycling|rower|rowing|halo|pointer|wall walk|breathing)$/;
 const OWNING = new Set(["a", "an", "the", "this", "your", "our", "my", "of", "each", "every", "onto", "into", "with", "set", "is"]);
@@ -110,11 +114,12 @@ const isPlural = (plain: string): boolean => /s$/.test(plain) && !/(?:ss|'s)$/.t
 function meansThing(words: readonly Word[], from: number, to: number, name: Name): boolean {
   const last = words[to - 1]?.plain ?? "";
   const before = words[from - 1];
+  if (COUNTS.test(words[to]?.plain ?? "") && !isPlural(last)) return false;
   const glued = words.slice(from, to).some(({ plain }) => plain.includes("-")) || (to - from === 1 && /(?:up|down|out)s?$/.test(last) && last.length > 5);
   const plural = isPlural(last);
   const alone = (before === undefined || /[.!?,:;]$/.test(before.text)) && (words[to] === undefined || /[.!?,:;]$/.test(words[to - 1]?.text ?? ""));
   // "squatting", "lunging" are not looked for, so a following object is the only sign of a verb left: "squat the weight", "curl your toes"
-  const governs = /^(?:your|the|it|them|that|this|through|down|up|back|in|into|towards?|over|as|and)$/.test(words[to]?.plain ?? "");
+  const governs = /^(?:your|the|it|them|that|this|through|down|up|back|in|into|towards?|over|on|onto|off|as|and)$/.test(words[to]?.plain ?? "");
   return glued || plural || alone || NUMBER.test(before?.plain ?? "") || (ARTICLES.has(before?.plain ?? "") && !governs && !(OWNING.has(before?.plain ?? "") && PLACES.test(name.words.join(" "))));
 }
 
@@ -133,6 +138,7 @@ export function namesIn(words: readonly Word[], skip: ReadonlySet<number>): Ment
     if (skip.has(from) || words[from]?.plain === "") continue;
     // "Last one, farmer's carries": a number begins a name only where the very name has it.
     const counted = /^(?:one|1|first|single)$/.test(words[from]?.plain ?? "");
+    const isRest = /^(?:rest|break|off|hold|set|sets)$/.test(words[from]?.plain ?? "") && TIMES.test(words[from - 1]?.plain ?? "");
     const parts: string[] = [];
     for (let to = from; to < words.length && parts.length < LONGEST_NAME; to += 1) {
       const word = words[to] as Word;
@@ -143,7 +149,7 @@ export function namesIn(words: readonly Word[], skip: ReadonlySet<number>): Ment
       const previous = words[to - 1];
       if (to > from && previous && isPlural(previous.plain) && (byLetters.has(nameWord(previous.plain)) || found.slice(-NEAR).some((other) => other.to === to && other.from <= from)) && !/'s$/.test(previous.plain)) break;
       const likely = parts.length <= LONGEST_NAME ? lookUp(parts) : null;
-      if (likely && isLikely(parts, likely, isPlural(word.plain)) && !(counted && likely.sure < 0.97)) found.push({ from, to: to + 1, ...likely, isThing: !likely.name.everyday || meansThing(words, from, to + 1, likely.name) });
+      if (likely && isLikely(parts, likely, isPlural(word.plain)) && !(isRest && likely.sure < 1) && !(counted && likely.sure < 0.97)) found.push({ from, to: to + 1, ...likely, isThing: !likely.name.everyday || meansThing(words, from, to + 1, likely.name) });
       if (CLOSES.test(word.text)) break;
     }
   }

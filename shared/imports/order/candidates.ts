@@ -15,6 +15,8 @@ export interface Candidate {
   readonly isThing: boolean;
   /** One of several in a plain list: "rows, presses and a carry". */
   readonly listed: boolean;
+  /** One of several that are done in turn: "curls and push-downs, twelve each". */
+  readonly paired: boolean;
   /** Taken back straight away: "front squats, sorry, goblet squats". */
   readonly takenBack: boolean;
 }
@@ -66,7 +68,19 @@ function unlisted(words: readonly Word[], sentence: Span, taken: ReadonlySet<num
 }
 
 const JOINS_LIST = /^(?:(?:and|or|plus|some|a|an|the|with|few|bit|of|little|then a|our|as well as)(?: |$))*$/;
+/** Two and more done in turn are one list, and each of them begins: "curls and push-downs, twelve each". */
+const PAIRED_BEFORE = /\b(?:super ?sets?|super setting|pair\w*|back to back|together|alternat\w+|circuit|giant set|tri ?set|one after the other|combination|combo)\b/;
+const PAIRED_AFTER = /^(?:[\w']+ ){0,4}?(?:\d+|\w+) (?:reps |sets )?(?:of )?(?:each|both|apiece)(?! (?:side|leg|arm|hand|way|foot|direction|knee|hip|round|set|time))\b/;
 const IN_TURN = /\b(?:then|into|followed by|after that|next|straight|finally|before we|superset\w*|pair\w*|with)\b/;
+
+/** The whole list that a name stands in: from its first name to its last. */
+function chainOf(words: readonly Word[], here: readonly { readonly span: Span }[], place: number): Span {
+  let [first, last] = [place, place];
+  const joins = (at: number): boolean => JOINS_LIST.test(text(words, here[at]?.span.to ?? 0, here[at + 1]?.span.from ?? 0));
+  while (first > 0 && joins(first - 1)) first -= 1;
+  while (last + 1 < here.length && joins(last)) last += 1;
+  return { from: here[first]?.span.from ?? 0, to: here[last]?.span.to ?? 0 };
+}
 
 /**
  * Every name in the sentences with what speaks for and against it.
@@ -104,11 +118,15 @@ export function candidatesIn(words: readonly Word[], sentences: readonly Span[],
         return { between, other };
       });
       const right = neighbours[1];
-      const joined = neighbours.some((side) => side !== null && (side.between !== "" || words[Math.max(span.from, side.other.span.from) - 1]?.text.endsWith(",") === true) && JOINS_LIST.test(side.between) && !IN_TURN.test(side.between) && side.other.name.title !== name.title);
+      const joined = neighbours.some((side) => side !== null && side.other.isThing && (side.between !== "" || words[Math.max(span.from, side.other.span.from) - 1]?.text.endsWith(",") === true) && JOINS_LIST.test(side.between) && !IN_TURN.test(side.between) && side.other.name.title !== name.title);
+      const chain = joined && isThing ? chainOf(words, here, place) : null;
+      const paired = chain !== null && !isInPassing(before, after, 0) && (PAIRED_BEFORE.test(text(words, Math.max(0, sentence.from - 12), chain.from)) || PAIRED_AFTER.test(text(words, chain.to, chain.to + 10)));
+      const leads = paired ? Math.max(strength, introduction(text(words, sentence.from, chain.from))) : strength;
       candidates.push({
-        name, span, sentence: number, sure, isThing, strength,
+        name, span, sentence: number, sure, isThing, strength: leads >= 2 ? 2 : leads === 1 ? 1 : 0,
         passing: isInPassing(before, after, strength),
-        listed: joined,
+        listed: joined && !paired,
+        paired,
         takenBack: right !== null && right !== undefined && right.other.isThing && right.between.split(" ").length <= 5 && TAKES_BACK.test(right.between),
       });
     });

@@ -28,12 +28,15 @@ export function unnamedEnds(opened: readonly Opened[], speech: Indexed): Opened[
   const mains = opened.filter(isMain).length;
   const exercises = opened.filter(({ kind }) => kind === "exercise").length;
   if (mains === 0 || mains < exercises * 0.4) return [...opened];
-  const counted = ({ sentence }: Opened): boolean => statementsIn(speech, sentence, sentence + 5).some(({ says }) => (says.sets ?? 0) > 1);
+  const counted = (at: number): boolean => {
+    const from = opened[at]?.sentence ?? 0;
+    return statementsIn(speech, from, Math.min(from + 5, opened[at + 1]?.sentence ?? Infinity)).some(({ says }) => (says.sets ?? 0) > 1);
+  };
   const first = opened.findIndex(isMain);
   const last = opened.findLastIndex(isMain);
   const out: Opened[] = [];
   opened.forEach((each, at) => {
-    const easy = each.kind === "exercise" && !isMain(each) && each.candidate !== null && !counted(each);
+    const easy = each.kind === "exercise" && !isMain(each) && each.candidate !== null && !counted(at);
     if (easy && at < first) {
       if (!out.some(({ kind }) => kind === "warm-up")) out.push({ sentence: each.sentence, kind: "warm-up", candidate: null });
     } else if (easy && at > last) {

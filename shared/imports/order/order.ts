@@ -1,6 +1,6 @@
 import type { Candidate } from "./candidates";
 import { closingFrom, fromLists, unnamedEnds } from "./ends";
-import { ENOUGH, isCountedFrom, isOnlyAnnounced, narrows, points, refersTo } from "./points";
+import { ENOUGH, isApposition, isCountedFrom, isOnlyAnnounced, isRecap, narrows, points, refersTo } from "./points";
 import { COOL_DOWN, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, WARM_UP, WARM_UP_OVER } from "./signals";
 import { indexed, isMobile, statementsIn, type Indexed, type Opened, type Part, type Speech } from "./speech";
 
@@ -42,12 +42,14 @@ function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
     for (; at < candidates.length && (candidates[at]?.sentence ?? Infinity) === number; at += 1) {
       const candidate = candidates[at] as Candidate;
       if (open !== null && refersTo(candidate, open)) continue;
+      if (isRecap(speech, at, opened.flatMap((each) => each.candidate ?? []))) continue;
       if (open !== null && narrows(candidate, open)) {
         // "Lunges. Walking lunges": the second says which.
         opened[opened.length - 1] = { ...(opened.at(-1) as Opened), candidate };
         open = candidate;
         continue;
       }
+      if (open !== null && isApposition(candidate, open)) continue;
       const [before, last] = [opened.at(-2), opened.at(-1)];
       if (before?.candidate?.name.title === candidate.name.title && candidate.isThing && !candidate.passing && last && number - last.sentence <= 2 && last.kind === "exercise" && statementsIn(speech, last.sentence, number).length === 0) {
         // "Squats, and we pair them with push-ups. So the squats": the second was only announced, and comes later.
@@ -98,7 +100,7 @@ export function runningOrder(given: Speech): Part[] {
   const head = starts[0] ?? sentences.length;
   if (head > 0) {
     const greets = said.slice(0, head).some((text) => GREETING.test(text)) || marks.length > 0;
-    parts.push({ from: 0, to: head, kind: greets ? "opening" : "talk", title: "", exercise: null });
+    parts.push({ from: 0, to: head, kind: greets ? "opening" : "talk", title: "", exercise: null, said: "", pair: null });
   }
   marks.forEach(({ kind, candidate }, at) => {
     // Names of one sentence share it: the first keeps its words, the last has what follows, those between have none of their own.
@@ -107,7 +109,7 @@ export function runningOrder(given: Speech): Part[] {
     const leads = starts[at + 1] === start;
     const from = follows ? start + 1 : start;
     const to = leads ? (follows ? from : start + 1) : Math.max(from, starts[at + 1] ?? sentences.length);
-    parts.push({ from, to, kind, title: candidate && !candidate.name.exercise ? candidate.name.title : "", exercise: candidate?.name.exercise ?? null });
+    parts.push({ from, to, kind, title: candidate && !candidate.name.exercise ? candidate.name.title : "", exercise: candidate?.name.exercise ?? null, said: candidate?.name.words.join(" ") ?? "", pair: candidate?.paired === true && (follows || leads) ? start : null });
   });
   return parts;
 }

@@ -1,3 +1,4 @@
+import { NUMBER_VALUES } from "../../speech";
 import type { Statement } from "../schemes/statement";
 import type { Candidate } from "./candidates";
 import { statementsIn, type Indexed, type Speech } from "./speech";
@@ -13,6 +14,15 @@ const REACH = 8;
 const WORKING = 12;
 export const isCounted = ({ says, about }: Statement): boolean => about !== "ramp-up" && (says.sets !== undefined || says.reps !== undefined || says.emomMinutes !== undefined);
 
+/** "Twelve push-ups", "fifteen of those" right after the name. Fewer than four before a name is an order. */
+function isNumbered({ words }: Speech, { span }: Candidate): boolean {
+  const value = (at: number): number => {
+    const plain = words[at]?.plain ?? "";
+    return NUMBER_VALUES.get(plain) ?? (/^\d+$/.test(plain) ? Number(plain) : 0);
+  };
+  return value(span.from - 1) >= 4 || (value(span.to) >= 4 && /^(?:of|each|reps?|a|per)$/.test(words[span.to + 1]?.plain ?? ""));
+}
+
 /** Points for a name beginning a block of its own. */
 export function points(speech: Indexed, at: number, inCircuit: boolean): number {
   const { candidates, teaches, said } = speech;
@@ -26,6 +36,7 @@ export function points(speech: Indexed, at: number, inCircuit: boolean): number 
   if (until > sentence && statementsIn(speech, sentence, sentence + 1).some((statement) => isCounted(statement) || statement.rank !== "extra")) sum += 1.5;
   else if (after.some(isCounted)) sum += 1.2;
   else if (after.some(({ rank }) => rank === "part")) sum += 0.6;
+  if (isNumbered(speech, candidate)) sum += 0.8;
   const teaching = teaches.slice(sentence, Math.min(until, sentence + REACH)).filter(Boolean).length;
   sum += Math.min(1.2, teaching * 0.4);
   // Sets are done in silence.
@@ -46,6 +57,15 @@ export function refersTo(candidate: Candidate, open: Candidate): boolean {
   const own = new Set([...open.name.words, ...(open.name.exercise ? open.name.exercise.name.toLowerCase().split(/[^a-z]+/) : [])]);
   return candidate.name.words.length < open.name.words.length + 1 && candidate.name.words.every((word) => own.has(word) || open.name.letters.includes(word));
 }
+
+/** "Dumb-bell bench press, flat bench": a second name right after the first, which says no more. */
+export const isApposition = (candidate: Candidate, open: Candidate): boolean => candidate.sentence === open.sentence && candidate.span.from <= open.span.to;
+
+/** "Round two, squats": a short name of one that was done, and nothing is counted for it. */
+export const isRecap = (speech: Indexed, at: number, done: readonly Candidate[]): boolean => {
+  const candidate = speech.candidates[at] as Candidate;
+  return candidate.name.words.length === 1 && candidate.strength < 2 && done.some((other) => refersTo(candidate, other)) && !isCountedFrom(speech, at);
+};
 
 /** The sentence of the next name that is introduced as another exercise. */
 export function rivalOf({ candidates }: Speech, at: number): number {

@@ -38,14 +38,14 @@ const LOOSELY_STRONG = new RegExp(`\\b(?:next(?! to)|start(?:ing)?|begin(?:ning)
 
 /** A sentence that opens with the turn and comes to the name within a few words: "last one, carries: farmer's carries". */
 const OPENS = new RegExp(String.raw`^(?:(?:okay|ok|alright|all right|right|so|and|now|um|uh|well|good|great|nice|lovely) )*(?:${[
-  String.raw`next(?! to| week| time| month)|first thing|first|second|third|fourth|fifth|last one|last thing|last up|last|final one`,
+  String.raw`next(?! to| week| time| month)|first thing|(?:the )?(?:other|next|last|first|second|third) (?:one|thing|exercise|move|movement) is|first|second|third|fourth|fifth|last one|last thing|last up|last|final one`,
   String.raw`finally|lastly|number (?:one|two|three|four|five|six|seven)|exercise (?:one|two|three|four|five|six|seven)`,
 ].join("|")})(?: (?!week|time|month|year|video|episode)[\w']+){0,3} ?$`);
 const ONLY_LEADS = new RegExp(String.raw`^(?:${[
   String.raw`(?:okay|ok|alright|all right|right|so|now|and|um|uh|well|the|a|an|our|your|some|yeah|cool|great|good|nice|perfect|lovely|down|up|on|onto|to|floor|mat|back|feet|knees|all|fours|over|here|turn|around|round|off|come|get|you|we're|we|go|standing|seated|lying|still|just|come on|let's)(?: |$)`,
 ].join("|")})+$`);
 /** Right after it: "reverse lunges next", "and then it's squats, up next". */
-const COMES_NOW = /^ ?(?:(?:are|is|come|comes) )?(?:next(?! (?:week|time|to|month|year|video|episode))|up next|now(?! (?:that|you|we|i))|time\b)/;
+const COMES_NOW = /^ ?(?:(?:are|is|come|comes) )?(?:next(?! (?:week|time|to|month|year|video|episode))|up next|now(?! (?:that|you|we|i))|time\b|first(?! (?:time|week|thing))|to (?:start|begin|finish|close)\b)/;
 
 /** How the words before a name in its sentence introduce it: 0 not, 1 weakly ("we have"), 2 strongly ("next up"). */
 export function introduction(before: string, after = ""): 0 | 1 | 2 {
@@ -73,7 +73,9 @@ const PASSING = new RegExp(
   + "they |than|before (?:the|your|we)|from the|after (?:the|those|these|your|all)|ready for|prepare|save (?:it|some|that) for|"
   + "between|during|everyone|anyone|somebody|people|members?|ask(?:ed|ing)? (?:me )?(?:about|for)|question|whether|if i|if we|"
   + "do you|do i|why (?:we|i|you)|still do|talk(?:ing|ed)? about|video (?:on|about)|easier than|harder than|more than|"
-  + "better than|heavier than|it's not|this is not|this isn't|that's not|without|next to me|behind me|beside me|over there|"
+  + "better than|heavier than|it's not|this is not|this isn't|that's not|without(?! (?:a|any) (?:rest|break|pause))|next to me|behind me|beside me|over there|"
+  + "either|why (?:don't|do|not)|do you (?:ever )?(?:do|use)|can (?:i|you|we) (?:do|use|just)|should i do|could (?:i|have|do)|could've|"
+  + "(?:was|were) (?:gonna|going to|about to|planning to)(?: do)?|wanted(?: to do)?|"
   + "(?:guy|man|woman|lady|bloke|girl|boy|kid|person|mate|dad|mum|mom|friend|brother|sister|client|coach|they|he|she)(?: is| was|"
   + "'s| who| that)?)(?: [\\w']+){0,3} ?$|\\b(?:with those|with these|on the(?! floor| mat| ground| wall| box| bench| step|"
   + " carpet| grass)|in the|of the|in a|on a|to the|at the top of|the bottom of|your)(?: [\\w']+)? ?$",
@@ -81,9 +83,13 @@ const PASSING = new RegExp(
 const TODAY_AGAIN = /\b(?:so today|but today|today|this time|this week|so now|but now|now|so we're|so let's|we're doing|we're going to|let's|okay|alright|next up|next)\b/g;
 const AFTERWARDS = new RegExp(String.raw`^ ?(?:${[
   String.raw`last (?:week|time|month|year)|next (?:week|time)|yesterday|tomorrow|the other day`,
-  String.raw`(?:is |are )?(?:too hard|not for you|taken|busy|station|machine is|rack|rocks are)|video|episode|instead|numbers|record`,
+  String.raw`(?:is |are )?(?:too hard|not for you|taken|busy|station|machine is|rack|rocks are)|video|episode|numbers|record`,
   String.raw`pr|pb|background|as well if`,
 ].join("|")})\b`);
+
+/** "So it's step-ups instead" is what is done; "if you can't, do step-ups instead" is not. */
+const DONE_INSTEAD = /\b(?:it's|we're doing|i'm doing|we'll do|i'll do|we do|doing|going with|go with)(?: the| a| some)? ?$/;
+const INSTEAD = /^ ?instead\b/;
 
 /** Does the sentence only speak of the exercise, and not begin it? */
 export function isInPassing(before: string, after: string, strength: number): boolean {
@@ -91,6 +97,7 @@ export function isInPassing(before: string, after: string, strength: number): bo
   for (const match of before.matchAll(TODAY_AGAIN)) from = match.index;
   const clause = before.slice(from).split(" ").slice(-9).join(" ");
   if (AFTERWARDS.test(after)) return true;
+  if (INSTEAD.test(after)) return !DONE_INSTEAD.test(clause) || /\bif\b/.test(clause);
   const passing = PASSING.exec(clause);
   if (!passing) return false;
   // "after that", "for the": what introduces strongly overrules a loose word before it.
@@ -106,7 +113,8 @@ export const WARM_UP = new RegExp(String.raw`\b(?:${[
 /** Spoken of, but not done here. */
 export const NO_WARM_UP = new RegExp(String.raw`\b(?:${[
   String.raw`(?:already|i've|i have|i did|you've|you have|hope(?:fully)? you|assum\w+|after you|once you(?:'re|'ve)?|if you(?:'re|'ve| have| are| haven't)?|beforehand|before (?:you|watching|this video|starting|pressing)|skip\w*|no|not|without|done|did|last week|link|separate|own|another)\b(?:(?! we | let's | begin| start)[\w' ]){0,30}\b(?:warm\w*|mobili\w*)`,
-  String.raw`warm[ -]?up (?:sets?|video|is in|was|link|before|separately|on your own|reps?|with the empty|with just)`,
+  String.raw`warm[ -]?up (?:sets?|ones?|rounds?|video|is in|was|link|before|separately|on your own|reps?|with the empty|with just|(?:with |at |a |of )*(?:\d\S*|ten|fifteen|\w+ty|\w+ty \w+|a hundred)(?: \w+)? (?:kilos?|pounds?))`,
+  String.raw`(?:as|that's|that is|it's|is|was|just|only) (?:a|my|one|another) warm[ -]?up|just to warm up|(?:one|two|three|another|second|third|last) (?:more )?warm[ -]?ups?`,
   String.raw`warm (?:and ready|now|already|enough)`,
 ].join("|")})\b`);
 export const WARM_UP_OVER = new RegExp(String.raw`\b(?:${[

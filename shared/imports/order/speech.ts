@@ -9,6 +9,10 @@ export interface Part extends Span {
   readonly kind: BlockKind;
   readonly title: string;
   readonly exercise: Exercise | null;
+  /** Its name as it was said; empty for other parts. */
+  readonly said: string;
+  /** The same number for exercises that are begun in one breath and done in turn. */
+  readonly pair: number | null;
 }
 
 /** What the running order is made from. */

@@ -1,29 +1,19 @@
 import type { Scheme } from "../../training";
+import type { Mention } from "../names/find";
 import type { Part } from "../order/speech";
+import type { Word } from "../types";
 import { compose, hasWork, type MadeSet, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./statements";
+import { roundsFor } from "./rounds";
+import { pairOf, shareOf } from "./shares";
 import { sameAs } from "./same";
 import type { Statement } from "./statement";
 
 /** A statement with the sentence it stands in. */
 export type PlacedStatement = Ordered;
 
-const WORK_FIELDS = ["sets", "repsMin", "repsMax", "reps", "seconds", "meters", "amrap", "restSeconds"] as const;
-
 /** Said within one exercise, "through it twice" is about that one; these are about all. */
 const ABOUT_ALL = /\b(?:rounds?|circuit|whole|everything|again|exercises?|moves?|stations?|total|lot)\b/;
-
-/** What is said for every exercise at once: rounds, and work and rest by the clock. */
-function circuitOf(parts: readonly Part[], statements: readonly PlacedStatement[]): Partial<Scheme> {
-  const kindAt = (sentence: number): Part["kind"] | undefined => parts.find(({ from, to }) => sentence >= from && sentence < to)?.kind;
-  const said: Record<string, unknown> = {};
-  for (const { says, about, rank, sentence } of statements) {
-    const general = ["opening", "talk"].includes(kindAt(sentence) ?? "") && says.seconds !== undefined && says.restSeconds !== undefined;
-    if (!(about === "circuit" || general) || (rank === "extra" && says.restSeconds === undefined)) continue;
-    for (const field of WORK_FIELDS) if (says[field] !== undefined && said[field] === undefined) said[field] = says[field];
-  }
-  return said;
-}
 
 /** A number of sets beside the work it counts is that exercise's own: "thirty seconds each leg, and we go through it twice". */
 const isOwn = (statement: PlacedStatement, statements: readonly PlacedStatement[]): boolean =>
@@ -44,22 +34,25 @@ export function unitOf(statements: readonly Statement[]): "kg" | "lb" {
  * "same again" takes over what the exercise before said.
  * @param said - the sentences' plain words
  */
-export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], said: readonly string[]): Map<Part, SchemeRead> {
+export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], said: readonly string[], mentions: readonly Mention[], words: readonly Word[]): Map<Part, SchemeRead> {
   const unit = unitOf(statements);
   const inExercise = new Set(parts.filter(({ kind }) => kind === "exercise").flatMap(({ from, to }) => Array.from({ length: to - from }, (_, at) => from + at)));
   const placed = statements.map((statement) => inUnit(statement, unit)).map((statement): PlacedStatement => {
     const local = inExercise.has(statement.sentence) && statement.about === "circuit" && (isOwn(statement, statements) || !ABOUT_ALL.test(said[statement.sentence] ?? ""));
     return local ? { ...statement, about: "working" } : statement;
   });
-  const circuit = circuitOf(parts, placed);
-  const isCircuit = circuit.sets !== undefined || circuit.seconds !== undefined;
+  const lentTo = roundsFor(parts, placed);
   const reads = new Map<Part, SchemeRead>();
   let before: Scheme | null = null;
   for (const part of parts.filter(({ kind }) => kind === "exercise")) {
-    const here = placed.filter(({ sentence }) => sentence >= part.from && sentence < part.to);
+    const pair = pairOf(part, parts);
+    const [first, last] = [pair[0]?.from ?? part.from, Math.max(...pair.map(({ to }) => to))];
+    const within = placed.filter(({ sentence }) => sentence >= first && sentence < last);
+    const here = pair.length > 1 ? shareOf(part, pair, within, mentions, words) : within;
+    const circuit = lentTo(part);
+    const isCircuit = circuit.sets !== undefined || circuit.seconds !== undefined;
     const own = here.filter((statement) => statement.about !== "circuit" || statement.says.sets === undefined || hasWork(statement.says));
-    const words = said.slice(part.from, part.to).join(" | ");
-    const same = sameAs(words, before);
+    const same = sameAs(said.slice(part.from, part.to).join(" | "), before);
     const takesAll = hasWork(same);
     const complete = own.some(({ rank, about }) => rank === "whole" && about !== "ramp-up");
     const lent: Partial<Scheme> = { ...(isCircuit ? circuit : {}), ...(takesAll ? same : {}) };

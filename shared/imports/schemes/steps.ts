@@ -18,7 +18,7 @@ interface Atom {
 
 const UNIT = String.raw`kilos?|kgs?|kilograms?|pounds?|lbs?`;
 /** A number with one of these after it is neither a weight nor reps. */
-const OTHER = String.raw`(?! (?:seconds?|secs?|minutes?|mins?|percent|degrees?|metres|times|sets?|rounds?|to|or|weeks?|days?|months?|years?|weeks|of|more|per|each|out|years|exercises?|by|x|in))`;
+const OTHER = String.raw`(?! (?:seconds?|secs?|minutes?|mins?|percent|degrees?|metres|times|sets?|rounds?|to|or|weeks?|days?|months?|years?|weeks|of|more|per|each|out|years|exercises?|by|x|in|warm|working|lighter|hard|different|big|other))`;
 const UP_TO = String.raw`(?:up to|go to|goes to|going to|move to|to|at|with|got|have|on|then|it's|next one's|next is)`;
 
 const ATOMS = new RegExp([

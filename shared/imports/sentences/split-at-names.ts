@@ -1,4 +1,5 @@
-import type { Mention } from "../names/find";
+import { JOINING, type Mention } from "../names/find";
+import { isInPassing } from "../order/signals";
 import type { Span, Word } from "../types";
 
 const TURN = /^(?:then|next|after|followed|straight|finally|into|okay|alright|onto|superset|superseted|followed)$/;
@@ -6,21 +7,97 @@ const LEAD = /^(?:and|so|right|now|we|just)$/;
 /** How many words may stand between the turn and the name. */
 const NEAR = 6;
 
-/** Cuts a sentence where it turns to another exercise: "squats for ten | then straight into push ups". */
+const NUMBER = String.raw`(?:\d[\d.x-]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|sixty|ninety|hundred|dozen)`;
+/** Sets, or reps of a kind, a few words after a name. */
+const COUNTED = new RegExp(String.raw`^(?:[\w'.]+ ){0,8}?${NUMBER}(?: (?:good|working|more|of those|of these|total|straight))* (?:sets?|rounds?|by|x|reps?|repetitions|times|tens|fives|eights|twelves|triples|(?:on |to |per |for )?(?:each|per|a) (?:side|leg|arm))\b`);
+/** So many words after a name are looked at. */
+const AHEAD = 12;
+/** Words before a name that only lead to it: "and the", "so for our". */
+const BEFORE = /^(?:and|so|then|next|now|okay|ok|right|the|a|an|some|my|your|our|for|it's|is|we|we've|we're|got|have|do|doing|these|this|are|just|um|uh|last|first|with|on|to|of|that's|by)$/;
+
+/** "Take twelve kilos in each hand for the row": the weight that leads to a name, and how its clause begins. */
+const TO_NAME = new RegExp(String.raw` (?:kilos?|kgs?|kg|pounds?|lbs?|dumbbells?|kettlebells?|bells?)(?: (?:in|per) (?:each|one|either) hand| each)? for(?: (?:the|a|our|some|these|your))? $`);
+const CLAUSE = /^(?:then|now|next|okay|right|so|and|grab|take|pick|pick|use|using|get|stand)$/;
+const CLAUSE_REACH = 16;
+
+const plainOf = (words: readonly Word[], from: number, to: number): string => words.slice(from, to).flatMap(({ plain }) => (plain === "" ? [] : [plain])).join(" ");
+
+/** Where a sentence may be cut before a name that turns to another exercise: before the words that lead to it. */
+function turnBefore(words: readonly Word[], mention: Mention, floor: number): number | null {
+  for (let at = mention.from - 1; at >= floor && at >= mention.from - NEAR; at -= 1) {
+    if (!TURN.test(words[at]?.plain ?? "")) continue;
+    while (at - 1 >= floor && (LEAD.test(words[at - 1]?.plain ?? "") || TURN.test(words[at - 1]?.plain ?? ""))) at -= 1;
+    return at;
+  }
+  return null;
+}
+
+/** A name without the words that lead to it; "bench" or "zottman" right before a name is part of it. */
+function bareName(words: readonly Word[], mention: Mention, last: Mention | null, floor: number): number {
+  if (last !== null && !last.isThing && last.to === mention.from) return last.from;
+  const before = words[mention.from - 1];
+  const isModifier = mention.name.words.length === 1 && mention.from - 1 >= floor && before !== undefined && before.plain !== "" && !JOINING.has(before.plain) && !BEFORE.test(before.plain) && (words[mention.from]?.pause ?? 0) < 0.4;
+  return isModifier ? mention.from - 1 : mention.from;
+}
+
+/** The beginning of the clause that brings the weight and then the name, or null. */
+function clauseBefore(words: readonly Word[], mention: Mention, floor: number): number | null {
+  if (!TO_NAME.test(` ${plainOf(words, Math.max(floor, mention.from - CLAUSE_REACH), mention.from)} `)) return null;
+  for (let at = mention.from - 4, seen: number | null = null; at >= Math.max(floor, mention.from - CLAUSE_REACH); at -= 1) {
+    if (CLAUSE.test(words[at]?.plain ?? "")) seen = at;
+    else if (seen !== null) return seen;
+    if (at === floor) return floor;
+  }
+  return null;
+}
+
+/** Is it told how often it is done, right after its name? */
+function isCounted(words: readonly Word[], mention: Mention, next: Mention | undefined, span: Span): boolean {
+  if (!mention.isThing) return false;
+  const ahead = plainOf(words, mention.to, Math.min(span.to, mention.to + AHEAD, next?.from ?? Infinity));
+  return COUNTED.test(ahead) && !isInPassing(plainOf(words, span.from, mention.from), ahead, 0);
+}
+
+const JOINS = /^(?:and|plus|with|the|a|some|our|your|um|uh)$/;
+
+/** Names joined to one: "curls and push-downs, twelve each". */
+const isJoined = (words: readonly Word[], last: Mention, mention: Mention): boolean =>
+  last.isThing && mention.from > last.to && mention.from - last.to <= 3 && words.slice(last.to, mention.from).every(({ plain }) => JOINS.test(plain));
+
+/** The names, those that are joined as one: no sentence ends between "curls" and "and push-downs". */
+export function inOneBreath(words: readonly Word[], mentions: readonly Mention[]): Span[] {
+  const spans: Span[] = [];
+  mentions.forEach((mention, at) => {
+    const last = mentions[at - 1];
+    const open = spans.at(-1);
+    if (last && open && mention.isThing && isJoined(words, last, mention) && (words[mention.from]?.pause ?? 0) < 0.4) spans[spans.length - 1] = { from: open.from, to: mention.to };
+    else spans.push({ from: mention.from, to: mention.to });
+  });
+  return spans;
+}
+
+/**
+ * Cuts a sentence where it turns to another exercise: "squats for ten | then straight into push ups", and where a name is
+ * counted straight away: "keep breathing | and dead bugs two sets of eight".
+ */
 export function splitAtNames(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[]): Span[] {
   let next = 0;
-  return sentences.flatMap(({ from, to }) => {
+  return sentences.flatMap((span) => {
+    const { from, to } = span;
     const cuts: number[] = [];
-    let seen = false;
+    let last: Mention | null = null;
     for (; next < mentions.length && (mentions[next]?.from ?? Infinity) < to; next += 1) {
       const mention = mentions[next] as Mention;
-      for (let at = mention.from - 1; seen && at > from && at >= mention.from - NEAR && at >= (mentions[next - 1]?.to ?? 0); at -= 1) {
-        if (!TURN.test(words[at]?.plain ?? "")) continue;
-        while (at - 1 >= (mentions[next - 1]?.to ?? 0) && (LEAD.test(words[at - 1]?.plain ?? "") || TURN.test(words[at - 1]?.plain ?? ""))) at -= 1;
-        if (at > from) cuts.push(at);
-        break;
+      const floor = Math.max(from, last?.to ?? 0);
+      const turn = last === null ? null : turnBefore(words, mention, floor);
+      let at = turn;
+      if (at === null && isCounted(words, mention, mentions[next + 1], { from: cuts.at(-1) ?? from, to }) && !(last && isJoined(words, last, mention))) {
+        const clause = clauseBefore(words, mention, floor);
+        at = clause ?? turnBefore(words, mention, floor) ?? bareName(words, mention, last, floor);
+        while (clause === null && at - 1 >= floor && BEFORE.test(words[at - 1]?.plain ?? "")) at -= 1;
       }
-      seen = true;
+      if (at !== null && at > from && at > (cuts.at(-1) ?? from)) cuts.push(at);
+      last = mention;
     }
     const edges = [from, ...cuts, to];
     return edges.slice(1).map((edge, place) => ({ from: edges[place] ?? from, to: edge }));
