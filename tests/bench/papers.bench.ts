@@ -9,7 +9,7 @@ const hyper = (style: string): Uint8Array => font(`atkinson-hyperlegible-next/${
 const fonts: FontFiles = {
   regular: hyper("400Regular"), semibold: hyper("600SemiBold"), bold: hyper("700Bold"), italic: hyper("400Regular_Italic"), fallback: font("noto-sans/400Regular/NotoSans_400Regular"),
 };
-const options = { paper: "a4", units: "kg", fonts, pace: DEFAULT_PACE, date: "2027-03-04" } as const;
+const options = { paper: "a4", units: "kg", fonts, pace: DEFAULT_PACE, date: "2027-03-04", page: { script: "", style: "" } } as const;
 const long = largeEpisode(40);
 const short = largeEpisode(10);
 /** A paper takes its time; three are enough for a ratio. */

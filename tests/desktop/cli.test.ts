@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, readdirSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Readable } from "node:stream";
+import { pathToFileURL } from "node:url";
 import { beforeAll, describe, expect, it } from "vitest";
 import { episodeClocks } from "../../shared/clocks";
 import type { Finding } from "../../shared/checks";
@@ -50,7 +51,13 @@ const hurtful = (): Episode => {
   return applyEdits(demoEpisode, [{ type: "insert-block", at: 3, block }]);
 };
 
-beforeAll(() => writeFileSync(demoFile, writeEpisode(demoEpisode)));
+/** Tests may run before anything is built; the phone sheet's page is small and made at once. */
+const { bundlePhoneSheet } = (await import(pathToFileURL(join(process.cwd(), "electron", "start-up", "phone-sheet.mjs")).href)) as { bundlePhoneSheet: () => Promise<void> };
+
+beforeAll(async () => {
+  writeFileSync(demoFile, writeEpisode(demoEpisode));
+  await bundlePhoneSheet();
+});
 
 describe("check --list and --explain", () => {
   it("names every rule in a line, by subject", async () => {
@@ -135,7 +142,7 @@ describe("export", () => {
     expect(code).toBe(0);
     expect(out.trimEnd().split("\n")).toEqual(DOCUMENT_IDS.map((id) => join(to, `strong-for-the-trail-7-${id}`)));
     expect(readdirSync(to)).toHaveLength(EXPORTERS.length);
-    const begins: Record<string, string> = { pdf: "%PDF", docx: "PK\u0003\u0004", vtt: "WEBVTT\n\n1\n", srt: "1\n00:00:", txt: "Rows, presses, carries\nVoiceover script" };
+    const begins: Record<string, string> = { pdf: "%PDF", docx: "PK\u0003\u0004", vtt: "WEBVTT\n\n1\n", srt: "1\n00:00:", txt: "Rows, presses, carries\nVoiceover script", html: "<!doctype html>" };
     for (const path of out.trimEnd().split("\n")) {
       const start = begins[path.slice(path.lastIndexOf(".") + 1)] ?? "";
       expect(readFileSync(path).subarray(0, start.length).toString("latin1")).toBe(start);

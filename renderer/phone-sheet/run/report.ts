@@ -4,9 +4,9 @@ import { angleKey, type Finder, type Run } from "./state";
 /** What goes back to the desk: sets that were done, shots with an answer or lost for good, stations that were taken. */
 export function reportOf(find: Finder, run: Run): SessionReport {
   const { session } = find;
-  const left = new Set(run.plan.shots.map(({ want }) => want));
+  // What could still be filmed is not lost yet; what nobody has answered for is not known.
   const isGone = (block: string, shot: string, mark: string): boolean =>
-    run.answers.get(shot)?.got === false || run.lostAngles.has(angleKey(block, mark)) || run.taken.get(block) === "dropped" || (run.finishedAt !== null && run.plan.lost.includes(shot));
+    run.plan.lost.includes(shot) && (run.finishedAt !== null || run.answers.get(shot)?.got === false || run.lostAngles.has(angleKey(block, mark)) || run.taken.get(block) === "dropped");
   return {
     format: "repwright-session", version: 1, episode: session.episode, title: session.title.slice(0, 400), plan: session.plan, units: session.units,
     sets: session.blocks.flatMap((block) => block.sets.flatMap((set): SessionReport["sets"] => {
@@ -18,7 +18,7 @@ export function reportOf(find: Finder, run: Run): SessionReport {
     shots: session.blocks.flatMap((block) => block.shots.flatMap((shot): SessionReport["shots"] => {
       const answer = run.answers.get(shot.id);
       if (answer?.got) return [{ block: block.id, shot: shot.line, set: answer.set === null ? null : find.set(answer.set).place, got: true }];
-      return !left.has(shot.id) && isGone(block.id, shot.id, shot.mark) ? [{ block: block.id, shot: shot.line, set: null, got: false }] : [];
+      return isGone(block.id, shot.id, shot.mark) ? [{ block: block.id, shot: shot.line, set: null, got: false }] : [];
     })),
     blocks: [...run.taken].map(([block, then]) =>
       typeof then === "number" ? { block, what: "alternate" as const, words: (find.block(block).alternates[then] ?? "").slice(0, 400) } : { block, what: then, words: "" }),

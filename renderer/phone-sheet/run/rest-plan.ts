@@ -23,9 +23,9 @@ export function planOfRest(find: Finder, run: Run): { readonly problem: Coverage
     const wants = block.wants
       .filter((want) => !waiting.has(want.id) && run.answers.get(want.id)?.got !== true && !run.lostAngles.has(angleKey(id, want.mark)))
       .map((want) => {
-        const named = want.sets?.filter((set) => isLeft.has(set));
-        const { sets: _named, ...free } = want;
-        return named === undefined || named.length === 0 ? free : { ...free, sets: named };
+        const { sets: named, ...free } = want;
+        if (named === undefined || named.length === 0 || named.some((set) => isLeft.has(set))) return want;
+        return { ...free, kind: block.sets.find((set) => set.id === named[0])?.kind ?? want.kind };
       });
     const marks = run.cameras?.block === id && isFirst ? run.cameras.marks : null;
     isFirst = false;
@@ -36,9 +36,6 @@ export function planOfRest(find: Finder, run: Run): { readonly problem: Coverage
   const problem: CoverageProblem = { ...session.problem, blocks };
   const plan = planCoverage(problem);
   const filmed = new Set([...plan.shots.map(({ want }) => want), ...waiting]);
-  const isSafe = (id: string): boolean => filmed.has(id) || run.answers.get(id)?.got === true;
-  const isLostAngle = (block: string, mark: string): boolean => run.lostAngles.has(angleKey(block, mark));
-  const lost = session.blocks.flatMap((block) =>
-    block.shots.filter(({ id, mark }) => !isSafe(id) || (isLostAngle(block.id, mark) && run.answers.get(id)?.got !== true)).map(({ id }) => id));
+  const lost = session.blocks.flatMap(({ shots }) => shots.filter(({ id }) => !filmed.has(id) && run.answers.get(id)?.got !== true).map(({ id }) => id));
   return { problem, plan: { ...plan, lost } };
 }

@@ -1,7 +1,7 @@
 import type { App } from "../app";
 import { openShots } from "../run/state";
 import { shotWords } from "../run/what-changed";
-import { button, h } from "./dom";
+import { button, h, many } from "./dom";
 
 /** One shot's answer: in the box, or not. Pressing the answer that stands takes it away. */
 export function answerRow(app: App, shot: string, where: string): HTMLElement {
@@ -22,9 +22,11 @@ export function answers(app: App, after: string | null): HTMLElement | null {
   const just = after === null ? [] : (run.films.get(after)?.shots ?? []);
   const older = openShots(run).filter(({ shot }) => !just.includes(shot));
   if (just.length + older.length === 0) return null;
+  const rows = older.map(({ shot, set }) => answerRow(app, shot, `${find.set(set).name} of ${find.blockOf(set).name}, not answered yet`));
   return h("section", { class: "part", "aria-labelledby": "answers" },
     h("h2", { id: "answers" }, "In the box?"),
     h("ul", {},
       just.map((shot) => answerRow(app, shot, "")),
-      older.map(({ shot, set }) => answerRow(app, shot, `${find.set(set).name} of ${find.blockOf(set).name}, not answered yet`))));
+      just.length === 0 ? rows : null),
+    just.length > 0 && older.length > 0 ? h("details", { class: "older" }, h("summary", {}, `${many(older.length, "earlier shot")} not answered`), h("ul", {}, rows)) : null);
 }

@@ -17,12 +17,21 @@ function markFigure(mark: PhoneMark, task: string): HTMLElement {
       h("div", {}, h("dt", {}, [mark.level === "" ? "high" : `high, ${mark.level}`, mark.tilt === "level" ? "" : `, look ${mark.tilt}`].join("")), h("dd", {}, metres(mark.height)))));
 }
 
+/** Whether the block before, at the same station, has left the camera at just that place. */
+function stoodThere(app: App, block: PhoneBlock, camera: number, mark: string): boolean {
+  const { cameras } = app.run;
+  if (cameras === null || block.station === "") return false;
+  const before = app.find.block(cameras.block);
+  const [there, here] = [before.marks.find(({ key }) => key === cameras.marks[camera]), block.marks.find(({ key }) => key === mark)];
+  return before.station === block.station && there !== undefined && there.key === here?.key && there.distance === here.distance && there.height === here.height;
+}
+
 /** What a camera has to do before the set. */
 export function cameraTask(app: App, block: PhoneBlock, camera: number, mark: string): { readonly words: string; readonly isMove: boolean } {
   const { run, session } = app;
   const name = session.problem.cameras === 2 ? `Camera ${camera + 1}` : "The camera";
   const stood = run.cameras?.block === block.id ? run.cameras.marks[camera] : undefined;
-  if (stood === undefined) return { words: `Set ${name.toLowerCase()} up here`, isMove: false };
+  if (stood === undefined) return stoodThere(app, block, camera, mark) ? { words: `${name} stays here`, isMove: false } : { words: `Set ${name.toLowerCase()} up here`, isMove: false };
   if (stood === mark) return { words: `${name} stays here`, isMove: false };
   const from = block.marks.find(({ key }) => key === stood)?.letter ?? "";
   return { words: `Move ${name.toLowerCase()}${from === "" ? "" : ` from ${from}`} to here`, isMove: true };

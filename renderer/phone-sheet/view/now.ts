@@ -15,6 +15,12 @@ const WARNING = 10;
 
 const heading = (over: string, words: string): HTMLElement => h("header", { class: "title" }, h("p", { class: "over" }, over), h("h1", { tabindex: -1 }, words));
 
+/** "Set 2"; a block that is done in one go goes by its own name. */
+const nameOf = (block: PhoneBlock, set: PhoneSet): string => (set.role === "run" && block.sets.length === 1 ? block.name : set.name);
+
+/** "Chest-supported row, 3 of 9" */
+const placeIn = (app: App, block: PhoneBlock): string => `${block.name}, ${app.run.order.indexOf(block.id) + 1} of ${app.run.order.length}`;
+
 const asked = ({ work, load }: PhoneSet): string => [work, load].filter(Boolean).join(", ");
 
 /** The screen for this moment: before the first set, during one, between two, after the last. */
@@ -68,7 +74,7 @@ function duringSet(app: App, block: PhoneBlock, set: PhoneSet, from: number): Vi
   return {
     title: `${set.name}, ${block.name}`,
     body: [
-      heading(block.name, set.name),
+      heading(placeIn(app, block), nameOf(block, set)),
       asked(set) === "" ? null : h("p", { class: "asked" }, asked(set)),
       h("div", { class: "clock" }, count, h("p", { class: "second" }, set.role === "run" ? "running" : `of about ${clock(set.seconds)}`), line.element),
       mustSee(block, filming),
@@ -93,7 +99,8 @@ function betweenSets(app: App, block: PhoneBlock, set: PhoneSet): View {
     body: [
       after && run.resting ? rest(app, after, run.resting.from, block, filming.marks) : null,
       told(app),
-      heading(`Next: ${block.name}${begins && block.station !== "" ? `, ${block.station}` : ""}`, set.name),
+      heading(`Next: ${placeIn(app, block)}`, nameOf(block, set)),
+      begins && block.station !== "" ? h("p", { class: "over" }, `At the ${block.station}`) : null,
       typeof alternate === "number" ? h("p", { class: "notice part" }, `Done another way: ${block.alternates[alternate] ?? ""}`) : null,
       asked(set) === "" ? null : h("p", { class: "asked" }, asked(set)),
       marksFor(app, block, filming, false),
@@ -105,20 +112,20 @@ function betweenSets(app: App, block: PhoneBlock, set: PhoneSet): View {
       lostOf(app, block),
       trouble(app, block, filming),
     ],
-    main: { words: set.role === "run" ? `Start: ${block.name}` : `Start ${set.name.toLowerCase()}`, press: () => app.press({ type: "begin", set: set.id }) },
+    main: { words: `Start ${nameOf(block, set).toLowerCase()}`, press: () => app.press({ type: "begin", set: set.id }) },
   };
 }
 
 /** The rest counts down; a camera move that falls into it is named at once. */
 function rest(app: App, after: PhoneSet, from: number, next: PhoneBlock, marks: readonly string[]): HTMLElement {
   const isSameBlock = app.find.blockOf(after.id).id === next.id;
-  if (after.restSeconds === 0 || !isSameBlock) return h("p", { class: "part over" }, `${after.name} is done.${isSameBlock ? "" : ` On to ${next.station === "" ? next.name : next.station}.`}`);
+  if (after.restSeconds === 0 || after.role === "run" || !isSameBlock) return h("p", { class: "part over" }, `${nameOf(app.find.blockOf(after.id), after)} is done.${isSameBlock ? "" : ` On to ${next.station === "" ? next.name : next.station}.`}`);
   const count = h("p", { class: "count", role: "timer", "aria-label": "Rest left" });
   const line = bar();
   const moves = marks.flatMap((mark, camera) => {
     const { words, isMove } = cameraTask(app, next, camera, mark);
     const letter = next.marks.find(({ key }) => key === mark)?.letter ?? "";
-    return isMove ? [`${words.replace(/ to here$/, "")} to ${letter} now.`] : [];
+    return isMove ? [`${words.replace(/ to here$/, "")} to ${letter}.`] : [];
   });
   let before: number | null = null;
   app.everyTick(() => {
@@ -138,8 +145,8 @@ function rest(app: App, after: PhoneSet, from: number, next: PhoneBlock, marks: 
     before = left;
   });
   return h("section", { class: "clock resting", "aria-label": `Rest after ${after.name.toLowerCase()}` },
-    h("p", { class: "over" }, `Rest after ${after.name.toLowerCase()}`), count, h("p", { class: "second" }, `of ${clock(after.restSeconds)}`), line.element,
-    moves.length > 0 ? h("p", { class: "due" }, moves.join(" ")) : null);
+    h("p", { class: "over" }, `Rest after ${after.name.toLowerCase()}, of ${clock(after.restSeconds)}`),
+    h("div", { class: "beside" }, count, moves.length > 0 ? h("p", { class: "due" }, moves.join(" ")) : null), line.element);
 }
 
 function lostOf(app: App, block: PhoneBlock): HTMLElement | null {

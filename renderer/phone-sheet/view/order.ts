@@ -38,7 +38,7 @@ export function orderView(app: App): View {
           h("p", { class: "second" }, [block.station, block.shots.length === 0 ? "no shot planned" : `${got} of ${block.shots.length} in the box`].filter(Boolean).join(", ")),
           lost.map((shot) => h("p", { class: "lost" }, `Lost: ${shot.short}: ${shot.subject}`)),
           h("ul", {}, block.sets.map((set) => h("li", {},
-            button([h("strong", {}, set.role === "run" && block.sets.length === 1 ? "Take" : set.name), h("span", { class: "second" }, standing(app, block, set))],
+            button([h("strong", {}, set.role === "run" && block.sets.length === 1 ? "In one go" : set.name), h("span", { class: "second" }, standing(app, block, set))],
               () => (run.over.get(set.id) ? app.show({ at: "set", set: set.id }) : app.press({ type: "go", set: set.id })),
               { key: `set ${set.id}`, class: "row", ...(next?.id === set.id ? { "aria-current": "step" } : {}), disabled: run.running !== null && !run.over.get(set.id) })))));
       }),

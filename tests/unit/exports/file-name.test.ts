@@ -34,7 +34,7 @@ describe("file names of documents", () => {
     const any = fc.string({ unit: "binary", maxLength: 200 });
     fc.assert(fc.property(any, any, fc.option(fc.integer({ min: 1, max: 10_000 })), fc.constantFrom(...DOCUMENT_IDS), (series, title, number, id) => {
       const name = fileNameFor(named(series, number, title), id);
-      expect(name).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*\.(pdf|docx|txt|vtt|srt)$/);
+      expect(name).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*\.(pdf|docx|txt|vtt|srt|html)$/);
       expect(name.length).toBeLessThanOrEqual(80);
       expect(name.endsWith(`-${id}`)).toBe(true);
     }));
