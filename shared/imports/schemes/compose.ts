@@ -101,6 +101,7 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
     for (const step of steps) add("working", [step], { ...fixed, ...says, ...step.says });
     return { sets, remarks };
   }
+  for (const statement of extras.filter(({ says }) => Object.keys(says).length === 0)) remarks.push({ statement, why: statement.remark ?? "", isOpen: true });
   const first = wholes[0];
   let base: readonly Ordered[] = first ? [first] : [];
   let scheme: Scheme = first ? first.says : {};
@@ -117,7 +118,7 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
     scheme = { ...(hasWork(work?.says ?? {}) ? {} : pickWork(lent)), ...(lent.sets === undefined ? {} : { sets: lent.sets }), ...work?.says, ...(counted?.says.sets === undefined ? {} : { sets: counted.says.sets }) };
   }
   const others = wholes.slice(1).filter(({ says }) => JSON.stringify(says) !== JSON.stringify(first?.says));
-  const { says, used } = extrasFor(base, forWork.filter((extra) => !others.includes(ownerOf(extra) ?? extra)));
+  const { says, used } = extrasFor(base, forWork.filter((extra) => !others.includes(ownerOf(extra) ?? extra) && !isOfOther(extra, base, statements)));
   if (base.length > 0 || lent.sets !== undefined) {
     const rest = lent.restSeconds !== undefined ? { restSeconds: lent.restSeconds } : {};
     const complete = { ...rest, ...fixed, ...says, ...scheme };
@@ -135,6 +136,13 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
     else remarks.push({ statement: other, why: "A second scheme for the same exercise; the first one was taken.", isOpen: true });
   }
   return { sets, remarks };
+}
+
+/** "Take off ten a side", "stretch for a minute each side": the sides of a figure that is not the work. */
+function isOfOther(extra: Ordered, base: readonly Ordered[], statements: readonly Ordered[]): boolean {
+  if (extra.says.eachSide !== true) return false;
+  const holder = statements.find((other) => other !== extra && other.rank !== "extra" && other.from <= extra.from && other.to >= extra.to && hasWork(other.says));
+  return holder !== undefined && !base.some(({ says }) => WORK_FIELDS.every((field) => says[field] === holder.says[field]));
 }
 
 /** A second scheme is more work when it follows closely; far away it is somebody else's, or a slip of memory. */

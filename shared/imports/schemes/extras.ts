@@ -5,6 +5,7 @@ import { before, N, number, secondsOf, TIME, type Phrase, type Saying } from "./
 
 const extra = (says: Partial<Scheme>, remark: string | null = null): Phrase => ({ says, rank: "extra", remark });
 
+export const UNIT_NOT_SAID = "The unit of the load was not said; the episode's own was taken.";
 const WEIGHT = String.raw`(?:kilos?|kgs?|kilograms?|pounds?|lbs?)`;
 const HAND = String.raw`(?: (?:in|per|for|on))?(?: each| either| per| a| both| every)+ (?:hand|hands|arm|dumbbell|bell|kettlebell|side)|(?: (?:dumbbells|kettlebells|bells))(?: (?:in|per|each) \w+(?: hand)?)?| each| apiece`;
 const unitOf = (text: string): "kg" | "lb" => (/^(?:p|l)/.test(text) ? "lb" : "kg");
@@ -12,10 +13,17 @@ const unitOf = (text: string): "kg" | "lb" => (/^(?:p|l)/.test(text) ? "lb" : "k
 /** Said about other weights than today's: steps, the bar, records. */
 const OTHER_WEIGHT = / (?:add|adding|added|extra|another|more|up by|go up|plus|bar is|bar weighs|weighs|lose|lost|gained|i weigh|body) $/;
 
+/** Numbers with one of these after them are no weight. */
+const NOT_A_LOAD = String.raw`(?! (?:${WEIGHT}|seconds?|secs?|minutes?|mins?|degrees?|percent|reps?|sets?|rounds?|rpe|rir|of|out|to|or|in|left|metres|times|past|years?|each|per|a))`;
+export const PLATES = "A load in plates was heard; what the plates and the bar weigh was not said.";
+/** Smaller figures without a unit are reps, efforts, or numbers of something. */
+const LEAST_BARE = 15;
+const bare = (value: string | undefined): Phrase | null => (number(value) >= LEAST_BARE ? extra({ load: { value: number(value), unit: "kg" } }, UNIT_NOT_SAID) : null);
+
 const LOADS: readonly Saying[] = [
   { find: new RegExp(String.raw` (?:(?<two>2|pair of|double) )?(?<value>${N})(?: (?:to|or) (?<more>${N}))? (?<unit>${WEIGHT})(?<hand>${HAND})?`, "g"), read: ({ two, value, more, unit = "kg", hand }, match) => {
     if (OTHER_WEIGHT.test(before(match))) return null;
-    const each = two !== undefined || (hand !== undefined && !/ side$/.test(hand));
+    const each = (two !== undefined || (hand !== undefined && !/ side$/.test(hand))) && !/ (?:1 of|1 of the|a single|just 1) $/.test(before(match));
     const load = { value: number(value), unit: unitOf(unit), ...(each ? { perHand: true as const } : {}) };
     const plus = / bodyweight (?:plus|and) $/.test(before(match));
     return extra({ load: plus ? { value: load.value, unit: `bodyweight+${load.unit}` } : load }, more === undefined ? null : "A range of loads was said; the lighter one was taken.");
@@ -24,18 +32,23 @@ const LOADS: readonly Saying[] = [
     const figure = number(value);
     return figure >= 30 && figure <= 110 ? extra({ load: { value: figure, unit: "%1RM" } }) : null;
   } },
+  // "Go up to seventy", "forty on the bar", "same again at sixty"
+  { find: new RegExp(String.raw` (?:(?:go|going|goes|went|move|moving|jump|jumping|load|get|are|we're|climb) (?:it |the bar )?(?:up |back |down )?to|(?:up|back|down) to) (?<value>\d{2,3}(?:\.\d+)?)${NOT_A_LOAD}`, "g"), read: ({ value }) => bare(value) },
+  { find: / (?<value>\d{2,3}(?:\.\d+)?) on (?:it|the bar|here|there)(?= )/g, read: ({ value }) => bare(value) },
+  { find: new RegExp(String.raw` at (?<value>\d{2,3}(?:\.\d+)?)${NOT_A_LOAD}(?= (?:\||and|for|so|but|with|rest|keep|don't|today|this|then|same|my|$))`, "g"), read: ({ value }) => bare(value) },
+  // Plates say nothing without the bar's weight and theirs.
+  { find: / (?:a|\d+|few|couple of)(?: big| small| red| blue)? plates?(?: \w+)?(?: on)? (?:a|each|per|either|every) (?:side|end)(?= )/g, read: () => extra({}, PLATES) },
   { find: / (?:just |only |with )?(?:your |own )?bodyweight(?: only| for this| today)?(?= )/g, read: () => extra({ load: { value: null, unit: "bodyweight" } }) },
   { find: / (?:with|using|grab|take) (?:a|the|your)(?: \w+)? (?:band|resistance band)(?= )/g, read: () => extra({ load: { value: null, unit: "band" } }) },
 ];
 
 /** A weight without its unit, right after the work: "3 sets of 5 at 100". */
-export const BARE_LOAD = new RegExp(String.raw`^ (?:at|with|on|using) (?<value>${N})(?! (?:${WEIGHT}|seconds?|secs?|minutes?|mins?|degrees?|percent|reps?|sets?|rpe|rir|of|out|to|in|left|metres))(?= )`);
+export const BARE_LOAD = new RegExp(String.raw`^(?: (?:again|but|and|today|here|reps?|each|now|this time|just))* (?:at|with|on|using) (?<value>${N})(?! (?:${WEIGHT}|seconds?|secs?|minutes?|mins?|degrees?|percent|reps?|sets?|rpe|rir|of|out|to|in|left|metres))(?= )`);
 
 /** Bells named by their weight alone: "with the sixteen", "two twenty-fours", "the twelves". */
-const UNIT_LATER = "The unit of the load was not said; the episode's own was taken.";
 const BELLS: readonly Saying[] = [
-  { find: / (?:with|take|taking|grab|grabbing|using|use|hold|holding|got|on) (?:the|a|my|just the|that) (?<value>\d+)(?= (?:\||and|so|for|in|again|here|to|\d|each|five|keep|don't|then|this|now|up|today|because|which|$))/g, read: ({ value }) => (number(value) >= 4 ? extra({ load: { value: number(value), unit: "kg" } }, UNIT_LATER) : null) },
-  { find: / (?:(?:with|take|taking|grab|using|use|hold|holding|got|on|and|the|2|two|both|pair of) )+(?<value>\d+)s(?= )/g, read: ({ value }) => extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_LATER) },
+  { find: / (?:with|take|taking|grab|grabbing|using|use|hold|holding|got|on) (?:the|a|my|just the|that) (?<value>\d+)(?= (?:\||and|so|for|in|again|here|to|\d|each|five|keep|don't|then|this|now|up|today|because|which|$))/g, read: ({ value }) => (number(value) >= 4 ? extra({ load: { value: number(value), unit: "kg" } }, UNIT_NOT_SAID) : null) },
+  { find: / (?:(?:with|take|taking|grab|using|use|hold|holding|got|on|and|the|2|two|both|pair of) )+(?<value>\d+)s(?= )/g, read: ({ value }) => extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_NOT_SAID) },
 ];
 
 const BREAK = String.raw`(?:rest|rests|break|breaks|breather|recovery|recover|off|resting)`;
@@ -73,9 +86,9 @@ const TEMPOS: readonly Saying[] = [
     return tempo ? extra({ tempo }) : null;
   } },
   // "3 seconds down 1 second pause 1 second up", "lower for 3 seconds pause for 1 and up for 1"
-  { find: new RegExp(String.raw` (?:(?<down>\d+)(?: (?:seconds?|secs?|count))? (?:on the way |to |on the )?(?:down|lower|lowering|eccentric|negative)|(?:lower|lowering|down)(?: \w+){0,2}? (?:for|over|in|take|taking) (?:a )?(?<down2>\d+)(?: (?:seconds?|secs?|count))?)(?=(?<rest>(?: [a-z\d|]+){0,16}))`, "g"), read: ({ down, down2, rest = "" }) => {
+  { find: new RegExp(String.raw` (?:(?<down>\d+)(?: (?:seconds?|secs?|count))? (?:on the way |to |on the )?(?:down|lower|lowering|eccentric|negative)|(?:lower|lowering|down)(?: \w+){0,2}? (?:for|over|in|take|taking) (?:a )?(?<down2>\d+)(?: (?:seconds?|secs?|count))?)(?=(?<rest>(?: [a-z\d|]+){0,16}))`, "g"), read: ({ down, down2, rest = "" }, match) => {
     const lower = number(down ?? down2);
-    if (lower < 1 || lower > 20) return null;
+    if (lower < 1 || lower > 20 || / to go /.test(rest.slice(0, 14)) || (down !== undefined && lower === 1 && !/ (?:seconds?|secs?|count) /.test(match[0]))) return null;
     const tail = `${rest.split(/ (?:reps?|sets?|kilos?|minutes?) /)[0] ?? ""} `;
     const pause = / (\d+)(?: (?:seconds?|secs?|count))? (?:pause|hold|stop)| (?:pause|hold|stop)(?: \w+){0,2}? (?:for|of) (?:a )?(\d+)/.exec(tail);
     const up = / (\d+)(?: (?:seconds?|secs?|count))? (?:on the way |on the )?up| up(?: \w+){0,1}? (?:for|over|in) (\d+)/.exec(tail);

@@ -3,7 +3,7 @@ import type { Mention } from "../names/find";
 import type { Part } from "../order/speech";
 import type { Word } from "../types";
 import { compose, hasWork, type MadeSet, type Ordered, type SchemeRead } from "./compose";
-import { UNIT_NOT_SAID } from "./statements";
+import { UNIT_NOT_SAID } from "./extras";
 import { roundsFor } from "./rounds";
 import { pairOf, shareOf } from "./shares";
 import { sameAs } from "./same";

@@ -1,5 +1,5 @@
 import type { Token } from "./figures";
-import { BARE_LOAD, BEFORE_WORK, BESIDE_WORK } from "./extras";
+import { BARE_LOAD, BEFORE_WORK, BESIDE_WORK, UNIT_NOT_SAID } from "./extras";
 import { heardFrom, secondsOf, TIME, type Heard, type Phrase, type Saying, type Statement } from "./statement";
 import { stepsIn } from "./steps";
 import { INTERVALS, WORK } from "./work";
@@ -22,7 +22,6 @@ const AFTERWARDS = /^(?: \S+){0,3} (?:last (?:week|time|month|year)|yesterday|ne
 const WHOLE_CIRCUIT = new RegExp(String.raw`(?:each|every) (?:${[
   String.raw`exercise|move|movement|station|one of (?:these|them)`,
 ].join("|")})|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again`);
-export const UNIT_NOT_SAID = "The unit of the load was not said; the episode's own was taken.";
 /** The break after a whole round of the circuit is no rest between sets. */
 const AFTER_ROUND = new RegExp(String.raw` (?:${[
   String.raw`(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)`,
@@ -65,6 +64,17 @@ function bareLoad(text: string, end: number, whole: Statement, heard: Heard): St
   return { ...whole, rank: "extra", says: { load: { value, unit: "kg" } }, from: whole.to, to: last?.at ?? whole.to, remark: UNIT_NOT_SAID };
 }
 
+/** "The push-downs at twenty": a weight right after the name. */
+function namedLoads(text: string, places: readonly number[], heard: Heard): Statement[] {
+  return places.flatMap((place) => {
+    const match = BARE_LOAD.exec(text.slice(place, place + 40));
+    const value = Number(match?.groups?.["value"]);
+    const [first, last] = [heard.tokenAt(place + 1), heard.tokenAt(place + (match?.[0].length ?? 0) - 1)];
+    if (!match || !(value >= LEAST_BARE) || !first || !last || isElsewhere(heard.text, place, place + match[0].length)) return [];
+    return [{ says: { load: { value, unit: "kg" } }, rank: "extra", about: "working", either: false, remark: UNIT_NOT_SAID, from: first.at, to: last.at }];
+  });
+}
+
 /** "Five sets of five, but only two minutes": a length of time at the end can only be the rest. */
 function bareRest(text: string, end: number, whole: Statement, heard: Heard): Statement | null {
   const match = BARE_REST.exec(text.slice(end, end + 60));
@@ -99,7 +109,8 @@ function masked(text: string, taken: readonly (readonly [number, number])[]): st
  */
 export function statementsIn(tokens: readonly Token[], names: readonly number[] = []): Statement[] {
   const heard = heardFrom(tokens);
-  const steps = stepsIn(heard, placesOf(heard, tokens, names), (from, to) => isElsewhere(heard.text, from, to));
+  const places = placesOf(heard, tokens, names);
+  const steps = stepsIn(heard, places, (from, to) => isElsewhere(heard.text, from, to));
   let open = masked(heard.text, [...steps.taken].sort((a, b) => a[0] - b[0]));
   const found: Statement[] = [...steps.statements];
   const look = (sayings: readonly Saying[], takes: boolean): void => {
@@ -129,5 +140,6 @@ export function statementsIn(tokens: readonly Token[], names: readonly number[] 
   look(BEFORE_WORK, true);
   look(WORK, true);
   look(BESIDE_WORK, false);
+  found.push(...namedLoads(open, places, heard));
   return found.sort((a, b) => a.from - b.from || a.to - b.to);
 }
