@@ -14,7 +14,8 @@ function markFigure(mark: PhoneMark, task: string): HTMLElement {
       h("p", { class: "second" }, mark.words)),
     h("dl", {},
       h("div", {}, h("dt", {}, `away, ${mark.steps}`), h("dd", {}, metres(mark.distance))),
-      h("div", {}, h("dt", {}, [mark.level === "" ? "high" : `high, ${mark.level}`, mark.tilt === "level" ? "" : `, look ${mark.tilt}`].join("")), h("dd", {}, metres(mark.height)))));
+      h("div", {}, h("dt", {}, [mark.level === "" ? "high" : `high, ${mark.level}`, mark.tilt === "level" ? "" : `, look ${mark.tilt}`].join("")), h("dd", {}, metres(mark.height)))),
+    mark.warnings.length > 0 ? h("div", { class: "warnings" }, mark.warnings.map((words) => h("p", {}, words))) : null);
 }
 
 /** Whether the block before, at the same station, has left the camera at just that place. */

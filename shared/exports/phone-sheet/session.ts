@@ -1,10 +1,10 @@
 import { blockName, episodeName, linesOf, seriesName, type Block, type Episode } from "../../episode";
-import { ANGLE_NAMES, SIZE_NAMES, setupOf, type Mark, type Shot } from "../../filming";
+import { ANGLE_NAMES, bearingInWords, floorOf, SIZE_NAMES, setupOf, type FloorMark, type Mark, type Shot } from "../../filming";
+import { shootPlan, type ShootBlock, type ShootPlan, type ShootSet } from "../../shoot-plan";
 import { parseSetLine, plannedSets, repsOfSet, type LoadUnit, type PlannedSet } from "../../training";
 import { fileNameFor } from "../file-name";
 import { convertLoad } from "../loads";
 import { dateInWords, stepsInWords, tiltInWords } from "../shot-list/measures";
-import { shootPlan, type ShootBlock, type ShootPlan, type ShootSet } from "./plan";
 import type { PhoneBlock, PhoneExtra, PhoneMark, PhoneSession, PhoneSet } from "./types";
 
 /** The rules of the house and of the people in it; common practice, no source. */
@@ -47,7 +47,7 @@ function plannedOf(episode: Episode, block: Block, set: PlannedSet, at: number):
 
 function setsOf(episode: Episode, { block, sets }: ShootBlock): PhoneSet[] {
   const planned = plannedSets(block);
-  const made = sets.map((set, i): PhoneSet => {
+  return sets.map((set, i): PhoneSet => {
     const from = planned.find(({ role, number }) => role === set.role && number === set.number);
     // The set's place in its own line, for a ladder's rungs.
     const at = from ? planned.filter(({ line, number }) => line === from.line && number <= from.number).length : 0;
@@ -56,27 +56,30 @@ function setsOf(episode: Episode, { block, sets }: ShootBlock): PhoneSet[] {
       seconds: Math.round(set.workSeconds), restSeconds: Math.round(set.restSeconds), planned: from && set.role === "working" ? plannedOf(episode, block, from, at) : null,
     };
   });
-  // A block with nothing to do in sets is still gone through.
-  if (made.length > 0) return made;
-  return [{ id: `${block.id}:1`, place: 1, role: "run", number: 1, name: "Run 1", work: "", load: "", seconds: Math.round((block.minutes ?? 1) * 60), restSeconds: 0, planned: null }];
 }
 
 const placeOf = (set: ShootSet, index: number): number => Number(/:(\d+)$/.exec(set.id)?.[1] ?? index + 1);
 
-const markOf = (mark: Mark): PhoneMark => ({
-  key: `${mark.angle ?? "any"} ${mark.size ?? "any"}`, letter: mark.letter, words: markWords(mark),
-  distance: mark.stand.distance, steps: stepsInWords(mark.stand.steps), height: mark.stand.height, level: mark.stand.level, tilt: tiltInWords(mark.stand),
-});
+/** A mark as it stands on the floor: where the coach put it, else where its shots ask for it. */
+function markOf(mark: Mark, onFloor: FloorMark | undefined): PhoneMark {
+  const { distance, steps, height, level, ...stand } = onFloor?.stand ?? mark.stand;
+  const moved = onFloor?.isMoved ? [`moved: ${bearingInWords(onFloor.bearing)}`] : [];
+  return {
+    key: mark.key, letter: mark.letter, words: [markWords(mark), ...moved].join("; "), distance, steps: stepsInWords(steps), height, level,
+    tilt: tiltInWords({ distance, steps, height, level, ...stand }), warnings: onFloor?.problems ?? [],
+  };
+}
 
 function blockOf(episode: Episode, shoot: ShootBlock): PhoneBlock {
   const { block, station, wants, marks } = shoot;
+  const floor = floorOf(episode, block).marks;
   return {
     id: block.id, kind: block.kind, name: blockName(block), station,
     alternates: block.alternates.map(({ text }) => text.trim()).filter(Boolean),
     cautions: linesOf(block, "caution").map(({ text }) => text),
     say: linesOf(block, "say").map(({ text }) => text.replace(/\s*\/\s*/g, " ").trim()).filter(Boolean),
     sets: setsOf(episode, shoot),
-    marks: marks.map(markOf),
+    marks: marks.map((mark) => markOf(mark, floor.find((each) => each.mark === mark.key))),
     shots: wants.map(({ id, line, mark, need, seconds, shot }) => ({ id, line, mark, need, seconds, subject: shot.subject || "the whole movement", short: shortOf(shot) })),
   };
 }

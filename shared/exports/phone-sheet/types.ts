@@ -38,6 +38,8 @@ export interface PhoneMark {
   readonly level: string;
   /** "level", "12° down" */
   readonly tilt: string;
+  /** What is in the way there: walls, mirrors, the aisle. Sentences. */
+  readonly warnings: readonly string[];
 }
 
 export interface PhoneShot {

@@ -19,6 +19,17 @@ describe("the session a phone carries", () => {
     expect([alternates, cautions, station]).toEqual([["Dumbbell row with one hand on a bench, same set line"], ["Sharp pain at the front of the shoulder: stop, go lighter or leave it out today"], "incline bench"]);
   });
 
+  it("has the marks where the coach put them, and what is in the way there", () => {
+    const moved = after(
+      { type: "set-block", block: row.id, fields: { filming: { marks: [{ mark: "side full", bearing: 80, distance: 3.3 }], filmed: [] } } },
+      { type: "set-facts", fields: { session: { ...demoEpisode.session, floors: [{ station: "incline bench", walls: { ahead: null, behind: null, left: 2, right: null }, mirrors: [], aisle: null }] } } },
+    );
+    const [mark] = blockOf(moved).marks;
+    expect(mark?.distance).toBe(3.3);
+    expect(mark?.words).toBe("from the side, head to toe; moved: 80\u00b0 from ahead on the left");
+    expect(mark?.warnings.length).toBeGreaterThan(0);
+  });
+
   it("begins typing from what is planned: the least of a range, in the session's unit, nothing where nothing is lifted", () => {
     expect(blockOf(phoneSession(demoEpisode)).sets.map(({ planned }) => planned)).toEqual([null, ...Array.from({ length: 3 }, () => ({ load: 22, reps: 8, rir: 2 }))]);
     const line = (text: string): Edit => ({ type: "set-set", set: row.sets[1]?.id ?? "", fields: { text } });
