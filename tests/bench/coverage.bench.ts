@@ -16,7 +16,7 @@ const RESTS = [20, 40, 45, 60, 75, 90, 120];
 const KINDS: readonly Want["kind"][] = ["any", "working", "working", "ramp", "demo"];
 
 /** So many sets, wants and cameras, in so many blocks: ramp-up sets first, the demonstration last. */
-function problem(sets: number, wants: number, marks: number, cameras: 1 | 2, blocks = 1, seed = 7): CoverageProblem {
+function problem(sets: number, wants: number, marks: number, cameras: 1 | 2, blocks = 1, seed = 7, named = 0): CoverageProblem {
   const random = numbers(seed);
   const kindAt = (index: number, of: number): SetKind => (index < of / 4 ? "ramp" : index === of - 1 ? "demo" : "working");
   return {
@@ -29,6 +29,7 @@ function problem(sets: number, wants: number, marks: number, cameras: 1 | 2, blo
       sets: Array.from({ length: sets / blocks }, (_, s): CoverageSet => ({ id: `set ${b}.${s}`, kind: kindAt(s, sets / blocks), seconds: 40, restSeconds: RESTS[random(RESTS.length)] ?? 60 })),
       wants: Array.from({ length: wants }, (_, w): Want => ({
         id: `want ${b}.${w}`, mark: `mark ${w < marks ? w : random(marks)}`, need: random(2) === 0 ? "must" : "nice", weight: 1 + random(3) / 2, kind: KINDS[random(KINDS.length)] ?? "any",
+        ...(w < named ? { sets: [`set ${b}.${random(sets / blocks)}`], kind: "any" } : {}),
       })),
     })),
   };
@@ -41,6 +42,8 @@ const cases: readonly (readonly [string, CoverageProblem])[] = [
   ["40 sets x 12 wants from 6 marks x 2 cameras, one block", problem(40, 12, 6, 2)],
   ["40 sets x 12 wants from 12 marks x 1 camera, one block", problem(40, 12, 12, 1)],
   ["40 sets in 8 blocks, 12 wants from 12 marks each, 2 cameras", problem(40, 12, 12, 2, 8)],
+  ["40 sets in 8 blocks, 12 wants from 12 marks each, 4 of them for a named set, 2 cameras", problem(40, 12, 12, 2, 8, 7, 4)],
+  ["40 sets x 12 wants from 12 marks, 4 for a named set, 2 cameras, one block", problem(40, 12, 12, 2, 1, 7, 4)],
 ];
 
 /** Seconds the optimiser may take to prove one of its four aims; without a proof its time is only a lower limit. */

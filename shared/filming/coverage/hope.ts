@@ -1,4 +1,4 @@
-import { compareWorth, NOTHING, plus, type Worth } from "./demand";
+import { compareWorth, plus, type Worth } from "./demand";
 import type { NamedGains } from "./named-gains";
 
 interface Known {
@@ -32,19 +32,17 @@ export function hopeOf({ marks, openWorth }: NamedGains, cameras: number, sets: 
   return (set: number, { place, filmed, worth, cost, moves }: Known): { worth: Worth; cost: number; moves: number } => {
     const next = set + 1;
     if (next >= sets) return { worth, cost, moves };
-    let here = NOTHING;
-    const elsewhere: Worth[] = [];
-    marks.forEach((_, mark) => {
-      const open = openWorth(next, mark, filmed);
-      if (place.includes(mark)) here = plus(here, open);
-      else if (open.musts > 0 || open.weight > 0n) elsewhere.push(open);
+    const open = marks.flatMap((_, mark) => {
+      const each = openWorth(next, mark, filmed);
+      return each.musts > 0 || each.weight > 0n ? [{ each, isHere: place.includes(mark) }] : [];
     });
-    // Each mark takes a camera place at least; what is worth most goes first.
-    const visited = elsewhere.sort((a, b) => compareWorth(b, a)).slice(0, cameras * (sets - next));
+    // Each mark takes a camera place at least, also the one a camera stays at; what is worth most goes first.
+    const visited = open.map(({ each }) => each).sort((a, b) => compareWorth(b, a)).slice(0, cameras * (sets - next));
+    const walks = Math.max(0, visited.length - open.filter(({ isHere }) => isHere).length);
     return {
-      worth: visited.reduce(plus, plus(worth, here)),
-      cost: cost + (cheapest[set]?.[visited.length] ?? Infinity),
-      moves: moves + visited.length,
+      worth: visited.reduce(plus, worth),
+      cost: cost + (cheapest[set]?.[walks] ?? Infinity),
+      moves: moves + walks,
     };
   };
 }
