@@ -1,12 +1,9 @@
 import { linesOf, memoOn, type Block, type Episode, type Line, type LineKind, type SetLine } from "../episode";
-import { exerciseById, findExercise, type Exercise } from "../exercises";
+import { exerciseInBlock, type Exercise } from "../exercises";
 import { parseSetLine, type Scheme, type SetLineParse } from "../training";
 
 /** The catalogue's exercise behind a block: by id, else by a title that is its name; null for any other block. */
-export const exerciseOf = memoOn((block: Block): Exercise | null => {
-  if (block.kind !== "exercise") return null;
-  return (block.exercise === null ? null : exerciseById(block.exercise)) ?? findExercise(block.title);
-});
+export const exerciseOf = memoOn((block: Block): Exercise | null => (block.kind === "exercise" ? exerciseInBlock(block) : null));
 
 export interface ReadSetLine {
   readonly set: SetLine;

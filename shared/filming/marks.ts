@@ -1,5 +1,5 @@
 import type { Block, Episode } from "../episode";
-import { exerciseById, type Angle } from "../exercises";
+import { exerciseInBlock, type Angle } from "../exercises";
 import { shotsOf, type LineShot } from "./shots";
 import { standFor, USUAL_SETUP, type FilmingSetup } from "./stand";
 import type { Shot, ShotSize, Stand } from "./types";
@@ -8,6 +8,8 @@ import type { Shot, ShotSize, Stand } from "./types";
 export interface Mark {
   /** A, B, C in order of first use, as it is taped to the floor. */
   readonly letter: string;
+  /** `markKey` of its shots. */
+  readonly key: string;
   readonly angle: Angle | null;
   readonly size: ShotSize | null;
   readonly shots: readonly LineShot[];
@@ -25,10 +27,19 @@ function markLetter(index: number): string {
 /** Shots with the same key are filmed from the same mark. */
 export const markKey = (shot: Shot): string => `${shot.angle ?? "any"} ${shot.size ?? "any"}`;
 
-/** Aspect from the episode, position from the block's exercise; lens and stature as usual unless given. */
-export function setupOf(episode: Pick<Episode, "video">, block: Block, own: Partial<Pick<FilmingSetup, "lens" | "stature">> = {}): FilmingSetup {
-  const position = block.exercise === null ? undefined : exerciseById(block.exercise)?.position;
-  return { ...USUAL_SETUP, aspect: episode.video.aspect, ...(position ? { position } : {}), ...own };
+const positive = (value: number): boolean => value > 0 && Number.isFinite(value);
+
+/** Aspect, lens and stature from the episode, what is done from the block; as usual where nothing, or nothing sound, is written. */
+export function setupOf(episode: Pick<Episode, "video"> & { readonly session?: Pick<Episode["session"], "filming"> }, block: Block, own: Partial<Pick<FilmingSetup, "lens" | "stature">> = {}): FilmingSetup {
+  const exercise = exerciseInBlock(block) ?? undefined;
+  const { lens, stature } = { ...USUAL_SETUP, ...episode.session?.filming, ...own };
+  return {
+    aspect: episode.video.aspect,
+    lens: typeof lens === "number" && !positive(lens) ? USUAL_SETUP.lens : lens,
+    stature: positive(stature) ? stature : USUAL_SETUP.stature,
+    position: exercise?.position ?? USUAL_SETUP.position,
+    ...(exercise ? { exercise } : {}),
+  };
 }
 
 /** The block's distinct camera marks, each angle and size once, lettered in order of first use. */
@@ -38,8 +49,8 @@ export function marksOf(block: Block, setup: FilmingSetup = USUAL_SETUP): Mark[]
     const key = markKey(item.shot);
     groups.set(key, [...(groups.get(key) ?? []), item]);
   }
-  return [...groups.values()].map((shots, index) => {
+  return [...groups].map(([key, shots], index) => {
     const { angle = null, size = null } = shots[0]?.shot ?? {};
-    return { letter: markLetter(index), angle, size, shots, stand: standFor({ ...setup, angle, size }) };
+    return { letter: markLetter(index), key, angle, size, shots, stand: standFor({ ...setup, angle, size }) };
   });
 }
