@@ -105,6 +105,9 @@ const partsOf = (plain: string): string[] => plain.replace(/'/g, "").split(/[^a-
 const COUNTS = /^(?:reps?|repetitions?|ones?|sets?)$/;
 const TIMES = /^(?:seconds?|secs?|minutes?|mins?|minute's|\d+|sets?)$/;
 
+/** Words of a scheme; a misheard name holds none. */
+const UNITS = /^(?:kilos?|kgs?|kg|pounds?|lbs?|reps?|repetitions?|seconds?|minutes?|sets?|rounds?|percent|met(?:er|re)s?)$/;
+
 /** Places and things first, exercises only where something is counted or introduced. */
 const PLACES = /^(?:bench|bridge|goblet|walk|walking|bike|bicycle|cycling|rower|rowing|halo|pointer|wall walk|breathing)$/;
 const OWNING = new Set(["a", "an", "the", "this", "your", "our", "my", "of", "each", "every", "onto", "into", "with", "set", "is"]);
@@ -140,16 +143,18 @@ export function namesIn(words: readonly Word[], skip: ReadonlySet<number>): Ment
     const counted = /^(?:one|1|first|single)$/.test(words[from]?.plain ?? "");
     const isRest = /^(?:rest|break|off|hold|set|sets)$/.test(words[from]?.plain ?? "") && TIMES.test(words[from - 1]?.plain ?? "");
     const parts: string[] = [];
+    let unit = false;
     for (let to = from; to < words.length && parts.length < LONGEST_NAME; to += 1) {
       const word = words[to] as Word;
       if (to > from && (word.pause > 1.5 || word.edge === "paragraph")) break;
       if (skip.has(to)) continue;
       parts.push(...partsOf(word.plain));
+      unit ||= UNITS.test(word.plain);
       // "Goblet squats, hold it": a plural that is a name itself ends there, and "squat hold" is another exercise.
       const previous = words[to - 1];
       if (to > from && previous && isPlural(previous.plain) && (byLetters.has(nameWord(previous.plain)) || found.slice(-NEAR).some((other) => other.to === to && other.from <= from)) && !/'s$/.test(previous.plain)) break;
       const likely = parts.length <= LONGEST_NAME ? lookUp(parts) : null;
-      if (likely && isLikely(parts, likely, isPlural(word.plain)) && !(isRest && likely.sure < 1) && !(counted && likely.sure < 0.97)) found.push({ from, to: to + 1, ...likely, isThing: !likely.name.everyday || meansThing(words, from, to + 1, likely.name) });
+      if (likely && isLikely(parts, likely, isPlural(word.plain)) && !((isRest || unit) && likely.sure < 1) && !(counted && likely.sure < 0.97)) found.push({ from, to: to + 1, ...likely, isThing: !likely.name.everyday || meansThing(words, from, to + 1, likely.name) });
       if (CLOSES.test(word.text)) break;
     }
   }

@@ -121,7 +121,7 @@ export function candidatesIn(words: readonly Word[], sentences: readonly Span[],
       const joined = neighbours.some((side) => side !== null && side.other.isThing && (side.between !== "" || words[Math.max(span.from, side.other.span.from) - 1]?.text.endsWith(",") === true) && JOINS_LIST.test(side.between) && !IN_TURN.test(side.between) && side.other.name.title !== name.title);
       const chain = joined && isThing ? chainOf(words, here, place) : null;
       const paired = chain !== null && !isInPassing(before, after, 0) && (PAIRED_BEFORE.test(text(words, Math.max(0, sentence.from - 12), chain.from)) || PAIRED_AFTER.test(text(words, chain.to, chain.to + 10)));
-      const leads = paired ? Math.max(strength, introduction(text(words, sentence.from, chain.from))) : strength;
+      const leads = paired ? Math.max(1, strength, introduction(text(words, sentence.from, chain.from))) : strength;
       candidates.push({
         name, span, sentence: number, sure, isThing, strength: leads >= 2 ? 2 : leads === 1 ? 1 : 0,
         passing: isInPassing(before, after, strength),

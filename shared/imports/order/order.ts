@@ -7,7 +7,10 @@ import { indexed, isMobile, statementsIn, type Indexed, type Opened, type Part, 
 /** Silence within a warm-up after which it may be over. */
 const WARMED = 8;
 
-const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
+/** A warm-up named so many words after an exercise is that exercise's own. */
+const OF_ONE = 6;
+
+const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\bthat's (?:the|our|your) (?:whole )?warm ?up\b/.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
 
 /** Names that begin blocks, where the warm-up begins and where the cool-down does; before the closing is looked for. */
 function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
@@ -20,12 +23,15 @@ function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
   let at = 0;
   const circuit = speech.statements.find(({ says, about }) => (says.seconds !== undefined && says.restSeconds !== undefined) || (about === "circuit" && says.sets !== undefined))?.sentence ?? Infinity;
   // What is named before the warm-up is only announced.
-  const warmAt = said.findIndex((text) => beginsWarmUp(text));
+  // "First up squats, I warm up with the bar": the warm-up of one exercise.
+  const ofOne = (number: number): boolean => candidates.some((each) => each.sentence === number && each.isThing && !each.passing && each.strength > 0 && !isMobile(each) && speech.words.slice(each.span.to, Math.min(each.span.to + OF_ONE, sentences[number]?.to ?? 0)).some(({ plain }) => plain === "warm" || plain === "warmup"));
+  const warms = said.map((text, number) => beginsWarmUp(text) && !ofOne(number));
+  const warmAt = warms.indexOf(true);
   const announced = warmAt >= 0 && warmAt < sentences.length * 0.45 ? warmAt : 0;
   const done = (candidate: Candidate): boolean => opened.some(({ candidate: other }) => other !== null && other.name.title === candidate.name.title);
   for (let number = 0; number < sentences.length; number += 1) {
     const text = said[number] ?? "";
-    if (zone === "before" && beginsWarmUp(text)) {
+    if (zone === "before" && warms[number] === true) {
       zone = "warm-up";
       opened.push({ sentence: number, kind: "warm-up", candidate: null });
     } else if (zone === "before" && candidates.filter((each) => each.sentence === number && isMobile(each) && !each.passing && each.isThing).length >= 2 && !mobileIsMain) {

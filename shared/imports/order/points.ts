@@ -27,7 +27,7 @@ function isNumbered({ words }: Speech, { span }: Candidate): boolean {
 export function points(speech: Indexed, at: number, inCircuit: boolean): number {
   const { candidates, teaches, said } = speech;
   const candidate = candidates[at] as Candidate;
-  const { sentence, strength, passing, listed, takenBack, isThing, sure } = candidate;
+  const { sentence, strength, passing, listed, paired, takenBack, isThing, sure } = candidate;
   if (takenBack) return -9;
   const until = Math.min(sentence + REACH, rivalOf(speech, at));
   let sum = [0, 1.2, 2.1][strength] ?? 0;
@@ -47,6 +47,7 @@ export function points(speech: Indexed, at: number, inCircuit: boolean): number 
   if (sure < 0.95) sum -= strength === 0 ? 0.8 : 0.2;
   if (candidate.name.everyday) sum -= 0.3;
   if (listed) sum -= 2.2;
+  if (paired) sum += 1;
   if (passing) sum -= 4;
   return sum;
 }

@@ -41,6 +41,9 @@ const OPENS = new RegExp(String.raw`^(?:(?:okay|ok|alright|all right|right|so|an
   String.raw`next(?! to| week| time| month)|first thing|(?:the )?(?:other|next|last|first|second|third) (?:one|thing|exercise|move|movement) is|first|second|third|fourth|fifth|last one|last thing|last up|last|final one`,
   String.raw`finally|lastly|number (?:one|two|three|four|five|six|seven)|exercise (?:one|two|three|four|five|six|seven)`,
 ].join("|")})(?: (?!week|time|month|year|video|episode)[\w']+){0,3} ?$`);
+/** A sentence that opens with what is trained: "okay calves, just", "and then arms, so". */
+const PART_OF_BODY = "(?:calves|legs|arms|abs|core|shoulders?|chest|back|glutes?|bum|biceps|triceps|hamstrings?|quads|belly|stomach|upper body|lower body|hinge|pull(?:ing)?|push(?:ing)?|press(?:ing)?|carr(?:y|ies)|grip)";
+const TOPIC = new RegExp(`^(?:(?:okay|ok|alright|right|so|and|now|then|next|good|great|nice|lovely|done|for|the|some|a|bit|little|of|on|to|something|last) )*${PART_OF_BODY}(?: (?:time|now|next|first|a|bit|just|so|it's|we|do|doing|with|is|are|then|i|have|got|and|for|the|them|these|this))* ?$`);
 const ONLY_LEADS = new RegExp(String.raw`^(?:${[
   String.raw`(?:okay|ok|alright|all right|right|so|now|and|um|uh|well|the|a|an|our|your|some|yeah|cool|great|good|nice|perfect|lovely|down|up|on|onto|to|floor|mat|back|feet|knees|all|fours|over|here|turn|around|round|off|come|get|you|we're|we|go|standing|seated|lying|still|just|come on|let's)(?: |$)`,
 ].join("|")})+$`);
@@ -56,7 +59,7 @@ export function introduction(before: string, after = ""): 0 | 1 | 2 {
     const match = INTRODUCES.exec(words.slice(at).join(" "));
     if (match && match.index === 0 && match[0] !== "") return STRONG.test(match[0]) ? 2 : 1;
   }
-  if (LOOSELY.test(near)) return 1;
+  if (LOOSELY.test(near) || TOPIC.test(before)) return 1;
   return near === "" || ONLY_LEADS.test(near) ? 1 : 0;
 }
 
@@ -78,7 +81,7 @@ const PASSING = new RegExp(
   + "(?:was|were) (?:gonna|going to|about to|planning to)(?: do)?|wanted(?: to do)?|"
   + "(?:guy|man|woman|lady|bloke|girl|boy|kid|person|mate|dad|mum|mom|friend|brother|sister|client|coach|they|he|she)(?: is| was|"
   + "'s| who| that)?)(?: [\\w']+){0,3} ?$|\\b(?:with those|with these|on the(?! floor| mat| ground| wall| box| bench| step|"
-  + " carpet| grass)|in the|of the|in a|on a|to the|at the top of|the bottom of|your)(?: [\\w']+)? ?$",
+  + " carpet| grass| cables?| machines?| bar| rack| platform| rings| rower| bike| sofa| ball| rope)|in the|of the|in a|on a|to the|at the top of|the bottom of|your)(?: [\\w']+)? ?$",
 );
 const TODAY_AGAIN = /\b(?:so today|but today|today|this time|this week|so now|but now|now|so we're|so let's|we're doing|we're going to|let's|okay|alright|next up|next)\b/g;
 const AFTERWARDS = new RegExp(String.raw`^ ?(?:${[
@@ -132,8 +135,9 @@ export const WARM_UP_OVER = new RegExp(String.raw`\b(?:${[
 
 export const COOL_DOWN = new RegExp(String.raw`\b(?:${[
   String.raw`cool(?:ing|ed)?(?: it| this| things| ourselves| everything)?[ -]?down`,
-  String.raw`(?:let's|we'll|we're going to|gonna|going to|we|to|and|time to|now) (?:stretch|do some stretch\w*|have a stretch|finish with (?:a |some )?(?:few )?stretch\w*|wind (?:it |things )?down|bring (?:it|everything|the heart rate|your heart rate|things) down)(?: (?:it|this|that|things|everything))?(?: all)?(?: out| off| down)?`,
+  String.raw`(?:let's|we'll|we're going to|gonna|going to|we|to|and|time to|now) (?:stretch|do some stretch\w*|have a stretch|finish with (?:a |some )?(?:few )?stretch\w*|wind (?:it |things )?down|have a quick stretch|bring (?:it|everything|the heart rate|your heart rate|things) down)(?: (?:it|this|that|things|everything))?(?: all)?(?: out| off| down)?`,
   String.raw`(?:finish|end) (?:off |up )?with (?:a |some |a few |a bit of )?(?:easy |gentle |quick )?(?:stretch\w*|mobility|breathing)`,
+  String.raw`(?:just |then |have |do )a (?:few |quick |little |short |bit of |couple of )+stretch\w*|stretch (?:the|your) (?:\w+ )?(?:\w+ and (?:the |your )?)?\w+(?: \w+){0,4} (?:each|per|a) (?:side|leg|arm)`,
   String.raw`stretch(?:es|ing)? to (?:finish|end)|bring the heart rate down|bring your heart rate down`,
 ].join("|")})\b`);
 export const NOT_COOL_DOWN = new RegExp(String.raw`\b(?:${[

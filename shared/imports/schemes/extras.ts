@@ -14,7 +14,7 @@ const unitOf = (text: string): "kg" | "lb" => (/^(?:p|l)/.test(text) ? "lb" : "k
 const OTHER_WEIGHT = / (?:add|adding|added|extra|another|more|up by|go up|plus|bar is|bar weighs|weighs|lose|lost|gained|i weigh|body) $/;
 
 /** Numbers with one of these after them are no weight. */
-const NOT_A_LOAD = String.raw`(?! (?:${WEIGHT}|seconds?|secs?|minutes?|mins?|degrees?|percent|reps?|sets?|rounds?|rpe|rir|of|out|to|or|in|left|metres|times|past|years?|each|per|a))`;
+const NOT_A_LOAD = String.raw`(?! (?:${WEIGHT}|seconds?|secs?|minutes?|mins?|degrees?|percent|reps?|sets?|rounds?|rpe|rir|of|out|to|or|in|left|metres|times|past|years?|each|per|a)\b)`;
 export const PLATES = "A load in plates was heard; what the plates and the bar weigh was not said.";
 /** Smaller figures without a unit are reps, efforts, or numbers of something. */
 const LEAST_BARE = 15;

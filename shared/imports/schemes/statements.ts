@@ -18,6 +18,7 @@ const ELSEWHERE = new RegExp(String.raw` (?:${[
   String.raw`a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|he |she |i could|could do|don't do|don't need|never do`,
   String.raw`more advanced`,
 ].join("|")}) `);
+const TOP_SET = /^ a (?:\w+ )?(?:top|heavy|hard|work|working) /;
 const AFTERWARDS = /^(?: \S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i)\b/;
 const WHOLE_CIRCUIT = new RegExp(String.raw`(?:each|every) (?:${[
   String.raw`exercise|move|movement|station|one of (?:these|them)`,
@@ -41,7 +42,9 @@ const clauseBefore = (text: string, place: number): string => {
 const sentenceAround = (text: string, from: number, to: number): string => text.slice(text.lastIndexOf(" | ", from) + 1, (text.indexOf(" | ", to) + 1 || text.length) + 1);
 
 function isElsewhere(text: string, from: number, to: number): boolean {
-  return ELSEWHERE.test(`${clauseBefore(text, from)} `) || AFTERWARDS.test(text.slice(to, to + 80)) || / (?:not|isn't|than|wasn't) $/.test(text.slice(Math.max(0, from - 12), from + 1));
+  // "Work up to ten" is for later; "work up to a top set of five" is done now.
+  const clause = TOP_SET.test(text.slice(from, to)) ? clauseBefore(text, from).replace(/ (?:work|build)(?:ing)? (?:your way )?up to $/, " ") : clauseBefore(text, from);
+  return ELSEWHERE.test(`${clause} `) || AFTERWARDS.test(text.slice(to, to + 80)) || / (?:not|isn't|than|wasn't) $/.test(text.slice(Math.max(0, from - 12), from + 1));
 }
 
 function statementOf({ says, rank, remark = null, either }: Phrase, heard: Heard, start: number, end: number): Statement | null {
@@ -50,7 +53,7 @@ function statementOf({ says, rank, remark = null, either }: Phrase, heard: Heard
   const sentence = sentenceAround(heard.text, start, end);
   const said = heard.text.slice(Math.max(0, start - 18), end + 1);
   const circuit = says.sets !== undefined && rank === "part" && (WHOLE_CIRCUIT.test(sentence) || / rounds?\b/.test(said)) || (says.seconds !== undefined && WHOLE_CIRCUIT.test(sentence));
-  return { says, rank, remark, either: either === true, from: first.at, to: last.at, about: RAMP_UP.test(heard.text.slice(Math.max(0, start - 30), end + 1)) && rank !== "extra" ? "ramp-up" : circuit ? "circuit" : "working" };
+  return { says, rank, remark, either: either === true, from: first.at, to: last.at, about: RAMP_UP.test(heard.text.slice(Math.max(0, start - 30, heard.text.lastIndexOf(" then ", start) + 1), end + 1)) && rank !== "extra" ? "ramp-up" : circuit ? "circuit" : "working" };
 }
 
 /** A weight without its unit, right after the work. Smaller figures are efforts or reps. */

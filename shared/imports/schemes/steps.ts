@@ -6,7 +6,7 @@ import type { Heard, Statement } from "./statement";
  * Told as warm-up sets they are ramp-up sets; else two and more of them in a row are the working sets.
  */
 
-type Kind = "load" | "reps" | "ramp" | "counts" | "work" | "sets" | "name";
+type Kind = "load" | "bar" | "reps" | "ramp" | "counts" | "work" | "sets" | "name";
 
 interface Atom {
   readonly kind: Kind;
@@ -18,14 +18,15 @@ interface Atom {
 
 const UNIT = String.raw`kilos?|kgs?|kilograms?|pounds?|lbs?`;
 /** A number with one of these after it is neither a weight nor reps. */
-const OTHER = String.raw`(?! (?:seconds?|secs?|minutes?|mins?|percent|degrees?|metres|times|sets?|rounds?|to|or|weeks?|days?|months?|years?|weeks|of|more|per|each|out|years|exercises?|by|x|in|warm|working|lighter|hard|different|big|other))`;
+const OTHER = String.raw`(?! (?:seconds?(?! set)|secs?|minutes?|mins?|percent|degrees?|metres|times|sets?|rounds?|to(?! warm)|or|weeks?|days?|months?|years?|weeks|of|more|per|each|out|years|exercises?|by|x|in|warm|working|lighter|hard|different|big|other)\b)`;
 const UP_TO = String.raw`(?:up to|go to|goes to|going to|move to|to|at|with|got|have|on|then|it's|next one's|next is)`;
 
 const ATOMS = new RegExp([
-  String.raw` (?<sets>(?:[2-9]|1\d)(?: (?:working|work|hard|heavy|good|straight|more))*(?: sets?| rounds?| by \d| x \d| \d+s|(?: times)? through| singles| doubles| triples))(?= |s )`,
+  String.raw` (?<sets>(?:[2-9]|1\d)(?: \w+){0,2}?(?: sets?| rounds?| by \d| x \d| \d+s|(?: times)? through| singles| doubles| triples))(?= |s )`,
   String.raw` (?<counts>that counts|proper set|that's a work(?:ing)? set|the work set)(?= )`,
-  String.raw` (?<ramp>(?:warm|ramp|build|work)(?:ed|ing|s)? up|warm ups|feeder sets?|(?:lighter|light|easier|prep) sets?|just to feel|to get a feel|get the feel|empty bar|just the bar|bar alone|bar only|the bar for|with the bar)(?= )`,
+  String.raw` (?<ramp>(?:warm|ramp|build|work)(?:ed|ing|s)? up|warm ups|feeder sets?|(?:lighter|light|easier|prep) sets?|just to feel|to get a feel|get the feel)(?= )`,
   String.raw` (?<work>(?:working|work|main|real|heavy) (?:sets?|weights?|part)|ready|top sets?|for real|then the real|now it's|now for|that's the end of)(?= )`,
+  String.raw` (?<bar>empty bar|just the bar|bar alone|bar only|bar(?= for)|with (?:just )?(?:the|an) bar)(?= )`,
   String.raw` (?<load>\d*\.?\d+) (?<unit>${UNIT})(?= )`,
   String.raw` (?<reps>\d+) (?:reps?|repetitions|singles?|good ones)(?= )`,
   // "five at sixty", "twelve with sixty kilos"
@@ -36,7 +37,7 @@ const ATOMS = new RegExp([
   String.raw` ${UP_TO} (?<heavy>\d{2,3}(?:\.\d+)?)${OTHER}(?! (?:${UNIT}|reps?|repetitions))(?= )`,
 ].join("|"), "g");
 
-const KINDS: readonly (readonly [string, Kind])[] = [["sets", "sets"], ["counts", "counts"], ["ramp", "ramp"], ["work", "work"], ["load", "load"], ["reps", "reps"], ["first", "reps"], ["last", "reps"], ["bare", "load"], ["heavy", "load"]];
+const KINDS: readonly (readonly [string, Kind])[] = [["sets", "sets"], ["counts", "counts"], ["ramp", "ramp"], ["bar", "bar"], ["work", "work"], ["load", "load"], ["reps", "reps"], ["first", "reps"], ["last", "reps"], ["bare", "load"], ["heavy", "load"]];
 
 /** A weight said without its unit is no lighter than this; more reps than this are not done by weight. */
 const LEAST_LOAD = 15;
@@ -72,6 +73,9 @@ const APART = 260;
 /** So near after a step its name still belongs to it: "ten at thirty kilos, just to warm up". */
 const NEAR = 60;
 
+/** Between a step and sets that are not its own. */
+const PARTS = / (?:then|before|after|main|now|\|) /;
+
 const lastOf = ({ load, reps }: Step): number => Math.max(load?.end ?? 0, reps?.end ?? 0);
 const firstOf = ({ load, reps }: Step): number => Math.min(load?.start ?? Infinity, reps?.start ?? Infinity);
 const isWhole = ({ load, reps, isRamp, isSet }: Step): boolean => reps !== null && (load !== null || (isRamp && isSet));
@@ -104,7 +108,7 @@ function stairsIn(heard: Heard, names: readonly number[]): { readonly steps: rea
     if (kind === "name") end(false);
     else if (kind === "sets") {
       // "Now up to seventy-five, three sets of five": what stands before the sets is theirs.
-      if (!isWhole(open) || start - lastOf(open) < NEAR / 3) open = { load: null, reps: null, isRamp: false, isSet: false };
+      if (!isWhole(open) || (start - lastOf(open) < NEAR / 3 && !PARTS.test(heard.text.slice(lastOf(open), start + 1)))) open = { load: null, reps: null, isRamp: false, isSet: false };
       end(true);
     } else if (kind === "ramp") {
       const isSet = /^(?: sets?| ones?| rounds?| reps)/.test(heard.text.slice(atom.end, atom.end + 8)) || / (?:sets?|ones?) /.test(heard.text.slice(start, atom.end + 1));
@@ -114,6 +118,12 @@ function stairsIn(heard: Heard, names: readonly number[]): { readonly steps: rea
       if (isWhole(open)) flush();
       open.isRamp = true;
       open.isSet ||= isSet;
+    } else if (kind === "bar") {
+      // What the bar weighs may follow.
+      if (isWhole(open)) flush();
+      ramp = true;
+      open.isRamp = true;
+      open.load ??= atom;
     } else if (kind === "counts") {
       open.isRamp = false;
       ramp = false;
@@ -125,7 +135,8 @@ function stairsIn(heard: Heard, names: readonly number[]): { readonly steps: rea
       open.isSet = false;
     } else {
       const before = kind === "load" ? open.load : open.reps;
-      if (before !== null && before.value !== value && open.load !== null && open.reps !== null) flush();
+      if (before !== null && before.value !== value && before.kind !== "bar" && open.load !== null && open.reps !== null) flush();
+      if (before?.kind === "bar" && open.reps !== null && PARTS.test(heard.text.slice(open.reps.end, atom.end))) flush();
       if (kind === "load") open.load = before?.value === value && atom.unit === null ? { ...before, end: atom.end } : atom;
       else open.reps = atom;
     }
@@ -157,7 +168,7 @@ export function stepsIn(heard: Heard, names: readonly number[], isElsewhere: (fr
       if (!(step.isRamp || told) || isElsewhere(start, end)) continue;
       const [first, last] = [heard.tokenAt(start + 1), heard.tokenAt(end - 1)];
       if (!first || !last || step.reps === null) continue;
-      const load: Partial<Scheme> = step.load === null ? {} : { load: { value: step.load.value, unit: step.load.unit ?? "kg" } };
+      const load: Partial<Scheme> = step.load === null || step.load.kind === "bar" ? {} : { load: { value: step.load.value, unit: step.load.unit ?? "kg" } };
       statements.push({ says: { sets: 1, repsMin: step.reps.value, repsMax: step.reps.value, ...load }, rank: "whole", about: step.isRamp ? "ramp-up" : "step", either: false, remark: null, from: first.at, to: last.at });
       taken.push([start, end]);
     }

@@ -4,7 +4,7 @@ import { before, N, number, secondsOf, TIME, type Phrase, type Saying } from "./
 /** Sets, reps, times and distances as coaches say them. */
 
 const SETS = String.raw`(?:sets?|rounds?|rotations?|circuits?|passes|trips|goes|times through|times round)`;
-const KIND = String.raw`(?: (?:working|work|hard|total|warm up|lighter|light|easy|easier|ramp up|build up|straight|solid|good|heavy|more|full|whole|big|clean|quality|slow|of these|of those|of them|of that|of this))*`;
+const KIND = String.raw`(?: (?:working|work|hard|total|top|back off|backoff|down|drop back|warm up|lighter|light|easy|easier|ramp up|build up|straight|solid|good|heavy|more|full|whole|big|clean|quality|slow|of these|of those|of them|of that|of this))*`;
 const RANGE = String.raw`(?<low>${N})(?: (?:to|or|through|up to|till) (?<high>${N}))?`;
 /** "Six slow ones per side". */
 const KINDLY = String.raw`(?: (?:slow|nice|good|clean|controlled|big|little|easy|perfect|full|ones|of them|of these|of those|reps?))*`;
@@ -117,7 +117,7 @@ export const WORK: readonly Saying[] = [
   // "It's 3 of 12"
   { find: new RegExp(String.raw` (?:do|doing|it's|it is|for|got|have|get|with|hit|hitting|then) (?<sets>[1-6]) of (?<low>\d+)(?: (?:to|or) (?<high>\d+))?(?= (?:\||and|with|at|each|reps|on|here|today|per|then|keep|don't|$))`, "g"), read: ({ sets, ...rest }) => whole(sets, rest) },
   // "4 by 6", "3 x 40 metres", "3 times 10"
-  { find: new RegExp(String.raw` (?<sets>${N}) (?:by|x|times|buy|bye) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }, match) => {
+  { find: new RegExp(String.raw` (?<sets>${N}) (?:by|x|times|buy|bye|time(?= \d)) ${RANGE}${NO_REPS}${UNIT}`, "g"), read: ({ sets, ...rest }, match) => {
     // "20 times 3" is three sets of twenty.
     const turned = / times /.test(match[0]) && number(sets) >= 8 && number(rest["low"]) <= 6 && rest["high"] === undefined && rest["unit"] === undefined;
     return turned ? whole(rest["low"], { low: sets }) : whole(sets, rest);

@@ -84,6 +84,7 @@ function pointsFor({ words, classes, ends }: Reading, from: number, at: number):
   if (ends.has(at) && !NUMBER.test(word.plain)) points += /^(?:so|hold|grab|and|we|we're|you|your|feet|hands|elbows|one|this|same|set|over|use|take|sit|lie|stand|get)$/.test(word.plain) ? 0.8 : 0.3;
   // "Reverse lunges next": the turn may stand after the name.
   if (ends.has(at) && word.plain === "next" && word.pause < 0.45 && !/^(?:we|up|is|exercise|one|i|you|it|on|comes|we've|we're|it's|i've|movement|move|set)$/.test(words[at + 1]?.plain ?? "we")) points -= 3;
+  if (ends.has(at) && /^to (?:finish|start|begin|close|end)\b/.test(rest) && word.pause < 0.45) points -= 4;
   if (/^and a (?:half|quarter)\b/.test(rest)) points -= 4;
   // "Exercise number one", "and then to finish": one turn, however many words open it.
   if (/^(?:exercise|movement|station)$/.test(previous) && word.plain === "number") points -= 4;
