@@ -46,6 +46,8 @@ export function startApp({ session, storage, now, draw, say }: AppSetup): { read
   const kept = readKept(session, storage);
   let presses = kept.presses;
   let keeps = kept.keeps;
+  /** The session after each press, as far as it was lived through since the page was opened; the last is now. */
+  let past: Run[] = [];
   let run = startingRun();
   let screen: Screen = { at: "now" };
   let ticks: (() => void)[] = [];
@@ -91,19 +93,22 @@ export function startApp({ session, storage, now, draw, say }: AppSetup): { read
     // Numbers typed one after the other into one set are one step back.
     if (whole.type === "log" && last?.type === "log" && last.set === whole.set) {
       presses = [...presses.slice(0, -1), whole];
-    } else presses = [...presses, whole];
+    } else {
+      presses = [...presses, whole];
+      past.push(run);
+    }
     run = afterPress(find, run, whole);
     save();
-    const moved = ["start", "begin", "end", "go", "finish", "station-taken"].includes(whole.type);
+    const moved = ["start", "begin", "end", "go", "finish", "station-taken", "angle-lost"].includes(whole.type);
     if (moved) screen = { at: "now" };
     redraw(moved);
-    if (run.told !== null && (whole.type === "angle-lost" || whole.type === "station-taken" || whole.type === "tick")) say(run.told.join(" "));
+    if (run.told !== null && (whole.type === "angle-lost" || whole.type === "station-taken" || whole.type === "tick")) say(run.told.words.join(" "));
   }
   function undo(): void {
     const last = presses.at(-1);
     if (!last) return;
     presses = presses.slice(0, -1);
-    run = runOf(find, presses);
+    run = past.pop() ?? runOf(find, presses);
     save();
     redraw(last.type !== "log" && last.type !== "tick");
     say(`Taken back: ${PRESS_WORDS[last.type]}.`);
@@ -114,6 +119,7 @@ export function startApp({ session, storage, now, draw, say }: AppSetup): { read
   }
   function startOver(): void {
     presses = [];
+    past = [];
     run = firstRun(find);
     screen = { at: "now" };
     save();

@@ -26,7 +26,7 @@ function foot(app: App, view: View): HTMLElement {
   const way = (at: "now" | "order" | "back", words: string): HTMLElement =>
     button(words, () => app.show({ at }), { key: at, ...(app.screen.at === at ? { "aria-current": "page" } : {}) });
   return h("div", { class: "foot" },
-    view.main ? button(view.main.words, view.main.press, { key: "main", class: "main" }) : null,
+    view.main ? button(view.main.words, view.main.press, { key: "main", class: view.main.warns ? "main warns" : "main" }) : null,
     h("nav", { "aria-label": "Phone sheet" }, way("now", "Now"), way("order", "Order"), way("back", "Hand back"),
       button("Undo", app.undo, { key: "undo", disabled: app.undoes === null, "aria-label": app.undoes === null ? "Undo: nothing to take back" : `Undo: ${app.undoes}` })));
 }

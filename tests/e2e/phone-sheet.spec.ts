@@ -146,7 +146,7 @@ test("a whole session: a lost angle, a taken station, a reload, the closing that
 
   // Nothing is over while the closing is missing; leaving without it asks.
   await expect(heading(page)).toHaveText("The closing is missing");
-  await press(page, "The session is over");
+  await press(page, "End without the closing");
   await expect(page.getByRole("dialog")).toContainText("Without it the video has no end.");
   await press(page, "Film it now");
   await expect(heading(page)).toHaveText("The closing is missing");
@@ -197,7 +197,7 @@ test("leaving without the closing is one answer, and is handed back as such", as
     await press(page, "Station is taken");
     await press(page, "Leave it out today");
   }
-  await press(page, "The session is over");
+  await press(page, "End without the closing");
   await press(page, "Leave without it");
   await expect(heading(page)).toHaveText("The session is over");
   await expect(page.getByText("The closing was not filmed.")).toBeVisible();

@@ -92,8 +92,9 @@ export function afterPress(find: Finder, run: Run, press: Press): Run {
   if (next === run || !REPLANS.includes(press.type)) return next;
   const planned = { ...next, ...planOfRest(find, next) };
   if (!TELLS.includes(press.type)) return planned;
-  const told = whatChanged(find, run, planned, press);
-  return { ...planned, told: told.length > 0 ? told : press.type === "tick" ? run.told : null };
+  const words = whatChanged(find, run, planned, press);
+  const byAnswer = press.type === "tick";
+  return { ...planned, told: words.length > 0 ? { words, byAnswer } : byAnswer ? run.told : null };
 }
 
 export const runOf = (find: Finder, presses: readonly Press[]): Run => presses.reduce((run, press) => afterPress(find, run, press), firstRun(find));

@@ -34,7 +34,8 @@ export function planOfRest(find: Finder, run: Run): { readonly problem: Coverage
   });
 
   const problem: CoverageProblem = { ...session.problem, blocks };
-  const plan = planCoverage(problem);
+  // Most answers change nothing that is left; then the plan stands.
+  const plan = JSON.stringify(problem) === JSON.stringify(run.problem) ? run.plan : planCoverage(problem);
   const filmed = new Set([...plan.shots.map(({ want }) => want), ...waiting]);
   const lost = session.blocks.flatMap(({ shots }) => shots.filter(({ id }) => !filmed.has(id) && run.answers.get(id)?.got !== true).map(({ id }) => id));
   return { problem, plan: { ...plan, lost } };

@@ -34,8 +34,8 @@ export interface Run {
   /** What is left of the session, and its plan. */
   readonly problem: CoverageProblem;
   readonly plan: CoveragePlan;
-  /** What the last change did to the plan, in sentences; null when there is nothing to say. */
-  readonly told: readonly string[] | null;
+  /** What the last change did to the plan, in sentences, and whether an answer about a shot was that change; null when there is nothing to say. */
+  readonly told: { readonly words: readonly string[]; readonly byAnswer: boolean } | null;
 }
 
 export const angleKey = (block: string, mark: string): string => `${block} ${mark}`;

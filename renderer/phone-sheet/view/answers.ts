@@ -16,11 +16,11 @@ export function answerRow(app: App, shot: string, where: string): HTMLElement {
   );
 }
 
-/** Shots of the set that has just ended, answered or not, and older ones still without an answer. */
-export function answers(app: App, after: string | null): HTMLElement | null {
+/** Shots of the set that has just ended, answered or not, and older ones still without an answer. @param except - shots that are asked for elsewhere on the page */
+export function answers(app: App, after: string | null, except: readonly string[] = []): HTMLElement | null {
   const { run, find } = app;
-  const just = after === null ? [] : (run.films.get(after)?.shots ?? []);
-  const older = openShots(run).filter(({ shot }) => !just.includes(shot));
+  const just = after === null ? [] : (run.films.get(after)?.shots ?? []).filter((shot) => !except.includes(shot));
+  const older = openShots(run).filter(({ shot }) => !just.includes(shot) && !except.includes(shot));
   if (just.length + older.length === 0) return null;
   const rows = older.map(({ shot, set }) => answerRow(app, shot, `${find.set(set).name} of ${find.blockOf(set).name}, not answered yet`));
   return h("section", { class: "part", "aria-labelledby": "answers" },

@@ -1,4 +1,5 @@
 import type { App } from "../app";
+import { openShots } from "../run/state";
 import { answerRow, answers } from "./answers";
 import { h } from "./dom";
 import { handBack } from "./hand-back";
@@ -16,19 +17,21 @@ export function endOf(app: App): View {
   return {
     title: "The last set is done",
     body: [
-      h("header", { class: "title" }, h("p", { class: "over" }, "The last set is done"), h("h1", { tabindex: -1 }, missing.length > 0 ? "The closing is missing" : "Everything is answered for")),
-      told(app),
+      h("header", { class: "title" }, h("p", { class: "over" }, session.blocks.length === 0 ? "Nothing is planned" : "The last set is done"), h("h1", { tabindex: -1 }, missing.length > 0 ? "The closing is missing" : openShots(run).length > 0 ? "Some shots have no answer" : "Everything is answered for")),
+      told(app, false),
       missing.length > 0 ? h("section", { class: "part closing", "aria-labelledby": "closing" },
         h("h2", { id: "closing" }, "Film the closing before you pack"),
         h("ul", {}, missing.filter((shot) => shot !== "closing").map((shot) => answerRow(app, shot, ""))),
         missing.includes("closing") ? extraTick(app, "closing", session.extras.find(({ what }) => what === "closing")?.words ?? "") : null) : null,
-      answers(app, after?.id ?? null),
+      answers(app, after?.id ?? null, missing),
+      told(app, true),
       after ? liftedForm(app, after) : null,
       ...session.extras.filter(({ what }) => what !== "closing" && what !== "opening").map(({ what, words }) => extraTick(app, what, words)),
       lost(app),
     ],
     main: {
-      words: "The session is over",
+      words: missing.length > 0 ? "End without the closing" : "The session is over",
+      warns: missing.length > 0,
       press: () => {
         if (missing.length === 0 || run.withoutClosing) return finish();
         ask("The closing is not in the box", ["Without it the video has no end. The camera, the light and you are still here."], [

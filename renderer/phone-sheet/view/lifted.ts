@@ -45,7 +45,7 @@ export function liftedForm(app: App, set: PhoneSet): HTMLElement | null {
   };
 
   return h("section", { class: "part", "aria-labelledby": "lifted" },
-    h("h2", { id: "lifted" }, `What it was, ${set.name.toLowerCase()}`),
+    h("h2", { id: "lifted" }, `What it was: ${set.name.toLowerCase()} of ${app.find.blockOf(set.id).name}`),
     fields.map((field) => {
       const id = `${field.name}-${set.id}`;
       const value = now[field.name];

@@ -45,7 +45,7 @@ export function marksFor(app: App, block: PhoneBlock, { marks }: Filming, isRunn
     const mark = block.marks.find((each) => each.key === key);
     if (!mark) return null;
     const { words, isMove } = cameraTask(app, block, camera, key);
-    const figure = markFigure(mark, isRunning ? (marks.length > 1 ? `Camera ${camera + 1} films from here` : "The camera films from here") : words);
+    const figure = markFigure(mark, isRunning ? (marks.length > 1 ? `Camera ${camera + 1}, from here` : "Films from here") : words);
     if (isMove && !isRunning) figure.classList.add("move");
     return figure;
   }));
@@ -57,5 +57,5 @@ export function mustSee(block: PhoneBlock, { shots }: Filming): HTMLElement {
   return h("section", { class: "part", "aria-labelledby": "see" },
     h("h2", { id: "see" }, "Must be seen"),
     h("ul", { class: "see" }, block.shots.filter(({ id }) => shots.includes(id)).map((shot) =>
-      h("li", {}, h("strong", {}, shot.subject), h("span", { class: "second" }, ` ${shot.short}, ${shot.seconds} s${shot.need === "nice" ? ", nice to have" : ""}`)))));
+      h("li", {}, h("strong", {}, shot.subject), h("span", { class: "second" }, ` ${block.marks.find(({ key }) => key === shot.mark)?.letter ?? ""}: ${shot.short.toLowerCase()}, ${shot.seconds} s${shot.need === "nice" ? ", nice to have" : ""}`)))));
 }

@@ -6,7 +6,7 @@ import { clock, h } from "./dom";
 import { endOf } from "./end";
 import { liftedForm } from "./lifted";
 import { cameraTask, marksFor, mustSee } from "./marks";
-import { extraTick, told, type View } from "./parts";
+import { extraTick, lost, told, type View } from "./parts";
 import { trouble } from "./trouble";
 import { buzz } from "../phone";
 
@@ -41,10 +41,11 @@ function beforeAll(app: App, next: PhoneSet): View {
     title: session.title,
     body: [
       heading(session.series, session.title),
-      h("p", { class: "part" }, [session.where, session.when].filter(Boolean).join(", ")),
+      session.where + session.when === "" ? null : h("p", { class: "part" }, [session.where, session.when].filter(Boolean).join(", ")),
       app.hasOlder ? h("p", { class: "part notice" }, "This phone also holds presses of an older plan of this episode. They stay with that older sheet.") : null,
       h("section", { class: "part", "aria-labelledby": "rules" }, h("h2", { id: "rules" }, "Before you film"), h("ul", { class: "plain-list" }, session.reminders.map((words) => h("li", {}, words)))),
       h("section", { class: "part", "aria-labelledby": "camera" }, h("h2", { id: "camera" }, "Camera"), h("p", {}, session.hold)),
+      lost(app, "The plan has no set for"),
       session.kit.length > 0 ? h("section", { class: "part", "aria-labelledby": "kit" }, h("h2", { id: "kit" }, "Bring"), h("p", {}, session.kit.join(", "), ".")) : null,
     ],
     main: { words: `Begin: ${first}`, press: () => app.press({ type: "start" }) },
@@ -68,7 +69,8 @@ function duringSet(app: App, block: PhoneBlock, set: PhoneSet, from: number): Vi
     line.fill(set.seconds > 0 ? seconds / set.seconds : 0);
     const isOver = set.seconds > 0 && seconds >= set.seconds;
     count.classList.toggle("reached", isOver);
-    if (isOver && wasOver === false) buzz([120]);
+    // Nothing hums while somebody speaks to the camera.
+    if (isOver && wasOver === false && set.role !== "run") buzz([120]);
     wasOver = isOver;
   });
   return {
@@ -98,7 +100,7 @@ function betweenSets(app: App, block: PhoneBlock, set: PhoneSet): View {
     title: `Next: ${set.name}, ${block.name}`,
     body: [
       after && run.resting ? rest(app, after, run.resting.from, block, filming.marks) : null,
-      told(app),
+      told(app, false),
       heading(`Next: ${placeIn(app, block)}`, nameOf(block, set)),
       begins && block.station !== "" ? h("p", { class: "over" }, `At the ${block.station}`) : null,
       typeof alternate === "number" ? h("p", { class: "notice part" }, `Done another way: ${block.alternates[alternate] ?? ""}`) : null,
@@ -106,11 +108,12 @@ function betweenSets(app: App, block: PhoneBlock, set: PhoneSet): View {
       marksFor(app, block, filming, false),
       extra ? extraTick(app, extra.what, extra.words) : mustSee(block, filming),
       answers(app, after?.id ?? null),
+      told(app, true),
+      trouble(app, block, filming),
       after ? liftedForm(app, after) : null,
       spoken(block),
       cautions(block),
       lostOf(app, block),
-      trouble(app, block, filming),
     ],
     main: { words: `Start ${nameOf(block, set).toLowerCase()}`, press: () => app.press({ type: "begin", set: set.id }) },
   };

@@ -28,7 +28,7 @@ export function orderView(app: App): View {
     title: "Running order",
     body: [
       h("header", { class: "title" }, h("p", { class: "over" }, session.title), h("h1", { tabindex: -1 }, "Running order")),
-      told(app),
+      told(app, false),
       ...run.order.map((id, i) => {
         const block = find.block(id);
         const lost = block.shots.filter((shot) => run.plan.lost.includes(shot.id));
@@ -57,8 +57,8 @@ export function setView(app: App, id: string): View {
     title: `${set.name}, ${block.name}`,
     body: [
       h("header", { class: "title" }, h("p", { class: "over" }, `${block.name}, done`), h("h1", { tabindex: -1 }, set.name)),
-      told(app),
       shots.length > 0 ? h("ul", { class: "part" }, shots.map((shot) => answerRow(app, shot, ""))) : h("p", { class: "part second" }, "Nothing was filmed on this set."),
+      told(app, true),
       liftedForm(app, set),
       button("Do this set once more", () => app.press({ type: "go", set: id }), { key: "again", class: "wide quiet" }),
     ],

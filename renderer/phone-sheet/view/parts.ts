@@ -6,13 +6,14 @@ import { button, h } from "./dom";
 export interface View {
   readonly title: string;
   readonly body: readonly (Node | null)[];
-  readonly main: { readonly words: string; readonly press: () => void } | null;
+  /** `warns` where pressing it leaves something behind. */
+  readonly main: { readonly words: string; readonly press: () => void; readonly warns?: boolean } | null;
 }
 
-/** What the last change did; the lost in red words. */
-export function told(app: App): HTMLElement | null {
-  const { told: sentences } = app.run;
-  if (sentences === null || sentences.length === 0) return null;
+/** What the last change did; the lost in red words. What an answer did stands below the answers, so that they stay under the thumb. */
+export function told(app: App, byAnswer: boolean): HTMLElement | null {
+  if (app.run.told?.byAnswer !== byAnswer) return null;
+  const { words: sentences } = app.run.told;
   return h("section", { class: "part notice", "aria-labelledby": "told" },
     h("h2", { id: "told" }, "What changed"),
     sentences.map((words) => h("p", { class: words.startsWith("Lost now") ? "lost" : null }, words)));
@@ -21,7 +22,7 @@ export function told(app: App): HTMLElement | null {
 /** A tick for what no shot line asks for. */
 export function extraTick(app: App, what: string, words: string): HTMLElement {
   const isIn = app.run.extras.has(what);
-  return h("section", { class: what === "closing" ? "part closing" : "part", "aria-label": what.replace("-", " ") },
+  return h("section", { class: "part", "aria-label": what.replace("-", " ") },
     h("p", {}, words),
     button(isIn ? "In the box" : "Tick: in the box", () => app.press({ type: "extra", what, got: !isIn }), { key: `extra ${what}`, class: "wide yes", "aria-pressed": String(isIn) }));
 }
@@ -33,9 +34,9 @@ export function openClosing({ session, run }: App): string[] {
 }
 
 /** Everything that is lost, in red words. */
-export function lost(app: App): HTMLElement | null {
+export function lost(app: App, title = "Not filmed"): HTMLElement | null {
   const { lost: ids } = app.run.plan;
   if (ids.length === 0) return null;
   return h("section", { class: "part", "aria-labelledby": "lost" },
-    h("h2", { id: "lost" }, "Not filmed"), h("ul", { class: "plain-list" }, ids.map((id) => h("li", { class: "lost" }, `${shotWords(app.find, id)} (${app.find.blockOfShot(id).name})`))));
+    h("h2", { id: "lost" }, title), h("ul", { class: "plain-list" }, ids.map((id) => h("li", { class: "lost" }, `${shotWords(app.find, id)} (${app.find.blockOfShot(id).name})`))));
 }

@@ -54,7 +54,7 @@ describe("a session on the phone", () => {
     expect(after.plan.shots.some(({ want }) => want === armPath || want === blades)).toBe(true);
     // One set is left for two shots from two marks: one of them is lost, and it is said which.
     expect(after.plan.lost.filter((id) => id === armPath || id === blades)).toHaveLength(1);
-    expect(after.told?.[0]).toMatch(/^Lost now: /);
+    expect(after.told?.words[0]).toMatch(/^Lost now: /);
   });
 
   it("counts a shot as filmed until somebody says no, so that the next mark stands at once", () => {
@@ -69,7 +69,7 @@ describe("a session on the phone", () => {
     const after = afterPress(find, before, { type: "angle-lost", block: row.id, mark: "rear medium", at: 0 });
     expect(after.plan.lost).toContain(blades);
     expect(after.plan.stands.some(({ set, mark }) => set.startsWith(`${row.id}:`) && mark === "rear medium")).toBe(false);
-    expect(after.told).toEqual(["Mark B of Chest-supported row is lost: nothing more is filmed from there.", "Lost now: Rear, medium: shoulder blades together, then apart (Chest-supported row)."]);
+    expect(after.told?.words).toEqual(["Mark B of Chest-supported row is lost: nothing more is filmed from there.", "Lost now: Rear, medium: shoulder blades together, then apart (Chest-supported row)."]);
   });
 
   it("puts a taken station behind the others, in front of the cool-down", () => {
@@ -77,7 +77,7 @@ describe("a session on the phone", () => {
     const names = run.order.map((id) => find.block(id).name);
     expect(names.slice(-3)).toEqual(["Chest-supported row", "Cool-down", "Closing"]);
     expect(nextSet(find, run)?.name).toBe("Ramp-up 1");
-    expect(run.told).toEqual(["Chest-supported row comes later, after Anti-rotation press.", "No shot is lost by it."]);
+    expect(run.told?.words).toEqual(["Chest-supported row comes later, after Anti-rotation press.", "No shot is lost by it."]);
   });
 
   it("leaves a dropped block out, names what is lost by it, and takes it up again by a jump", () => {
@@ -87,13 +87,13 @@ describe("a session on the phone", () => {
     const again = afterPress(find, dropped, { type: "go", set: row.sets[0]?.id ?? "", at: 0 });
     expect(again.plan.lost).not.toContain(armPath);
     expect(nextSet(find, again)?.id).toBe(row.sets[0]?.id);
-    expect(again.told?.some((words) => words.startsWith("Can be filmed again: Side, full"))).toBe(true);
+    expect(again.told?.words.some((words) => words.startsWith("Can be filmed again: Side, full"))).toBe(true);
   });
 
   it("does an alternate with the same sets, and says to look at the frame", () => {
     const run = runOf(find, presses({ type: "start" }, { type: "station-taken", block: row.id, then: 0 }));
     expect(run.plan.lost).toEqual(demo.coverage.lost);
-    expect(run.told?.[0]).toMatch(/done another way: Dumbbell row with one hand on a bench, same set line\. Look at each frame/);
+    expect(run.told?.words[0]).toMatch(/done another way: Dumbbell row with one hand on a bench, same set line\. Look at each frame/);
   });
 
   it("passes over what stands in front when it jumps within a block, and can go back", () => {
