@@ -20,7 +20,7 @@ function isNumbered({ words }: Speech, { span }: Candidate): boolean {
     const plain = words[at]?.plain ?? "";
     return NUMBER_VALUES.get(plain) ?? (/^\d+$/.test(plain) ? Number(plain) : 0);
   };
-  return value(span.from - 1) >= 4 || (value(span.to) >= 4 && /^(?:of|each|reps?|a|per)$/.test(words[span.to + 1]?.plain ?? ""));
+  return value(span.from - 1) >= 4 || (value(span.to) >= 4 && (/^(?:of|each|reps?|a|per)$/.test(words[span.to + 1]?.plain ?? "") || words[span.to + 1]?.plain === words[span.from]?.plain));
 }
 
 /** Points for a name beginning a block of its own. */
@@ -65,7 +65,9 @@ export const isApposition = (candidate: Candidate, open: Candidate): boolean => 
 /** "Round two, squats": a short name of one that was done, and nothing is counted for it. */
 export const isRecap = (speech: Indexed, at: number, done: readonly Candidate[]): boolean => {
   const candidate = speech.candidates[at] as Candidate;
-  return candidate.name.words.length === 1 && candidate.strength < 2 && done.some((other) => refersTo(candidate, other)) && !isCountedFrom(speech, at);
+  const [count, round] = [candidate.span.from - 1, candidate.span.from - 2].map((place) => speech.words[place]?.plain ?? "");
+  const inRound = round === "round" || count === "round";
+  return (candidate.name.words.length === 1 ? candidate.strength < 2 || inRound : inRound) && done.some((other) => refersTo(candidate, other)) && !isCountedFrom(speech, at);
 };
 
 /** The sentence of the next name that is introduced as another exercise. */

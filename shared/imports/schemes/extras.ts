@@ -36,6 +36,9 @@ const LOADS: readonly Saying[] = [
   { find: new RegExp(String.raw` (?:(?:go|going|goes|went|move|moving|jump|jumping|load|get|are|we're|climb) (?:it |the bar )?(?:up |back |down )?to|(?:up|back|down) to) (?<value>\d{2,3}(?:\.\d+)?)${NOT_A_LOAD}`, "g"), read: ({ value }) => bare(value) },
   { find: / (?<value>\d{2,3}(?:\.\d+)?) on (?:it|the bar|here|there)(?= )/g, read: ({ value }) => bare(value) },
   { find: new RegExp(String.raw` at (?<value>\d{2,3}(?:\.\d+)?)${NOT_A_LOAD}(?= (?:\||and|for|so|but|with|rest|keep|don't|today|this|then|same|my|$))`, "g"), read: ({ value }) => bare(value) },
+  // "A pair of twenty-twos, twenty-two each hand"
+  { find: / (?<value>\d+)s (?:\S+ ){0,5}?\k<value> (?:in )?(?:each|per|either) hand(?= )/g, read: ({ value }) => extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_NOT_SAID) },
+  { find: new RegExp(String.raw` (?<value>\d+(?:\.\d+)?) in (?:each|either|both) hands?(?= )`, "g"), read: ({ value }) => extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_NOT_SAID) },
   // Plates say nothing without the bar's weight and theirs.
   { find: / (?:a|\d+|few|couple of)(?: big| small| red| blue)? plates?(?: \w+)?(?: on)? (?:a|each|per|either|every) (?:side|end)(?= )/g, read: () => extra({}, PLATES) },
   { find: / (?:just |only |with )?(?:your |own )?bodyweight(?: only| for this| today)?(?= )/g, read: () => extra({ load: { value: null, unit: "bodyweight" } }) },
@@ -47,8 +50,8 @@ export const BARE_LOAD = new RegExp(String.raw`^(?: (?:again|but|and|today|here|
 
 /** Bells named by their weight alone: "with the sixteen", "two twenty-fours", "the twelves". */
 const BELLS: readonly Saying[] = [
-  { find: / (?:with|take|taking|grab|grabbing|using|use|hold|holding|got|on) (?:the|a|my|just the|that) (?<value>\d+)(?= (?:\||and|so|for|in|again|here|to|\d|each|five|keep|don't|then|this|now|up|today|because|which|$))/g, read: ({ value }) => (number(value) >= 4 ? extra({ load: { value: number(value), unit: "kg" } }, UNIT_NOT_SAID) : null) },
-  { find: / (?:(?:with|take|taking|grab|using|use|hold|holding|got|on|and|the|2|two|both|pair of) )+(?<value>\d+)s(?= )/g, read: ({ value }) => extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_NOT_SAID) },
+  { find: new RegExp(String.raw` (?:with|take|taking|grab|grabbing|using|use|hold|holding|got|on) (?:the same|the|a|my|that) (?<value>\d+)(?! (?:${WEIGHT}|seconds?|secs?|minutes?|mins?|minute|degrees?|percent|reps?|sets?|rounds?|of|out|percent|left|metres|times|past|years?|steps?|breaths|ones|things|moves|exercises|each|inch|centimet\w+|step|rep|set|round|people|days?|weeks?)\b)(?= )`, "g"), read: ({ value }) => (number(value) >= 4 ? extra({ load: { value: number(value), unit: "kg" } }, UNIT_NOT_SAID) : null) },
+  { find: / (?:(?:with|take|taking|grab|using|use|hold|holding|got|on|and|the|2|two|both|pair of) )+(?<value>\d+)s(?= )/g, read: ({ value }, match) => / in $/.test(before(match)) ? null : extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_NOT_SAID) },
 ];
 
 const BREAK = String.raw`(?:rest|rests|break|breaks|breather|recovery|recover|off|resting)`;
@@ -63,7 +66,7 @@ const RESTS: readonly Saying[] = [
     return seconds === null || seconds < 20 ? null : extra({ restSeconds: seconds });
   } },
   { find: / then you (?:get|have|take) (?<value>\d+) (?<unit>seconds?|minutes?)(?! (?:of|to|on))/g, read: ({ value, unit }) => extra({ restSeconds: secondsOf(`${value} ${unit}`) ?? 0 }) },
-  { find: / (?:no rest|no break|without (?:a )?rest|without any rest)(?! between (?:the )?(?:legs|sides|arms|hands|exercises|moves|those|these|them))(?= )/g, read: () => extra({ restSeconds: 0 }) },
+  { find: / (?:no rest|no break|without (?:a )?rest|without any rest)(?! between (?:the )?(?:legs|sides|arms|hands|exercises|moves|those|these|them))(?= )/g, read: (_, match) => (/ (?:then|straight|go|goes|over|into|on) $/.test(before(match)) ? null : extra({ restSeconds: 0 })) },
 ];
 
 const figuresOf = (text: string): number[] => text.split(" ").flatMap((part) => (/^\d{2,4}$/.test(part) && (part.length > 2 || text.split(" ").length === 2) ? [...part].map(Number) : part === "oh" ? [0] : part === "x" ? [-1] : /^\d+$/.test(part) ? [Number(part)] : []));
@@ -84,6 +87,12 @@ const TEMPOS: readonly Saying[] = [
   { find: new RegExp(String.raw` ${FIGURES} tempo`, "g"), read: ({ figures = "" }) => {
     const tempo = tempoOf(figures.replace(/ by/g, ""));
     return tempo ? extra({ tempo }) : null;
+  } },
+  // "A tempo of two seconds down, one second at the bottom, one second up and one second at the top"; "no pause there"
+  { find: / (?:tempo|slow one|count)(?<told>(?: [a-z'|]+){0,8}? \d{1,2} seconds?(?: (?!rest |sets? |reps? |kilos )[a-z'|]+| \d{1,2} seconds?(?! (?:rest|of rest|between|break)))+)/g, read: ({ told = "" }) => {
+    const counts = [...told.matchAll(/ (\d{1,2}) seconds?| (no) (?:pause|hold|stop)/g)].slice(0, 4).map((match) => (match[2] === undefined ? Number(match[1]) : 0));
+    const [lower, low, up, top = 0] = counts;
+    return counts.length < 3 || lower === undefined || low === undefined || up === undefined || counts.some((seconds) => seconds > 10) ? null : extra({ tempo: [lower, low, up, top] });
   } },
   // "3 seconds down 1 second pause 1 second up", "lower for 3 seconds pause for 1 and up for 1"
   { find: new RegExp(String.raw` (?:(?<down>\d+)(?: (?:seconds?|secs?|count))? (?:on the way |to |on the )?(?:down|lower|lowering|eccentric|negative)|(?:lower|lowering|down)(?: \w+){0,2}? (?:for|over|in|take|taking) (?:a )?(?<down2>\d+)(?: (?:seconds?|secs?|count))?)(?=(?<rest>(?: [a-z\d|]+){0,16}))`, "g"), read: ({ down, down2, rest = "" }, match) => {
@@ -108,7 +117,7 @@ const EFFORTS: readonly Saying[] = [
   { find: new RegExp(String.raw` (?<value>${N}) (?:rpe(?! \d)|out of 10|on the effort scale)(?: effort)?`, "g"), read: ({ value }) => (number(value) >= 3 && number(value) <= 10 ? extra({ rpe: number(value) }) : null) },
   { find: new RegExp(String.raw` effort(?: (?:is|at|of|a|an|should|be|level|here|feels|like))* (?<value>\d\.?5?|10)(?! (?:reps?|sets?|kilos?|pounds?|percent|seconds?|minutes?|to))(?= )`, "g"), read: ({ value }) => (number(value) >= 4 && number(value) <= 10 ? extra({ rpe: number(value) }) : null) },
   { find: new RegExp(String.raw` rir(?: (?:of|is|at))? (?<value>${N})(?: (?:to|or) (?<more>${N}))?`, "g"), read: ({ value, more }) => extra({ rir: number(more ?? value) }, more === undefined ? null : HIGHER) },
-  { find: new RegExp(String.raw`(?: (?<low>${N}) (?:to|or))? (?<value>${N})(?: (?:more|good|clean|solid))*(?: reps?| repetitions)? (?:rir|(?:left |still )?in (?:the )?(?:tank|reserve)|in you|short of failure|shy of failure|left(?= |\|)(?! (?:leg|arm|side|hand|foot|knee|of)))`, "g"), read: ({ low, value }) => (number(value) <= 6 ? extra({ rir: number(value) }, low === undefined ? null : HIGHER) : null) },
+  { find: new RegExp(String.raw`(?: (?<low>${N}) (?:to|or))? (?<value>${N})(?: (?:more|good|clean|solid))*(?: reps?| repetitions)? (?:rir|(?:left |still )?in (?:the )?(?:tank|reserve)|in you|short of failure|shy of failure|left(?= |\|)(?! (?:leg|arm|side|hand|foot|knee|of)))`, "g"), read: ({ low, value }, match) => (number(value) <= 6 && !(/ left$/.test(match[0]) && / (?:last|second|third|next|other|and|again|this|to go) $/.test(before(match))) ? extra({ rir: number(value) }, low === undefined ? null : HIGHER) : null) },
   { find: new RegExp(String.raw` (?:leave|leaving|keep|keeping|save|saving)(?: yourself)? (?:(?<low>${N}) (?:to|or) )?(?<value>${N})(?: (?:more|good|clean|in the|solid))*(?: reps?| tank| reserve)`, "g"), read: ({ low, value }) => (number(value) <= 6 ? extra({ rir: number(value) }, low === undefined ? null : HIGHER) : null) },
   { find: / nothing (?:left )?in the tank| all the way to failure| go to failure/g, read: () => extra({ rir: 0 }) },
 ];

@@ -10,7 +10,7 @@ const PARTS: readonly (readonly [RegExp, readonly (keyof Scheme)[]])[] = [
 ];
 
 /** Said of a wish and not of the plan: "at the same time", "the same muscles". */
-const HOLLOW = /same (?:time|way|muscles?|side|idea|principle|place|position|line|reason)/g;
+const HOLLOW = /(?:is|it's|isn't|not|basically|really|exactly) the same thing|same (?:time|way|muscles?|side|idea|principle|place|position|line|reason)/g;
 
 /** The parts of the scheme before that a block's words take over: "same again", "same rest as before". */
 export function sameAs(text: string, before: Scheme | null): Partial<Scheme> {

@@ -15,14 +15,16 @@ const ELSEWHERE = new RegExp(String.raw` (?:${[
   String.raw`some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)`,
   String.raw`eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to`,
   String.raw`my (?:best|record|max|pb|wife|husband|brother|sister|friend|coach|mate|client|clients|dad|mum|mom|neighbour|boss|son|daughter)`,
-  String.raw`a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|he |she |i could|could do|don't do|don't need|never do`,
+  String.raw`a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|he |she |i could|could do|i'd (?:planned|written|said)|i planned|don't do|don't need|never do`,
   String.raw`more advanced`,
 ].join("|")}) `);
 const TOP_SET = /^ a (?:\w+ )?(?:top|heavy|hard|work|working) /;
-const AFTERWARDS = /^(?: \S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i)\b/;
+const AFTERWARDS = /^(?: (?!and |but |so |\|)\S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i|was (?:in|on|the plan|what|my))\b/;
+/** "Three sets of six this time". */
+const TODAY_AFTER = /^(?: \|)?(?: \S+)? (?:this time|today|this week)\b/;
 const WHOLE_CIRCUIT = new RegExp(String.raw`(?:each|every) (?:${[
   String.raw`exercise|move|movement|station|one of (?:these|them)`,
-].join("|")})|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again`);
+].join("|")})|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|a?round (?:the|this|it|them|that|these)|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again`);
 /** The break after a whole round of the circuit is no rest between sets. */
 const AFTER_ROUND = new RegExp(String.raw` (?:${[
   String.raw`(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)`,
@@ -44,6 +46,7 @@ const sentenceAround = (text: string, from: number, to: number): string => text.
 function isElsewhere(text: string, from: number, to: number): boolean {
   // "Work up to ten" is for later; "work up to a top set of five" is done now.
   const clause = TOP_SET.test(text.slice(from, to)) ? clauseBefore(text, from).replace(/ (?:work|build)(?:ing)? (?:your way )?up to $/, " ") : clauseBefore(text, from);
+  if (TODAY_AFTER.test(text.slice(to, to + 30))) return false;
   return ELSEWHERE.test(`${clause} `) || AFTERWARDS.test(text.slice(to, to + 80)) || / (?:not|isn't|than|wasn't) $/.test(text.slice(Math.max(0, from - 12), from + 1));
 }
 
@@ -128,7 +131,7 @@ export function statementsIn(tokens: readonly Token[], names: readonly number[] 
         const phrase = read(match.groups ?? {}, match);
         if (!phrase || isElsewhere(heard.text, start, end)) continue;
         const statement = statementOf(phrase, heard, start, end);
-        if (!statement || (phrase.says.restSeconds !== undefined && phrase.says.seconds === undefined && AFTER_ROUND.test(heard.text.slice(start, end + 48)))) continue;
+        if (!statement || (phrase.says.restSeconds !== undefined && phrase.says.seconds === undefined && AFTER_ROUND.test(` ${heard.text.slice(start, end + 48).split(" | ")[0]} `))) continue;
         found.push(statement);
         taken.push([start, end]);
         const bare = phrase.rank === "whole" ? bareLoad(text, end, statement, heard) : null;

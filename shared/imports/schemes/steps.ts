@@ -18,15 +18,15 @@ interface Atom {
 
 const UNIT = String.raw`kilos?|kgs?|kilograms?|pounds?|lbs?`;
 /** A number with one of these after it is neither a weight nor reps. */
-const OTHER = String.raw`(?! (?:seconds?(?! set)|secs?|minutes?|mins?|percent|degrees?|metres|times|sets?|rounds?|to(?! warm)|or|weeks?|days?|months?|years?|weeks|of|more|per|each|out|years|exercises?|by|x|in|warm|working|lighter|hard|different|big|other)\b)`;
+const OTHER = String.raw`(?! (?:seconds?(?! set)|secs?|minutes?|mins?|percent|degrees?|metres|times|sets?|rounds?|to(?! (?:warm|feel|get|start|learn|wake|see|find|prime))|or|weeks?|days?|months?|years?|weeks|of|more|per|each|out|years|exercises?|by|x|in|warm|working|lighter|hard|different|big|other)\b)`;
 const UP_TO = String.raw`(?:up to|go to|goes to|going to|move to|to|at|with|got|have|on|then|it's|next one's|next is)`;
 
 const ATOMS = new RegExp([
   String.raw` (?<sets>(?:[2-9]|1\d)(?: \w+){0,2}?(?: sets?| rounds?| by \d| x \d| \d+s|(?: times)? through| singles| doubles| triples))(?= |s )`,
   String.raw` (?<counts>that counts|proper set|that's a work(?:ing)? set|the work set)(?= )`,
-  String.raw` (?<ramp>(?:warm|ramp|build|work)(?:ed|ing|s)? up|warm ups|feeder sets?|(?:lighter|light|easier|prep) sets?|just to feel|to get a feel|get the feel)(?= )`,
+  String.raw` (?<ramp>(?:warm|ramp|build|work)(?:ed|ing|s)? up|warm ups|feeder sets?|(?:lighter|light|easier|prep) sets?|to feel (?:it|the)|get (?:a|the) feel)(?= )`,
   String.raw` (?<work>(?:working|work|main|real|heavy) (?:sets?|weights?|part)|ready|top sets?|for real|then the real|now it's|now for|that's the end of)(?= )`,
-  String.raw` (?<bar>empty bar|just the bar|bar alone|bar only|bar(?= for)|with (?:just )?(?:the|an) bar)(?= )`,
+  String.raw` (?<bar>empty bar|bar alone|bar(?= (?:for|first|and nothing))|with (?:the|an) bar)(?= )`,
   String.raw` (?<load>\d*\.?\d+) (?<unit>${UNIT})(?= )`,
   String.raw` (?<reps>\d+) (?:reps?|repetitions|singles?|good ones)(?= )`,
   // "five at sixty", "twelve with sixty kilos"
@@ -72,6 +72,8 @@ interface Step {
 const APART = 260;
 /** So near after a step its name still belongs to it: "ten at thirty kilos, just to warm up". */
 const NEAR = 60;
+/** "Five at sixty". */
+const BESIDE = 8;
 
 /** Between a step and sets that are not its own. */
 const PARTS = / (?:then|before|after|main|now|\|) /;
@@ -89,6 +91,7 @@ function stairsIn(heard: Heard, names: readonly number[]): { readonly steps: rea
   let named = false;
   let open: Step = { load: null, reps: null, isRamp: false, isSet: false };
   let at = 0;
+  let again: Atom | null = null;
   const flush = (): void => {
     const done = open;
     if (isWhole(done) && !steps.some((step) => isSame(step, done))) steps.push(done);
@@ -135,7 +138,17 @@ function stairsIn(heard: Heard, names: readonly number[]): { readonly steps: rea
       open.isSet = false;
     } else {
       const before = kind === "load" ? open.load : open.reps;
-      if (before !== null && before.value !== value && before.kind !== "bar" && open.load !== null && open.reps !== null) flush();
+      if (kind === "reps" && before?.value === value && isWhole(open)) {
+        // The same reps again: said once more, or the next step's, as its weight will tell.
+        again = atom;
+        at = atom.end;
+        continue;
+      }
+      if (before !== null && before.value !== value && before.kind !== "bar" && open.load !== null && open.reps !== null) {
+        flush();
+        if (kind === "load" && again !== null && start - again.end < BESIDE) open.reps = again;
+      }
+      again = null;
       if (before?.kind === "bar" && open.reps !== null && PARTS.test(heard.text.slice(open.reps.end, atom.end))) flush();
       if (kind === "load") open.load = before?.value === value && atom.unit === null ? { ...before, end: atom.end } : atom;
       else open.reps = atom;

@@ -105,6 +105,7 @@ export const WORK: readonly Saying[] = [
   } },
   // "10 reps 3 sets", "8 reps each side for 3 rounds", "40 metres 4 times", "30 seconds 3 times"
   { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|reps?|repetitions)|(?<noun>(?! (?:sets|times|rounds|kilos|kgs|pounds|lbs|others|exercises|movements|moves|years|weeks|days|hours|degrees|is|its|this|was)) [a-z]{3,}s(?= )))?(?:${SIDE}| each| of (?:those|these|them))?(?: \|)?(?: and| it's| for| we| we're| we'll| you| you're| you'll| do| doing| of| that| those| these| it| repeat| go| going| that's| in| total| i| want)*(?: for)? (?<sets>\d+)${KIND} (?:sets?|rounds?|times)(?! (?:a|per|each|every|through) (?:week|day))`, "g"), read: ({ sets, ...rest }, match) => {
+    if (/^ \d+ of \d/.test(match[0])) return null;
     const plainReps = rest["unit"] === undefined && rest["noun"] === undefined && !/ (?:each|side|leg|arm|for|of) /.test(match[0]);
     return plainReps ? null : whole(sets, rest);
   } },
@@ -136,12 +137,15 @@ export const WORK: readonly Saying[] = [
     const phrase = part(workOf(groups));
     return phrase && { ...phrase, ...((phrase.says.repsMax ?? 99) <= MOST_SETS ? { either: true as const } : {}) };
   } },
-  { find: new RegExp(String.raw` ${RANGE} (?:reps?|repetitions)(?! (?:in|left|shy|short|of failure))`, "g"), read: (groups) => part(workOf(groups)) },
-  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths))?${SIDE}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
   { find: new RegExp(String.raw` ${RANGE}(?: reps?)? (?:on|to|with|for) (?:this|1|the 1|the first|the left|the right|your left|your right|the other|that) (?:side|leg|arm|foot|hand|one)`, "g"), read: (groups) => {
     const work = workOf(groups);
     return work ? part({ ...work, eachSide: true }) : null;
   } },
+  { find: new RegExp(String.raw` ${RANGE}(?: (?:good|clean|solid|quality|full|strict|slow|nice|perfect|controlled|proper|hard|easy|big))* (?:reps?|repetitions)(?! (?:in|left|shy|short|of failure))`, "g"), read: (groups) => part(workOf(groups)) },
+  { find: new RegExp(String.raw` ${RANGE}(?: (?<unit>seconds?|secs?|minutes?|mins?|metres|steps|breaths))?${SIDE}`, "g"), read: (groups) => part(workOf(groups), remarkOf(groups)) },
+  // "Four jumps", "ten rows"
+  { find: new RegExp(String.raw` ${RANGE} (?:jumps|hops|rows|swings|curls|presses|squats|lunges|slams|throws|dips|raises|bridges|crunches|kicks|taps|strides|push ups|pull ups|pulls|pushes|thrusts|cleans|snatches)(?= )`, "g"), read: (groups) => (number(groups["low"]) >= 3 ? part(workOf(groups)) : null) },
+  { find: / (?:second|third|fourth|last|final)(?: set)? of (?<sets>[2-5])(?= (?:\||and|now|here|$))/g, read: ({ sets }) => part({ sets: number(sets) }) },
   { find: new RegExp(String.raw` ${RANGE}(?: (?:slow|nice|good|clean|controlled|big|little|tiny|easy|perfect|full))+ ones(?= )`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` (?:give me|let's do|let's get|let's have|going for|go for|aim for|aiming for|looking for|looking at|shoot for|i want|i'd like|we want|we do|we're doing|we'll do|doing|you do) ${RANGE}(?= (?:and|then|here|with|at|\||for|today|in|nice|slow|as|please|this|on|per|so|total|good|because))`, "g"), read: (groups) => part(workOf(groups)) },
   { find: new RegExp(String.raw` (?:hold|holding|held|holds)(?: \w+){0,4}? (?:for )?(?<time>${TIME})(?! (?:at|down|up|pause))`, "g"), read: ({ time }) => part({ seconds: secondsOf(time) ?? 0 }) },
@@ -158,5 +162,6 @@ export const WORK: readonly Saying[] = [
     return Number.isInteger(count) && count >= 1 && count <= 20 ? part({ sets: count }) : null;
   } },
   { find: / (?:lot|thing|it|that|them|these|everything|circuit|round|exercise|move|movement|station|one|each|all|five|four|\d) (?:all )?(?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
+  { find: / (?<sets>\d+) of each(?= (?:\||and|then|so|one|exercise|with|$))/g, read: ({ sets }) => (number(sets) <= 6 ? part({ sets: number(sets) }) : null) },
   { find: / (?:repeat|do|doing|repeating)(?: \w+){0,3}? (?<sets>\d+) times(?= )/g, read: ({ sets }) => part({ sets: number(sets) }) },
 ];
