@@ -63,7 +63,7 @@ function fieldsOf(block: Block, actuals: readonly Actual[], shots: readonly Film
 }
 
 const EXTRA_WORDS = { opening: "an opening that no line asks for", closing: "the closing, which no line asks for", "room-tone": "room tone" } as const;
-const BLOCK_WORDS = { later: "was done later, its station was taken", dropped: "was dropped, its station was taken", alternate: "was done another way" } as const;
+const BLOCK_WORDS = { later: "was done later, its station was taken", dropped: "was dropped, its station was taken", alternate: "was done another way, and its numbers are of that" } as const;
 
 /**
  * The report as edits of this episode: what was lifted goes to `actuals` by the number of the working set, answered shots to `filming.filmed`.
@@ -100,12 +100,13 @@ export function takeOver(report: SessionReport, episode: Episode): TakenOver {
     const block = blockOf(id);
     if (block === null) continue;
     const actual: Actual = { set: number, load: loadIn(lifted.load, report.units, units), reps: lifted.reps, rir: lifted.rir };
-    const words = `set ${number}: ${liftedInWords(actual, units)}`;
     if (!plannedSets(block).some((set) => set.role === "working" && set.number === number)) {
       noPlace.push(`${blockName(block)} has no set ${number} any more; left out: ${liftedInWords(actual, units)}.`);
       continue;
     }
-    logged.push({ block: blockName(block), words });
+    const before = block.actuals.find(({ set }) => set === number);
+    const was = before && !same([before.load, before.reps, before.rir], [actual.load, actual.reps, actual.rir]) ? ` instead of ${liftedInWords(before, units) || "no numbers"}` : "";
+    logged.push({ block: blockName(block), words: `set ${number}: ${liftedInWords(actual, units) || "no numbers"}${was}` });
     add(actuals, id, actual);
   }
   for (const { block: id, shot, set, got } of report.shots) {
@@ -116,7 +117,8 @@ export function takeOver(report: SessionReport, episode: Episode): TakenOver {
       noPlace.push(`${blockName(block)}: a shot that was ${got ? "filmed" : "lost"} is not in the episode any more.`);
       continue;
     }
-    (got ? inTheBox : lost).push({ block: blockName(block), words: line.text });
+    const wasIn = !got && block.filming?.filmed.some((each) => each.shot === shot && each.got);
+    (got ? inTheBox : lost).push({ block: blockName(block), words: wasIn ? `${line.text} (was in the box before)` : line.text });
     add(filmed, id, { shot, set, got });
   }
   for (const { block: id, what, words } of report.blocks) {

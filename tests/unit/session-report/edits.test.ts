@@ -47,6 +47,13 @@ describe("what came back, as edits", () => {
     expect(summary.told).toEqual([{ block: "Chest-supported row", words: "was dropped, its station was taken" }]);
   });
 
+  it("says what it puts in the place of what was there", () => {
+    const before = applyEdits(demoEpisode, [{ type: "set-block", block: row, fields: { actuals: [{ set: 1, load: 20, reps: 10, rir: null }, { set: 2, load: 22.5, reps: 9, rir: null }], filming: { marks: [], filmed: [{ shot: rear, set: 4, got: true }] } } }]);
+    const { summary } = takeOver(report(), before);
+    expect(summary.logged.map(({ words }) => words)).toEqual(["set 1: 22 kg, 10 reps, 2 in reserve instead of 20 kg, 10 reps", "set 2: 22.5 kg, 9 reps"]);
+    expect(summary.lost[0]?.words).toMatch(/^Rear, medium, .+ \(was in the box before\)$/);
+  });
+
   it("lists what has lost its place: a block, a shot, a set that is gone since", () => {
     const shorter = applyEdits(demoEpisode, [
       { type: "remove-line", line: rear },
