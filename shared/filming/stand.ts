@@ -123,7 +123,11 @@ function aimed(setup: FilmingSetup, framing: Framing, distance: number): { reado
 /** Distance along the floor from the framed plane at which the frame just holds the subject, unrounded. */
 function framedFrom(setup: FilmingSetup, framing: Framing): number {
   const sight = distanceToFill(framing.frameTall, FRAMES[setup.aspect].tall, focalLength(setup.lens));
-  if (framing.angle !== "high" && framing.angle !== "low") return sight;
+  if (framing.angle !== "high" && framing.angle !== "low") {
+    // A detail that hangs higher than a tripod reaches is looked up at from far enough away.
+    const drop = Math.abs(aimed(setup, framing, sight).drop);
+    return drop > sight ? Math.ceil(drop * 10) / 10 : sight;
+  }
   // The line of sight grows with the distance, so halving the interval finds where it is long enough.
   let [near, far] = [0.05, Math.max(sight, 0.1)];
   for (let round = 0; round < 40; round += 1) {

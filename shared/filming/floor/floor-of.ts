@@ -2,14 +2,13 @@ import type { Block, Episode, Floor } from "../../episode";
 import { stationOf } from "../../exercises";
 import { spotAt } from "../bearings";
 import { marksOf, setupOf, type Mark } from "../marks";
-import type { FilmingSetup } from "../stand";
-import { bodiesOf } from "../stand";
+import { bodiesOf, type FilmingSetup } from "../stand";
 import { detailAt, movedSide, onLine, place, strangers, type Handed, type Placed } from "./place";
 import { personExtent, subjectExtent } from "./extent";
 import { mirrorsSeen } from "./mirrors";
 import { frameAt } from "./shows";
 import type { BlockFloor, FilmingLine, FloorMark, MirrorView } from "./types";
-import { inAisle, nameOf, placeProblems, roomFor, shortfall, tightWalls } from "./walls";
+import { capital, inAisle, nameOf, placeProblems, roomFor, shortfall, tightWalls } from "./walls";
 import { bearingInWords, SIDE_WORDS } from "./words";
 
 const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
@@ -47,7 +46,7 @@ function lineOf(setup: FilmingSetup, placed: readonly Placed[], handed: Handed):
 const ALONG_WORDS: Readonly<Record<FilmingLine["along"], string>> = { faces: "the subject faces along", lies: "the subject lies along", walks: "the subject walks along" };
 
 function mirrorWords(mark: Placed, { side, showsCamera, safeBearing }: MirrorView): string {
-  const where = side === "ahead" || side === "behind" ? `The mirror ${SIDE_WORDS[side]}` : `The mirror ${SIDE_WORDS[side]}`;
+  const where = `The mirror ${SIDE_WORDS[side]}`;
   if (!showsCamera) return `${where} is in the frame of ${nameOf(mark)} and shows the gym behind the camera: look who is in it.`;
   const safe = safeBearing === null ? "Hang something over it, or film closer." : `It does not from ${bearingInWords(safeBearing)}.`;
   return `${where} shows the camera and whoever stands behind it in ${nameOf(mark)}. ${safe}`;
@@ -71,11 +70,11 @@ export function floorOf(episode: Episode, block: Block): BlockFloor {
     const { wide, tall, shows } = frameAt(setup, mark.angle, mark.size, mark.distance - detailAt(setup, mark.size, mark.bearing));
     const mirrors = mirrorsSeen(room, setup, mark.bearing, mark.distance);
     const crosses = line.crossing.includes(mark.letter)
-      ? [`${nameOf(mark)} stands across the line ${ALONG_WORDS[line.along]}: left and right change places in the cut. Film it from the ${line.side}, or cut to it from a mark on the line.`]
+      ? [`${capital(nameOf(mark))} stands across the line ${ALONG_WORDS[line.along]}: left and right change places in the cut. Film it from the ${line.side}, or cut to it from a mark on the line.`]
       : [];
     return {
       ...mark, spot: spotAt(mark.bearing, mark.distance), frame: { wide, tall }, shows, mirrors,
-      problems: [...placeProblems(room, setup, subject, mark), ...crosses, ...mirrors.map((mirror) => mirrorWords(mark, mirror))],
+      problems: [...placeProblems(room, setup, subject, mark, handed), ...crosses, ...mirrors.map((mirror) => mirrorWords(mark, mirror))],
     };
   });
 

@@ -1,8 +1,7 @@
 import type { Block, PlacedMark } from "../../episode";
 import { between, homeBearing, turned } from "../bearings";
-import { markKey, type Mark } from "../marks";
-import type { FilmingSetup } from "../stand";
-import { standAt, standFor } from "../stand";
+import type { Mark } from "../marks";
+import { standAt, standFor, type FilmingSetup } from "../stand";
 import { edgeOf, personExtent } from "./extent";
 import type { FloorMark } from "./types";
 
@@ -26,18 +25,16 @@ export const detailAt = (setup: FilmingSetup, size: Placed["size"], bearing: num
 /** Where the coach put marks, by name; of two places for one mark the last counts. */
 const movedOf = (block: Block): ReadonlyMap<string, PlacedMark> => new Map((block.filming?.marks ?? []).map((placed) => [placed.mark, placed]));
 
-const keyOf = (mark: Mark): string => markKey(mark.shots[0]?.shot ?? { angle: mark.angle, size: mark.size, sets: null, on: null, need: "must", seconds: null, subject: "" });
-
 /** Names of places in the file that belong to no mark. */
 export function strangers(block: Block, marks: readonly Mark[]): string[] {
-  const known = new Set(marks.map(keyOf));
+  const known = new Set(marks.map(({ key }) => key));
   return [...movedOf(block).keys()].filter((name) => !known.has(name));
 }
 
 /** The side most moved marks stand on; null when none is off the line. */
 export function movedSide(block: Block, marks: readonly Mark[]): Handed | null {
   const moved = movedOf(block);
-  const sum = marks.map((mark) => moved.get(keyOf(mark))?.bearing ?? 0).filter((bearing) => !onLine(turned(bearing))).reduce((total, bearing) => total + Math.sign(turned(bearing)), 0);
+  const sum = marks.map((mark) => moved.get(mark.key)?.bearing ?? 0).filter((bearing) => !onLine(turned(bearing))).reduce((total, bearing) => total + Math.sign(turned(bearing)), 0);
   return sum === 0 ? null : sum > 0 ? 1 : -1;
 }
 
@@ -53,7 +50,7 @@ function freeBearing(home: number, distance: number, placed: readonly Placed[], 
 export function place(block: Block, marks: readonly Mark[], setup: FilmingSetup, handed: Handed): Placed[] {
   const moved = movedOf(block);
   const placed: Placed[] = [];
-  const named = marks.map((mark) => ({ letter: mark.letter, mark: keyOf(mark), angle: mark.angle ?? ("side" as const), size: mark.size ?? (mark.angle === "insert" ? ("insert" as const) : ("full" as const)) }));
+  const named = marks.map((mark) => ({ letter: mark.letter, mark: mark.key, angle: mark.angle ?? ("side" as const), size: mark.size ?? (mark.angle === "insert" ? ("insert" as const) : ("full" as const)) }));
   // Marks that were moved keep their places; the others make room for them.
   for (const one of named) {
     const own = moved.get(one.mark);

@@ -68,9 +68,11 @@ export function snapped(floor: BlockFloor, markKey: string, spot: Spot): Snapped
   const [least, most] = range(floor, size, bearing);
   const within = (value: number): boolean => value >= least && value <= most;
   const half = STEP_METRES / 2;
-  const steps = [Math.floor(raw / half), Math.ceil(raw / half), Math.ceil(least / half), Math.floor(most / half)].map((count) => millimetre(count * half)).filter(within);
   const exact = framed(floor.setup, angle, size, bearing).filter(within);
   const close = nearest(exact, raw);
+  // Steps that would go on to a framed distance are no places to rest.
+  const steps = [-2, -1, 0, 1, 2].map((step) => Math.round(raw / half) + step).concat(Math.ceil(least / half), Math.floor(most / half))
+    .map((count) => millimetre(count * half)).filter((value) => within(value) && exact.every((each) => Math.abs(each - value) > NEAR));
   const distance = (close !== undefined && Math.abs(close - raw) <= NEAR ? close : undefined) ?? nearest([...steps, ...exact], raw) ?? most;
 
   const away = Math.max(0.1, distance - detailAt(floor.setup, size, bearing));

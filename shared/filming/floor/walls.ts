@@ -4,7 +4,7 @@ import { focalLength, LENSES, type Lens } from "../lens";
 import { standFor, type FilmingSetup } from "../stand";
 import { SHOT_SIZES, type ShotSize } from "../types";
 import { edgeOf, roomOf, SIDE_BEARINGS, SIDES } from "./extent";
-import { detailAt, type Placed } from "./place";
+import { detailAt, onLine, type Handed, type Placed } from "./place";
 import type { Extent, RoomNeeded } from "./types";
 import { bearingInWords, either, lensInWords, metres, SIDE_WORDS } from "./words";
 
@@ -62,7 +62,8 @@ function lenses(setup: FilmingSetup, mark: Placed, longer: boolean, fits: (dista
 
 function sizes(setup: FilmingSetup, mark: Placed, tighter: boolean, fits: (distance: number) => boolean): Other[] {
   const own = SHOT_SIZES.indexOf(mark.size);
-  const others = SHOT_SIZES.filter((size, at) => size !== "insert" && mark.size !== "insert" && (tighter ? at > own : at < own));
+  // A whole body is never replaced by a close-up: it would be another shot.
+  const others = SHOT_SIZES.filter((size, at) => size !== "insert" && mark.size !== "insert" && (tighter ? at > own && size !== "close-up" : at < own));
   return (tighter ? others : [...others].reverse())
     .map((size) => ({ size, distance: distanceWith(setup, mark, { size }) }))
     .filter(({ distance }) => fits(distance))
@@ -70,36 +71,39 @@ function sizes(setup: FilmingSetup, mark: Placed, tighter: boolean, fits: (dista
     .map(({ size, distance }) => ({ words: `frame it ${size} from ${metres(distance)}` }));
 }
 
-function bearings(room: Floor | null, mark: Placed): Other[] {
+/** The nearest bearing with room, on the cameras' side of the line if there is one. */
+function bearings(room: Floor | null, mark: Placed, handed: Handed): Other[] {
   const turns = Array.from({ length: 24 }, (_, index) => turned(index * 15)).filter((bearing) => between(bearing, mark.bearing) > 5);
   const free = turns.filter((bearing) => !shortfall(room, bearing, mark.distance) && !inAisle(room, { ...mark, bearing }));
-  const [nearest] = free.sort((a, b) => between(a, mark.bearing) - between(b, mark.bearing) || b - a);
+  const across = (bearing: number): number => (onLine(bearing) || Math.sign(bearing) === handed ? 0 : 1);
+  const [nearest] = free.sort((a, b) => across(a) - across(b) || between(a, mark.bearing) - between(b, mark.bearing) || Math.abs(a) - Math.abs(b) || b - a);
   return nearest === undefined ? [] : [{ words: `move it to ${bearingInWords(nearest)}` }];
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 /** "Take the ultra-wide lens, or move it." */
 const advice = (others: readonly Other[]): string => (others.length === 0 ? "Film it somewhere else, or leave it out." : `${capital(either(others.map(({ words }) => words)))}.`);
 
-/** "Mark A (side, full)" */
-export const nameOf = ({ letter, angle, size }: Pick<Placed, "letter" | "angle" | "size">): string => `Mark ${letter} (${angle === size ? angle : `${angle}, ${size}`})`;
+/** "mark A (side, full)" */
+export const nameOf = ({ letter, angle, size }: Pick<Placed, "letter" | "angle" | "size">): string => `mark ${letter} (${angle === size ? angle : `${angle}, ${size}`})`;
 
 /** What stands in a mark's way on the floor, in whole sentences, and what to do. */
-export function placeProblems(room: Floor | null, setup: FilmingSetup, subject: Extent, mark: Placed): string[] {
+export function placeProblems(room: Floor | null, setup: FilmingSetup, subject: Extent, mark: Placed, handed: Handed): string[] {
   const problems: string[] = [];
+  const name = capital(nameOf(mark));
   const short = shortfall(room, mark.bearing, mark.distance);
   if (short) {
     const fits = (distance: number): boolean => !shortfall(room, mark.bearing, distance) && (mark.size === "insert" || distance >= edgeOf(subject, mark.bearing));
-    problems.push(`${nameOf(mark)}: the room is ${metres(upToTenth(short.by))} too short ${SIDE_WORDS[short.side]} for the phone at ${metres(mark.distance)} and you behind it. ${advice([...lenses(setup, mark, false, fits), ...sizes(setup, mark, true, fits), ...bearings(room, mark)])}`);
+    problems.push(`${name}: the room is ${metres(upToTenth(short.by))} too short ${SIDE_WORDS[short.side]} for the phone at ${metres(mark.distance)} and you behind it. ${advice([...lenses(setup, mark, false, fits), ...sizes(setup, mark, true, fits), ...bearings(room, mark, handed)])}`);
   } else if (!mark.isMoved && mark.distance > FAR) {
-    problems.push(`${nameOf(mark)} stands ${metres(mark.distance)} away, farther than most gyms have free floor. ${advice([...lenses(setup, mark, false, (distance) => distance <= FAR), ...sizes(setup, mark, true, (distance) => distance <= FAR)])}`);
+    problems.push(`${name} stands ${metres(mark.distance)} away, farther than most gyms have free floor. ${advice([...lenses(setup, mark, false, (distance) => distance <= FAR), ...sizes(setup, mark, true, (distance) => distance <= FAR)])}`);
   }
   if (mark.size !== "insert" && inReach(subject, mark)) {
     const fits = (distance: number): boolean => distance >= edgeOf(subject, mark.bearing) && !shortfall(room, mark.bearing, distance);
-    problems.push(`${nameOf(mark)} stands inside the movement, which needs ${metres(upToTenth(edgeOf(subject, mark.bearing)))} there. ${advice([...lenses(setup, mark, true, fits), ...sizes(setup, mark, false, fits)])}`);
+    problems.push(`${name} stands inside the movement, which needs ${metres(upToTenth(edgeOf(subject, mark.bearing)))} there. ${advice([...lenses(setup, mark, true, fits), ...sizes(setup, mark, false, fits)])}`);
   }
   if (room?.aisle && inAisle(room, mark)) {
-    problems.push(`${nameOf(mark)} stands in the aisle ${SIDE_WORDS[room.aisle]}, where people walk past. ${advice(bearings(room, mark))}`);
+    problems.push(`${name} stands in the aisle ${SIDE_WORDS[room.aisle]}, where people walk past. ${advice(bearings(room, mark, handed))}`);
   }
   return problems;
 }

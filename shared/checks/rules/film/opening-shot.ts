@@ -1,4 +1,5 @@
 import { blockName, newLine } from "../../../episode";
+import { usualShot } from "../../../filming";
 import { PRACTICE, wordsOf } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
 
@@ -12,7 +13,7 @@ export const openingShot = defineBlockRule({
   },
   check({ block, newId }, _options, report) {
     if (block.kind !== "opening" || wordsOf(block, "shot").length > 0) return;
-    const text = "Three-quarter, medium, 10 s: to camera, where the session begins";
+    const text = usualShot(block);
     report({
       block, words: "no shot", message: "none", data: { name: blockName(block) },
       remedies: [{ label: `Adds a shot: ${text}`, edits: [{ type: "insert-line", block: block.id, at: null, line: newLine(newId, "shot", text) }] }],

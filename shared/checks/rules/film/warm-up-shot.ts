@@ -1,8 +1,7 @@
 import { blockName, newLine } from "../../../episode";
+import { usualShot } from "../../../filming";
 import { PRACTICE, wordsOf } from "../../blocks";
 import { defineBlockRule } from "../../define-rule";
-
-const TEXTS = { "warm-up": "Front, full, 15 s: the circles, one joint after the other", "cool-down": "Side, wide, 12 s: walking, then lying down" } as const;
 
 export const warmUpShot = defineBlockRule({
   meta: {
@@ -14,7 +13,7 @@ export const warmUpShot = defineBlockRule({
   },
   check({ block, newId }, _options, report) {
     if ((block.kind !== "warm-up" && block.kind !== "cool-down") || wordsOf(block, "shot").length > 0) return;
-    const text = TEXTS[block.kind];
+    const text = usualShot(block);
     report({
       block, words: "no shot", level: block.kind === "warm-up" ? "fix" : "consider", message: "none", data: { name: blockName(block) },
       remedies: [{ label: `Adds a shot: ${text}`, edits: [{ type: "insert-line", block: block.id, at: null, line: newLine(newId, "shot", text) }] }],

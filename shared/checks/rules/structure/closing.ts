@@ -1,4 +1,5 @@
 import { emptyBlock, newLine } from "../../../episode";
+import { usualShot } from "../../../filming";
 import { exerciseBlocks, firstOfKind, PRACTICE } from "../../blocks";
 import { defineRule } from "../../define-rule";
 
@@ -14,7 +15,7 @@ export const closing = defineRule({
     if (exerciseBlocks(episode).length === 0 || firstOfKind(episode, "closing")) return;
     const block = emptyBlock(newId, "closing", {
       title: "Closing", minutes: 1,
-      lines: [newLine(newId, "say", "That was today. Start lighter than I did, and ask somebody who can look at you if something hurts."), newLine(newId, "shot", "Front, medium, 12 s: to camera, goodbye")],
+      lines: [newLine(newId, "say", "That was today. Start lighter than I did, and ask somebody who can look at you if something hurts."), newLine(newId, "shot", usualShot({ kind: "closing" }))],
     });
     report({ words: "no closing", message: "none", remedies: [{ label: "Adds a closing block with a last sentence and a shot", edits: [{ type: "insert-block", at: null, block }] }] });
   },
