@@ -63,7 +63,7 @@ function fieldsOf(block: Block, actuals: readonly Actual[], shots: readonly Film
 }
 
 const EXTRA_WORDS = { opening: "an opening that no line asks for", closing: "the closing, which no line asks for", "room-tone": "room tone" } as const;
-const BLOCK_WORDS = { later: "was done later, its station was taken", dropped: "was dropped, its station was taken", alternate: "was done another way, and its numbers are of that" } as const;
+const BLOCK_WORDS = { later: "was done later, for its station was taken", dropped: "was left out or ended early", alternate: "was done another way, and its numbers are of that" } as const;
 
 /**
  * The report as edits of this episode: what was lifted goes to `actuals` by the number of the working set, answered shots to `filming.filmed`.

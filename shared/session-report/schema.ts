@@ -21,7 +21,7 @@ const doneSet = z.strictObject({
 /** A shot with an answer: in the box on a set, or lost. */
 const answeredShot = z.strictObject({ block: id, shot: id, set: place.nullable(), got: z.boolean() });
 
-/** A station that was taken: its block came later, was dropped, or was done another way. */
+/** A block that came later, was left out or ended early, or was done another way. */
 const movedBlock = z.strictObject({ block: id, what: z.enum(["later", "dropped", "alternate"]), words });
 
 /** What came back from the gym. */

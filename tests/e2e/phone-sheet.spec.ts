@@ -176,7 +176,7 @@ test("a whole session: a lost angle, a taken station, a reload, the closing that
   await desk.getByLabel(/The file the phone sheet handed back/).setInputFiles(back);
   const preview = desk.getByRole("group", { name: "What came back" });
   await expect(preview).toContainText("1 set logged, 15 shots in the box, 1 shot lost.");
-  await expect(preview).toContainText("Half-kneeling landmine press: was done later, its station was taken");
+  await expect(preview).toContainText("Half-kneeling landmine press: was done later, for its station was taken");
   expect((await new AxeBuilder({ page: sheet }).include(".back-from-gym").analyze()).violations).toEqual([]);
   await preview.getByRole("button", { name: "Take it over" }).click();
   await expect(desk.getByText("Set 2: 24.5 kg, 9 reps, 2 in reserve")).toBeVisible();

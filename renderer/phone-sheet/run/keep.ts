@@ -1,5 +1,5 @@
 import type { PhoneSession } from "../../../shared/exports";
-import type { Press } from "./presses";
+import { PRESS_WORDS, type Press } from "./presses";
 
 const PREFIX = "repwright phone sheet";
 
@@ -14,7 +14,7 @@ export interface Kept {
 /** One session of one plan; another plan begins afresh and leaves the old presses where they are. */
 const keyOf = ({ episode, plan }: PhoneSession): string => `${PREFIX} ${episode} ${plan}`;
 
-const isPress = (value: unknown): value is Press => typeof value === "object" && value !== null && typeof (value as { type?: unknown }).type === "string" && typeof (value as { at?: unknown }).at === "number";
+const isPress = (value: unknown): value is Press => typeof value === "object" && value !== null && Object.keys(PRESS_WORDS).includes(String((value as { type?: unknown }).type)) && typeof (value as { at?: unknown }).at === "number";
 
 /** What this phone remembers. Storage may be refused or full; then the page works without. */
 export function readKept(session: PhoneSession, storage: () => Storage): Kept {

@@ -15,7 +15,7 @@ export function whatChanged(find: Finder, before: Run, after: Run, press: Press)
   if (press.type === "station-taken") {
     const block = find.block(press.block);
     if (press.then === "later") said.push(laterWords(find, after, block.id));
-    else if (press.then === "dropped") said.push(`${block.name} is left out today.`);
+    else if (press.then === "dropped") said.push(block.sets.some(({ id }) => before.over.get(id) || before.running?.set === id) ? `${block.name} ends here today.` : `${block.name} is left out today.`);
     else said.push(`${block.name} is done another way: ${block.alternates[press.then] ?? ""}. Look at each frame before the set: the marks may stand differently.`);
   }
   if (press.type === "angle-lost") {

@@ -1,8 +1,8 @@
 import type { PhoneBlock, PhoneSet } from "../../../shared/exports";
 import type { App } from "../app";
-import { filmingOf, nextSet } from "../run/state";
+import { filmingOf, nextSet, openShots } from "../run/state";
 import { answerRow } from "./answers";
-import { button, h } from "./dom";
+import { button, h, many } from "./dom";
 import { liftedForm, liftedWords } from "./lifted";
 import { extraTick, told, type View } from "./parts";
 
@@ -12,7 +12,9 @@ function standing(app: App, block: PhoneBlock, set: PhoneSet): string {
   if (run.running?.set === set.id) return "under way";
   if (run.over.has(set.id)) {
     const lifted = run.lifted.get(set.id);
-    return run.over.get(set.id) === null ? "passed over" : lifted ? `done: ${liftedWords(lifted, app.session.units)}` : "done";
+    if (run.over.get(set.id) === null) return "passed over";
+    const open = openShots(run).filter((each) => each.set === set.id).length;
+    return [lifted ? `done: ${liftedWords(lifted, app.session.units)}` : "done", open > 0 ? `${many(open, "shot")} without an answer` : ""].filter(Boolean).join("; ");
   }
   if (run.taken.get(block.id) === "dropped") return "left out";
   const { marks, shots } = filmingOf(run, set.id);

@@ -28,7 +28,7 @@ export function extraTick(app: App, what: string, words: string): HTMLElement {
 }
 
 /** Closing shots that are not in the box; "closing" stands for one that no line asks for. */
-export function openClosing({ session, run }: App): string[] {
+export function openClosing({ session, run }: Pick<App, "session" | "run">): string[] {
   const bare = session.extras.some(({ what }) => what === "closing") && !run.extras.has("closing") ? ["closing"] : [];
   return [...session.closing.filter((shot) => run.answers.get(shot)?.got !== true), ...bare];
 }

@@ -29,8 +29,12 @@ export function trouble(app: App, block: PhoneBlock, filming: Filming): HTMLElem
   const marks = filming.marks.flatMap((key) => block.marks.find((mark) => mark.key === key) ?? []);
   return h("section", { class: "trouble", "aria-label": "When something comes in between" },
     marks.map((mark) => button(`Angle ${mark.letter} is lost`, () => app.press({ type: "angle-lost", block: block.id, mark: mark.key }), { key: `lost ${mark.key}` })),
-    button("Station is taken", () => askAboutStation(app, block), { key: "taken" }));
+    button("Station is taken", () => askAboutStation(app, block), { key: "taken" }),
+    hasBegun(app, block) ? button("Stop this block", () => app.press({ type: "station-taken", block: block.id, then: "dropped" }), { key: "stop" }) : null);
 }
+
+/** Sets that are over stay; somebody may have had enough, or some pain. */
+const hasBegun = (app: App, block: PhoneBlock): boolean => block.sets.some(({ id }) => app.run.over.get(id) || app.run.running?.set === id);
 
 function askAboutStation(app: App, block: PhoneBlock): void {
   const take = (then: "later" | "dropped" | number) => (): void => app.press({ type: "station-taken", block: block.id, then });

@@ -44,7 +44,7 @@ describe("what came back, as edits", () => {
   it("never removes or moves a block; a station that was taken is told", () => {
     const { edits, summary } = takeOver(report({ blocks: [{ block: row, what: "dropped", words: "" }] }), demoEpisode);
     expect(edits.map(({ type }) => type)).toEqual(["set-block"]);
-    expect(summary.told).toEqual([{ block: "Chest-supported row", words: "was dropped, its station was taken" }]);
+    expect(summary.told).toEqual([{ block: "Chest-supported row", words: "was left out or ended early" }]);
   });
 
   it("says what it puts in the place of what was there", () => {

@@ -40,6 +40,8 @@ describe("what a phone remembers", () => {
     keep(session, presses, () => spoiled);
     spoiled.setItem(spoiled.key(0) ?? "", '[{"type":"start"},7,{"type":"start","at":1}');
     expect(readKept(session, () => spoiled)).toEqual({ presses: [], keeps: false, hasOlder: false });
+    spoiled.setItem(spoiled.key(0) ?? "", '[{"type":"start","at":1},7,null,{"type":"fly","at":1},{"type":"start"}]');
+    expect(readKept(session, () => spoiled).presses).toEqual([{ type: "start", at: 1 }]);
   });
 });
 

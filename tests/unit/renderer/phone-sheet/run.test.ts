@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { coverageViolations } from "../../../../shared/filming";
+import { coverageViolations, doneThrough, replan } from "../../../../shared/filming";
 import { applyEdits, demoEpisode } from "../../../../shared/episode";
 import { phoneSession, type PhoneSession } from "../../../../shared/exports";
 import { readReport, takeOver, writeReportCode } from "../../../../shared/session-report";
 import { afterPress, runOf } from "../../../../renderer/phone-sheet/run/after-press";
 import type { Press } from "../../../../renderer/phone-sheet/run/presses";
 import { reportOf } from "../../../../renderer/phone-sheet/run/report";
+import { openClosing } from "../../../../renderer/phone-sheet/view/parts";
 import { filmingOf, finderOf, firstRun, leftSets, nextSet, openShots, type Finder, type Run } from "../../../../renderer/phone-sheet/run/state";
 
 const demo = phoneSession(demoEpisode);
@@ -30,7 +31,7 @@ function through(find: Finder, last: string): Pressed[] {
     const shots = filmingOf(run, next.id).shots;
     const more: Pressed[] = [...done(next.id), ...shots.map((shot): Pressed => ({ type: "tick", shot, got: true }))];
     list.push(...more);
-    run = runOf(find, presses(...list));
+    run = presses(...more).reduce((so, press) => afterPress(find, so, press), run);
     if (next.id === last) break;
   }
   return list;
@@ -45,6 +46,16 @@ describe("a session on the phone", () => {
     expect(run.plan.lost).toEqual(demo.coverage.lost);
     expect([...run.answers.values()].every(({ got, set }) => got && set !== null)).toBe(true);
     expect(run.answers.size).toBe(demo.blocks.flatMap(({ shots }) => shots).length - demo.coverage.lost.length);
+  });
+
+  it("keeps to the plan on paper as long as no other is better", () => {
+    const paper = demo.coverage.stands;
+    let run = firstRun(find);
+    for (const press of presses(...through(find, ""))) {
+      run = afterPress(find, run, press);
+      const left = new Set(leftSets(find, run).map(({ id }) => id));
+      expect(run.plan.stands).toEqual(paper.filter(({ set }) => left.has(set)));
+    }
   });
 
   it("plans a shot again that was not in the box, on another set of its kind", () => {
@@ -62,6 +73,18 @@ describe("a session on the phone", () => {
     expect(openShots(run)).toEqual([{ shot: armPath, set: setNamed("Set 2") }]);
     expect(run.plan.lost).not.toContain(armPath);
     expect(filmingOf(run, setNamed("Set 3")).shots).toEqual([blades]);
+  });
+
+  it("plans as well as the engine's own replanning, wherever the session stands and whichever angle is lost", () => {
+    const order = demo.problem.blocks.flatMap((block) => block.sets.map(({ id }) => ({ block, id })));
+    for (const { block, id } of order) {
+      const before = runOf(find, presses(...through(find, id)));
+      for (const mark of new Set(block.wants.map((want) => want.mark))) {
+        const { plan } = replan(demo.problem, doneThrough(demo.problem, demo.coverage, id), { type: "angle-lost", block: block.id, mark });
+        const mine = afterPress(find, before, { type: "angle-lost", block: block.id, mark, at: 0 }).plan;
+        expect([mine.lost, mine.moves, mine.extraSeconds], `${id} ${mark}`).toEqual([plan.lost, plan.moves, plan.extraSeconds]);
+      }
+    }
   });
 
   it("films nothing more from an angle that is lost, and says what that costs", () => {
@@ -90,6 +113,14 @@ describe("a session on the phone", () => {
     expect(again.told?.words.some((words) => words.startsWith("Can be filmed again: Side, full"))).toBe(true);
   });
 
+  it("ends a block early without touching what is done", () => {
+    const before = runOf(find, presses(...through(find, setNamed("Set 2"))));
+    const after = afterPress(find, before, { type: "station-taken", block: row.id, then: "dropped", at: 0 });
+    expect(after.told?.words[0]).toBe("Chest-supported row ends here today.");
+    expect(after.plan.lost).toEqual([blades]);
+    expect(after.answers.get(armPath)).toEqual({ got: true, set: setNamed("Set 2") });
+  });
+
   it("does an alternate with the same sets, and says to look at the frame", () => {
     const run = runOf(find, presses({ type: "start" }, { type: "station-taken", block: row.id, then: 0 }));
     expect(run.plan.lost).toEqual(demo.coverage.lost);
@@ -114,6 +145,22 @@ describe("a session on the phone", () => {
     expect(block?.actuals).toEqual([{ set: 1, load: 24, reps: 9, rir: 2 }]);
     expect(block?.filming?.filmed).toContainEqual({ shot: blades, set: null, got: false });
     expect(block?.filming?.filmed).toContainEqual({ shot: armPath, set: 3, got: true });
+  });
+});
+
+describe("the closing", () => {
+  const asked = phoneSession(applyEdits(demoEpisode, [{ type: "insert-line", block: demoEpisode.blocks.at(-1)?.id ?? "", at: null, line: { id: "bye", kind: "shot", text: "Front, medium, 12 s: goodbye" } }]));
+  const missing = (session: PhoneSession, ...list: Pressed[]): string[] => openClosing({ session, run: runOf(finderOf(session), presses(...list)) });
+
+  it("is missing until its own shot is in the box, or the one nobody planned is ticked", () => {
+    const set = asked.blocks.at(-1)?.sets[0]?.id ?? "";
+    expect(missing(asked)).toEqual(["bye"]);
+    expect(missing(asked, ...done(set))).toEqual(["bye"]);
+    expect(missing(asked, ...done(set), { type: "tick", shot: "bye", got: false })).toEqual(["bye"]);
+    expect(missing(asked, ...done(set), { type: "tick", shot: "bye", got: true })).toEqual([]);
+    expect(missing(demo)).toEqual(["closing"]);
+    expect(missing(demo, { type: "extra", what: "closing", got: true })).toEqual([]);
+    expect(missing(demo, { type: "extra", what: "closing", got: true }, { type: "extra", what: "closing", got: false })).toEqual(["closing"]);
   });
 });
 
