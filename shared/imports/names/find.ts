@@ -92,7 +92,7 @@ function isLikely(parts: readonly string[], { name, sure }: Likely, plural: bool
   // Word by word, none may be another word altogether: "alternating big step" is no alternating dead bug.
   if (parts.length === name.words.length && parts.some((part, at) => likeness(soundOf(part), soundOf(name.words[at] ?? ""), 0) < 0.5)) return false;
   const inner = sure >= 0.93 && name.words.length >= 3;
-  return parts.every((part, at) => !JOINING.has(part) || name.words.includes(part) || (inner && at > 0 && at < parts.length - 1) || (part.length > 2 ? name.letters.includes(part) : part.length > 1 && (name.letters.startsWith(part) || name.sound.startsWith(soundOf(part))))) && parts.some((part) => !JOINING.has(part));
+  return parts.every((part, at) => !JOINING.has(part) || name.words.includes(part) || (inner && at > 0 && at < parts.length - 1) || (part.length > 2 ? name.letters.includes(part) || name.letters.includes(part.replace(/(.)\1/, "$1")) : part.length > 1 && (name.letters.startsWith(part) || name.sound.startsWith(soundOf(part))))) && parts.some((part) => !JOINING.has(part));
 }
 
 const ARTICLES = new Set(["a", "an", "the", "this", "your", "our", "my", "these", "those", "some", "of", "each", "every", "first", "next", "last", "second", "third", "is", "with", "into", "for", "heavy", "light", "doing", "do", "weighted", "bodyweight", "easy", "slow", "set", "onto"]);

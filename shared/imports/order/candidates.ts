@@ -1,6 +1,6 @@
 import type { Mention } from "../names/find";
 import { JOINING } from "../names/find";
-import { NAME_WORDS, nameWord, type Name } from "../names/lexicon";
+import { NAME_WORDS, nameWord, singular, type Name } from "../names/lexicon";
 import type { Span, Word } from "../types";
 import { introduction, isInPassing } from "./signals";
 
@@ -45,10 +45,11 @@ function withModifier(words: readonly Word[], classes: readonly string[], mentio
   return { name: unknownName(text(words, at, mention.to)), span: { from: at, to: mention.to } };
 }
 
-/** A name that no list holds, as it was said. */
+/** A name that no list holds, as it was said, but for the plural. */
 export function unknownName(said: string): Name {
   const words = said.split(" ").map(nameWord);
-  const title = said.charAt(0).toUpperCase() + said.slice(1);
+  const one = said.replace(/\S+$/, (head) => singular(head));
+  const title = one.charAt(0).toUpperCase() + one.slice(1);
   return { title: title.slice(0, 120), exercise: null, words, letters: words.join(""), sound: "", everyday: false };
 }
 

@@ -10,7 +10,8 @@ const WARMED = 8;
 /** A warm-up named so many words after an exercise is that exercise's own. */
 const OF_ONE = 6;
 
-const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\bthat's (?:the|our|your) (?:whole )?warm ?up\b/.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
+const WAS_WARM_UP = /\bthat's (?:it for )?(?:the|our|your) (?:whole )?warm ?up\b/;
+const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
 
 /** Names that begin blocks, where the warm-up begins and where the cool-down does; before the closing is looked for. */
 function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
@@ -33,7 +34,9 @@ function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
     const text = said[number] ?? "";
     if (zone === "before" && warms[number] === true) {
       zone = "warm-up";
-      opened.push({ sentence: number, kind: "warm-up", candidate: null });
+      // "That's the warm-up" is said at its end.
+      const easy = WAS_WARM_UP.test(text) ? candidates.find((each) => each.sentence >= number - 10 && each.sentence < number && isMobile(each) && !each.passing) : undefined;
+      opened.push({ sentence: easy?.sentence ?? number, kind: "warm-up", candidate: null });
     } else if (zone === "before" && candidates.filter((each) => each.sentence === number && isMobile(each) && !each.passing && each.isThing).length >= 2 && !mobileIsMain) {
       // Two easy exercises in one breath before any work are the warm-up, whether it is called so or not.
       zone = "warm-up";

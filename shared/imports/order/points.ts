@@ -67,7 +67,7 @@ export const isRecap = (speech: Indexed, at: number, done: readonly Candidate[])
   const candidate = speech.candidates[at] as Candidate;
   const [count, round] = [candidate.span.from - 1, candidate.span.from - 2].map((place) => speech.words[place]?.plain ?? "");
   const inRound = round === "round" || count === "round";
-  return (candidate.name.words.length === 1 ? candidate.strength < 2 || inRound : inRound) && done.some((other) => refersTo(candidate, other)) && !isCountedFrom(speech, at);
+  return (candidate.name.words.length === 1 || (candidate.name.everyday && candidate.name.words.length === 2) ? candidate.strength < 2 || inRound : inRound) && done.some((other) => refersTo(candidate, other)) && !isCountedFrom(speech, at);
 };
 
 /** The sentence of the next name that is introduced as another exercise. */

@@ -13,13 +13,13 @@ const INTRODUCES = new RegExp(
   + "lastly|last of all|clos(?:e|ing)(?: out)? with|wrap(?:ping)? up with|round(?:ing)? (?:it |things )?off with|"
   + "open(?:ing)? with|lead(?:ing)? off with|get(?:ting)? (?:going|started) with|carry(?:ing)? on with|continu(?:e|ing) with|"
   + "rolling into|transition(?:ing)? (?:in)?to|heading (?:over )?to|head over to|jump(?:ing)? into|dive into|get into|"
-  + "followed by|after that|then|and then|then it's|superset(?:ting)?(?: that| this| it| these)?(?: with)?|pair(?:ing|"
+  + "follow(?:ing)?(?: that| this| it| these)?(?: up)?(?: with)?|followed by|after that|then|and then|then it's|superset(?:ting)?(?: that| this| it| these)?(?: with)?|pair(?:ing|"
   + "ed)?(?: that| this| it| these)?(?: up)?(?: with)?|"
   + "that's|that is|this is|this one is|this one's|these are|here we have|here is|here's|it is|it's|we've got|we have|we got|"
   + "you've got|there's|we're doing|we are doing|we'll do|we're gonna do|going to do|going to be doing|gonna do|gonna be|"
   + "going to be|we do|let's do|let's go|do|doing|for|back to|swap to|switch to|go to|go into|going into|hit|hitting|grab)"
   + "(?: (?:exercise|movement|move|one|up|thing|lift|stop|drill|stretch|pose|position|is|are|was|with|to|for|the|a|an|some|our|"
-  + "your|my|we have|we've got|we got|we're doing|we do|we are doing|doing|do|we'll do|going to be|gonna be|going to do|be|it's|"
+  + "your|my|over|at|cables?|machine|bench|floor|mat|rack|we have|we've got|we got|we're doing|we do|we are doing|doing|do|we'll do|going to be|gonna be|going to do|be|it's|"
   + "that's|another|called|classic|good|old|nice|simple|favourite|favorite|heavy|light|slow|we're|we|on|of|today|here|by|named|"
   + "known|as|so|just|set|sets|\\d+|ten|eight|twelve|fifteen|twenty|um|uh|little|few|big|standard|basic|regular|go|going|you|"
   + "you're|you'll|in|out|circuit|session|workout|round|list|lot|lineup|menu))*|^)$",
@@ -28,7 +28,7 @@ const STRONG = new RegExp(String.raw`\b(?:${[
   String.raw`off with|away with|(?:one|two|three|four|five|six|seven) is|block|main|over to|next|first|second|third|fourth|fifth`,
   String.raw`sixth|last|final|finally|number|exercise|station|moving|move on|moves? into|onto|on to|straight into|time for|called`,
   String.raw`finish\w*|start\w*|begin\w*|kick\w*|end|ending|lastly|clos\w+|wrap\w*|round\w*|open\w*|lead\w*|getting|carry\w*`,
-  String.raw`continu\w*|rolling|transition\w*|heading|head over|jump\w*|dive|get into|followed|superset\w*|pair\w*|after that|then`,
+  String.raw`continu\w*|rolling|transition\w*|heading|head over|jump\w*|dive|get into|follow\w*|superset\w*|pair\w*|after that|then`,
 ].join("|")})\b`);
 
 /** Further before it: "we start on all fours with the", "next roll onto your side for the". */
@@ -59,7 +59,8 @@ export function introduction(before: string, after = ""): 0 | 1 | 2 {
     const match = INTRODUCES.exec(words.slice(at).join(" "));
     if (match && match.index === 0 && match[0] !== "") return STRONG.test(match[0]) ? 2 : 1;
   }
-  if (LOOSELY.test(near) || TOPIC.test(before)) return 1;
+  if (TOPIC.test(before)) return /^(?:okay|ok|alright|right|and then|then|now|next|done)\b/.test(before) ? 2 : 1;
+  if (LOOSELY.test(near)) return 1;
   return near === "" || ONLY_LEADS.test(near) ? 1 : 0;
 }
 

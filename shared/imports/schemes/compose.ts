@@ -111,7 +111,9 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
     const loose = parts.filter(({ either }) => either);
     if (works.length === 0) works.push(...loose);
     const said = parts.find(({ says }) => says.sets !== undefined);
-    const told = loose.find((statement) => !works.includes(statement));
+    // "Thirty seconds each side, and once more, so that's two each side."
+    const bouts = works[0]?.says.seconds !== undefined ? parts.find(({ says }) => says.repsMin !== undefined && says.repsMin === says.repsMax && says.repsMin <= 4) : undefined;
+    const told = bouts ?? loose.find((statement) => !works.includes(statement));
     const counted: Ordered | undefined = said ?? (told?.says.repsMin === undefined ? undefined : { ...told, says: { sets: told.says.repsMin } });
     const work = works.find(({ sentence }) => sentence === counted?.sentence) ?? works[0];
     base = [...(counted ? [counted] : []), ...(work && work !== counted ? [work] : [])];

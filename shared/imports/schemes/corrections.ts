@@ -39,7 +39,8 @@ function amountAt(tokens: readonly Token[], at: number): Amount | null {
 
 function markerAt(tokens: readonly Token[], at: number): number {
   const found = MARKERS.find((marker) => marker.every((word, place) => tokens[at + place]?.text === word));
-  if (!found) return 0;
+  // "Last time I said eighty" takes nothing back.
+  if (!found || (found[1] === "said" && /^(?:time|week|month|year|video|and)$/.test(tokens[at - 1]?.text ?? ""))) return 0;
   let length = found.length;
   while (FOLLOW.has(tokens[at + length]?.text ?? "") && length < 7) length += 1;
   return length;
@@ -60,9 +61,12 @@ function takenBack(tokens: readonly Token[], before: number, amount: Amount): Am
   return last;
 }
 
+/** "Three sets of three, three minutes' rest" says two things. */
+const isRest = (tokens: readonly Token[], at: number): boolean => kindOf(tokens[at]?.text) === "time" && /^(?:of|rest|break|off|between|recovery)$/.test(tokens[at + 1]?.text ?? "");
+
 /** "Eight, uh, eight to ten": the same figure twice, the second time with what belongs to it. */
 const isRestart = (tokens: readonly Token[], token: Token, at: number): boolean =>
-  token.value !== null && tokens[at + 1]?.value === token.value && (/^(?:to|or|by|x)$/.test(tokens[at + 2]?.text ?? "") || kindOf(tokens[at + 2]?.text) !== null);
+  token.value !== null && tokens[at + 1]?.value === token.value && (/^(?:to|or|by|x)$/.test(tokens[at + 2]?.text ?? "") || (kindOf(tokens[at + 2]?.text) !== null && !isRest(tokens, at + 2)));
 
 /**
  * The tokens with what was taken back replaced by what was said instead: "3 sets of 8 no sorry 10" becomes "3 sets of 10".

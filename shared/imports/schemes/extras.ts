@@ -22,7 +22,7 @@ const bare = (value: string | undefined): Phrase | null => (number(value) >= LEA
 
 const LOADS: readonly Saying[] = [
   { find: new RegExp(String.raw` (?:(?<two>2|pair of|double) )?(?<value>${N})(?: (?:to|or) (?<more>${N}))? (?<unit>${WEIGHT})(?<hand>${HAND})?`, "g"), read: ({ two, value, more, unit = "kg", hand }, match) => {
-    if (OTHER_WEIGHT.test(before(match))) return null;
+    if (OTHER_WEIGHT.test(before(match)) || /^ (?:off|more|less|lighter|heavier)(?! (?:the|on|than last)) /.test(match.input.slice(match.index + match[0].length, match.index + match[0].length + 14))) return null;
     const each = (two !== undefined || (hand !== undefined && !/ side$/.test(hand))) && !/ (?:1 of|1 of the|a single|just 1) $/.test(before(match));
     const load = { value: number(value), unit: unitOf(unit), ...(each ? { perHand: true as const } : {}) };
     const plus = / bodyweight (?:plus|and) $/.test(before(match));

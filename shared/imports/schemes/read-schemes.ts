@@ -12,6 +12,9 @@ import type { Statement } from "./statement";
 /** A statement with the sentence it stands in. */
 export type PlacedStatement = Ordered;
 
+/** So many words before the work "same again" may stand in its sentence. */
+const SAME_REACH = 6;
+
 /** Said within one exercise, "through it twice" is about that one; these are about all. */
 const ABOUT_ALL = /\b(?:rounds?|circuit|whole|everything|again|exercises?|moves?|stations?|total|lot)\b/;
 
@@ -27,6 +30,14 @@ const inUnit = (statement: PlacedStatement, unit: "kg" | "lb"): PlacedStatement 
 export function unitOf(statements: readonly Statement[]): "kg" | "lb" {
   const units = statements.flatMap(({ says, remark }) => (says.load && remark !== UNIT_NOT_SAID ? [says.load.unit] : []));
   return units.filter((unit) => unit.endsWith("lb")).length > units.filter((unit) => unit.endsWith("kg")).length ? "lb" : "kg";
+}
+
+/** The words of a part up to its own work. */
+function openingOf(part: Part, here: readonly PlacedStatement[], said: readonly string[], words: readonly Word[]): string {
+  const work = here.find(({ says, about }) => about === "working" && hasWork(says));
+  if (!work) return said.slice(part.from, part.to).join(" | ");
+  const same = words.slice(Math.max(0, work.from - SAME_REACH), work.from).map(({ plain }) => plain).join(" ");
+  return [...said.slice(part.from, work.sentence), same].join(" | ");
 }
 
 /**
@@ -52,7 +63,7 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     const circuit = lentTo(part);
     const isCircuit = circuit.sets !== undefined || circuit.seconds !== undefined;
     const own = here.filter((statement) => statement.about !== "circuit" || statement.says.sets === undefined || hasWork(statement.says));
-    const same = sameAs(said.slice(part.from, part.to).join(" | "), before);
+    const same = sameAs(said.slice(part.from, part.to).join(" | "), openingOf(part, here, said, words), before);
     const takesAll = hasWork(same);
     const complete = own.some(({ rank, about }) => rank === "whole" && about !== "ramp-up");
     const lent: Partial<Scheme> = { ...(isCircuit ? circuit : {}), ...(takesAll ? same : {}) };

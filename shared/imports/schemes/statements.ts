@@ -15,22 +15,26 @@ const ELSEWHERE = new RegExp(String.raw` (?:${[
   String.raw`some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)`,
   String.raw`eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to`,
   String.raw`my (?:best|record|max|pb|wife|husband|brother|sister|friend|coach|mate|client|clients|dad|mum|mom|neighbour|boss|son|daughter)`,
-  String.raw`a (?:friend|client|guy|lady|woman|man|mate) |he's|she's|he |she |i could|could do|i'd (?:planned|written|said)|i planned|don't do|don't need|never do`,
+  String.raw`i could|could do|i'd (?:planned|written|said)|i planned|don't do|don't need|never do`,
   String.raw`more advanced`,
 ].join("|")}) `);
+/** Said of others, a few words back. */
+const OTHERS = / (?:a (?:friend|client|guy|lady|woman|man|mate)|he's|she's|he|she) (?:\S+ ){0,5}$/;
 const TOP_SET = /^ a (?:\w+ )?(?:top|heavy|hard|work|working) /;
 const AFTERWARDS = /^(?: (?!and |but |so |\|)\S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i|was (?:in|on|the plan|what|my))\b/;
 /** "Three sets of six this time". */
 const TODAY_AFTER = /^(?: \|)?(?: \S+)? (?:this time|today|this week)\b/;
 const WHOLE_CIRCUIT = new RegExp(String.raw`(?:each|every) (?:${[
   String.raw`exercise|move|movement|station|one of (?:these|them)`,
-].join("|")})|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|a?round (?:the|this|it|them|that|these)|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again`);
+].join("|")})|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|(?:go|going|goes|run|do) (?:a?round )?(?:them|these|those|it all)(?: all)? \d|round (?:the|this|it|them|that|these)|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again`);
 /** The break after a whole round of the circuit is no rest between sets. */
 const AFTER_ROUND = new RegExp(String.raw` (?:${[
   String.raw`(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)`,
   String.raw`once you've done (?:all|them)|(?:whole thing|whole lot|everything) (?:\w+ )?(?:again|\d|more)`,
   String.raw`(?:whole thing|it all|do it|go|start|start it|lot|round|circuit|that) again|next round|repeat`,
 ].join("|")})`);
+const THEN_ALL_AGAIN = / (?:whole thing|(?:whole|the) lot|whole circuit|everything|all of it) (?:\w+ )?(?:again|\d|more)/;
+const isAfterRound = (text: string): boolean => AFTER_ROUND.test(` ${text.split(" | ")[0]} `) || THEN_ALL_AGAIN.test(text);
 const RAMP_UP = / (?:warm up|lighter|light|ramp up|build up|feeder|easier|prep) (?:set|sets|round|one|ones) | (?:warm up|ramp up|build up) (?:with|to) /;
 
 /** How far back a clause is looked at, in characters. */
@@ -43,11 +47,11 @@ const clauseBefore = (text: string, place: number): string => {
 };
 const sentenceAround = (text: string, from: number, to: number): string => text.slice(text.lastIndexOf(" | ", from) + 1, (text.indexOf(" | ", to) + 1 || text.length) + 1);
 
-function isElsewhere(text: string, from: number, to: number): boolean {
+function isElsewhere(text: string, from: number, to: number, isRest = false): boolean {
   // "Work up to ten" is for later; "work up to a top set of five" is done now.
   const clause = TOP_SET.test(text.slice(from, to)) ? clauseBefore(text, from).replace(/ (?:work|build)(?:ing)? (?:your way )?up to $/, " ") : clauseBefore(text, from);
   if (TODAY_AFTER.test(text.slice(to, to + 30))) return false;
-  return ELSEWHERE.test(`${clause} `) || AFTERWARDS.test(text.slice(to, to + 80)) || / (?:not|isn't|than|wasn't) $/.test(text.slice(Math.max(0, from - 12), from + 1));
+  return ELSEWHERE.test(`${clause} `) || (!isRest && OTHERS.test(`${clause} `.replace(/ +$/, " "))) || AFTERWARDS.test(text.slice(to, to + 80)) || / (?:not|isn't|than|wasn't) $/.test(text.slice(Math.max(0, from - 12), from + 1));
 }
 
 function statementOf({ says, rank, remark = null, either }: Phrase, heard: Heard, start: number, end: number): Statement | null {
@@ -129,9 +133,9 @@ export function statementsIn(tokens: readonly Token[], names: readonly number[] 
         // Neighbours share the blank between them.
         find.lastIndex = Math.max(start + 1, end);
         const phrase = read(match.groups ?? {}, match);
-        if (!phrase || isElsewhere(heard.text, start, end)) continue;
+        if (!phrase || isElsewhere(heard.text, start, end, phrase.rank === "extra" && phrase.says.restSeconds !== undefined)) continue;
         const statement = statementOf(phrase, heard, start, end);
-        if (!statement || (phrase.says.restSeconds !== undefined && phrase.says.seconds === undefined && AFTER_ROUND.test(` ${heard.text.slice(start, end + 48).split(" | ")[0]} `))) continue;
+        if (!statement || (phrase.says.restSeconds !== undefined && phrase.says.seconds === undefined && isAfterRound(heard.text.slice(start, end + 48)))) continue;
         found.push(statement);
         taken.push([start, end]);
         const bare = phrase.rank === "whole" ? bareLoad(text, end, statement, heard) : null;
@@ -147,5 +151,25 @@ export function statementsIn(tokens: readonly Token[], names: readonly number[] 
   look(WORK, true);
   look(BESIDE_WORK, false);
   found.push(...namedLoads(open, places, heard));
-  return found.sort((a, b) => a.from - b.from || a.to - b.to);
+  return withoutDropped(found.sort((a, b) => a.from - b.from || a.to - b.to), tokens, names);
+}
+
+/** "Three sets of five, no, hang on, I changed it": a scheme that is dropped for the next one. */
+const DROPPED = / (?:no (?:hang|wait|sorry|i|it's|let's|make|actually|not)|hang on|changed (?:it|that|my mind)|actually|not happening|scratch|i mean|wait|wrong|instead) /;
+/** So many words may stand between a scheme and the one that takes its place. */
+const DROP_REACH = 24;
+
+function withoutDropped(statements: readonly Statement[], tokens: readonly Token[], names: readonly number[]): Statement[] {
+  let [next, name] = [0, 0];
+  return statements.filter((statement, at) => {
+    if (statement.rank !== "whole" || statement.about !== "working") return true;
+    const other = statements.slice(at + 1, at + 8).find(({ rank, about }) => rank === "whole" && about === "working");
+    if (!other || other.from - statement.to > DROP_REACH || other.from <= statement.to) return true;
+    while (name < names.length && (names[name] ?? Infinity) <= statement.to) name += 1;
+    if ((names[name] ?? Infinity) < other.from) return true;
+    while (next < tokens.length && (tokens[next]?.at ?? Infinity) <= statement.to) next += 1;
+    const between: string[] = [];
+    for (let token = next; token < tokens.length && (tokens[token]?.at ?? Infinity) < other.from; token += 1) between.push(tokens[token]?.text ?? "");
+    return !DROPPED.test(` ${between.join(" ")} `);
+  });
 }

@@ -1,11 +1,14 @@
 import { JOINING, type Mention } from "../names/find";
-import { isInPassing } from "../order/signals";
+import { introduction, isInPassing } from "../order/signals";
 import type { Span, Word } from "../types";
 
 const TURN = /^(?:then|next|after|followed|straight|finally|into|okay|alright|onto|superset|superseted|followed)$/;
 const LEAD = /^(?:and|so|right|now|we|just)$/;
 /** How many words may stand between the turn and the name. */
 const NEAR = 6;
+
+/** How many words may introduce it. */
+const INTRODUCED = 9;
 
 const NUMBER = String.raw`(?:\d[\d.x-]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|sixty|ninety|hundred|dozen)`;
 /** Sets, or reps of a kind, a few words after a name. */
@@ -32,6 +35,14 @@ function turnBefore(words: readonly Word[], mention: Mention, floor: number): nu
   return null;
 }
 
+/** The fewest words before a name that introduce it for certain: "and the next one on the list is a". */
+function introductionBefore(words: readonly Word[], mention: Mention, floor: number): number | null {
+  for (let at = mention.from - 1; at >= floor && at >= mention.from - INTRODUCED; at -= 1) {
+    if (introduction(plainOf(words, at, mention.from)) === 2) return at;
+  }
+  return null;
+}
+
 /** A name without the words that lead to it; "bench" or "zottman" right before a name is part of it. */
 function bareName(words: readonly Word[], mention: Mention, last: Mention | null, floor: number): number {
   if (last !== null && !last.isThing && last.to === mention.from) return last.from;
@@ -50,6 +61,10 @@ function clauseBefore(words: readonly Word[], mention: Mention, floor: number): 
   }
   return null;
 }
+
+/** "Then over on the cable" leads to a name wherever it stands. */
+const TO_PLACE = /(?:^| )(?:then|next|after that)(?: (?:over|on|at|to|the|a|an|our|it's|we|do|go|have|come|into|get|cables?|machine|rack|floor|bench|mat|bar|down|back))+ $/;
+const ledTo = (words: readonly Word[], mention: Mention, floor: number): boolean => mention.isThing && TO_PLACE.test(`${plainOf(words, Math.max(floor, mention.from - NEAR), mention.from)} `);
 
 /** Is it told how often it is done, right after its name? */
 function isCounted(words: readonly Word[], mention: Mention, next: Mention | undefined, span: Span): boolean {
@@ -89,11 +104,11 @@ export function splitAtNames(words: readonly Word[], sentences: readonly Span[],
     for (; next < mentions.length && (mentions[next]?.from ?? Infinity) < to; next += 1) {
       const mention = mentions[next] as Mention;
       const floor = Math.max(from, last?.to ?? 0);
-      const turn = last === null ? null : turnBefore(words, mention, floor);
+      const turn = last !== null || ledTo(words, mention, floor) ? turnBefore(words, mention, floor) : null;
       let at = turn;
       if (at === null && isCounted(words, mention, mentions[next + 1], { from: cuts.at(-1) ?? from, to }) && !(last && isJoined(words, last, mention))) {
         const clause = clauseBefore(words, mention, floor);
-        at = clause ?? turnBefore(words, mention, floor) ?? bareName(words, mention, last, floor);
+        at = clause ?? introductionBefore(words, mention, floor) ?? turnBefore(words, mention, floor) ?? bareName(words, mention, last, floor);
         while (clause === null && at - 1 >= floor && BEFORE.test(words[at - 1]?.plain ?? "")) at -= 1;
       }
       if (at !== null && at > from && at > (cuts.at(-1) ?? from)) cuts.push(at);

@@ -119,6 +119,9 @@ const canonical = ({ role, text }: TrueSet): string => {
 
 const shown = (sets: readonly TrueSet[]): string => sets.map(({ role, text }) => (role === "ramp-up" ? `ramp ${text}` : text)).join("; ") || "nothing";
 
+/** A title in quotes, whichever way its hyphens and its plural are written; an id as it is. */
+const named = (exercise: string): string => (exercise.startsWith('"') ? exercise.toLowerCase().replace(/-/g, " ").replace(/s"$/, '"') : exercise);
+
 /** Imports the transcript as captions and holds the draft against the truth. */
 export function scoreTranscript(file: string, name: string): Score {
   const truth = readTranscript(file);
@@ -126,13 +129,13 @@ export function scoreTranscript(file: string, name: string): Score {
   const result = importText(vtt, name, countingIds("i-"));
   if (!result.ok) throw new Error(`${name}: ${result.message}`);
   const blocks = result.episode.blocks.filter(({ kind }) => kind === "exercise");
-  const found = blocks.map(({ exercise, title }) => exercise ?? `"${title.toLowerCase()}"`);
-  const wanted = truth.exercises.map(({ name: exercise }) => exercise);
+  const found = blocks.map(({ exercise, title }) => exercise ?? named(`"${title}"`));
+  const wanted = truth.exercises.map(({ name: exercise }) => named(exercise));
   const counted = truth.exercises.filter(({ sets }) => sets.length > 0);
   const wrong: string[] = [];
   let linesRight = 0;
   for (const { name: exercise, sets } of counted) {
-    const heard = blocks[found.indexOf(exercise)]?.sets ?? [];
+    const heard = blocks[found.indexOf(named(exercise))]?.sets ?? [];
     const [is, should] = [heard.map(canonical), sets.map(canonical)];
     linesRight += should.filter((line) => is.includes(line)).length;
     if (is.join() !== should.join()) wrong.push(`${exercise}: wanted ${shown(sets)}, got ${shown(heard)}`);
