@@ -60,7 +60,7 @@ function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
       }
       if (open !== null && isApposition(candidate, open)) continue;
       const [before, last] = [opened.at(-2), opened.at(-1)];
-      if (before?.candidate?.name.title === candidate.name.title && candidate.isThing && !candidate.passing && last && number - last.sentence <= 2 && last.kind === "exercise" && statementsIn(speech, last.sentence, number).length === 0) {
+      if (before?.candidate?.name.title === candidate.name.title && last?.candidate?.paired !== true && candidate.isThing && !candidate.passing && last && number - last.sentence <= 2 && last.kind === "exercise" && statementsIn(speech, last.sentence, number).length === 0) {
         // "Squats, and we pair them with push-ups. So the squats": the second was only announced, and comes later.
         opened.pop();
         open = before.candidate;

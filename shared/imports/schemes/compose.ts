@@ -115,7 +115,8 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
     const bouts = works[0]?.says.seconds !== undefined ? parts.find(({ says }) => says.repsMin !== undefined && says.repsMin === says.repsMax && says.repsMin <= 4) : undefined;
     const told = bouts ?? loose.find((statement) => !works.includes(statement));
     const counted: Ordered | undefined = said ?? (told?.says.repsMin === undefined ? undefined : { ...told, says: { sets: told.says.repsMin } });
-    const work = works.find(({ sentence }) => sentence === counted?.sentence) ?? works[0];
+    const counts = works.filter((each) => each !== bouts);
+    const work = counts.find(({ sentence }) => sentence === counted?.sentence) ?? counts[0];
     base = [...(counted ? [counted] : []), ...(work && work !== counted ? [work] : [])];
     scheme = { ...(hasWork(work?.says ?? {}) ? {} : pickWork(lent)), ...(lent.sets === undefined ? {} : { sets: lent.sets }), ...work?.says, ...(counted?.says.sets === undefined ? {} : { sets: counted.says.sets }) };
   }

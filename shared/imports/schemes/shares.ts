@@ -32,8 +32,13 @@ export function shareOf(part: Part, pair: readonly Part[], statements: readonly 
   });
   // Where all of them are named the first time, nobody's turn has come.
   const listEnd = Math.max(...pair.map((member) => named.find((each) => each.member === member)?.mention.to ?? 0));
+  // "Do ten rows": the last word of a name, where no other of them has it.
+  const heads = pair.map((member) => nameWord((member.exercise?.name ?? member.title).toLowerCase().split(/[^a-z]+/).at(-1) ?? ""));
   return statements.filter((statement) => {
     if (isForEach(statement)) return true;
+    const inside = words.slice(statement.from, statement.to + 1).map(({ plain }) => nameWord(plain));
+    const meant = pair.filter((_, at) => inside.includes(heads[at] ?? "") && heads.indexOf(heads[at] ?? "") === heads.lastIndexOf(heads[at] ?? ""));
+    if (meant.length === 1) return meant[0] === part;
     const after = named.find(({ mention }) => mention.from > statement.to && mention.from <= statement.to + AFTER);
     const leads = after !== undefined && words.slice(statement.to + 1, after.mention.from).some(({ plain }) => plain === "for" || plain === "on");
     const last = named.findLast(({ mention }) => mention.from < statement.from);

@@ -14,12 +14,12 @@ const ELSEWHERE = new RegExp(String.raw` (?:${[
   String.raw`if you are (?:a|new|just|more|advanced)|if this is your first|if it's your first|beginners?|new to (?:this|it)`,
   String.raw`some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)`,
   String.raw`eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to`,
-  String.raw`my (?:best|record|max|pb|wife|husband|brother|sister|friend|coach|mate|client|clients|dad|mum|mom|neighbour|boss|son|daughter)`,
+  String.raw`my (?:best|record|max|pb)`,
   String.raw`i could|could do|i'd (?:planned|written|said)|i planned|don't do|don't need|never do`,
   String.raw`more advanced`,
 ].join("|")}) `);
 /** Said of others, a few words back. */
-const OTHERS = / (?:a (?:friend|client|guy|lady|woman|man|mate)|he's|she's|he|she) (?:\S+ ){0,5}$/;
+const OTHERS = / (?:my (?:wife|husband|brother|sister|friend|coach|mate|clients?|dad|mum|mom|neighbour|boss|son|daughter)|a (?:friend|client|guy|lady|woman|man|mate)|he's|she's|he|she) (?:\S+ ){0,5}$/;
 const TOP_SET = /^ a (?:\w+ )?(?:top|heavy|hard|work|working) /;
 const AFTERWARDS = /^(?: (?!and |but |so |\|)\S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i|was (?:in|on|the plan|what|my))\b/;
 /** "Three sets of six this time". */

@@ -137,7 +137,7 @@ export const WORK: readonly Saying[] = [
     const phrase = part(workOf(groups));
     return phrase && { ...phrase, ...((phrase.says.repsMax ?? 99) <= MOST_SETS ? { either: true as const } : {}) };
   } },
-  { find: new RegExp(String.raw` ${RANGE}(?: reps?)? (?:on|to|with|for) (?:this|1|the 1|the first|the left|the right|your left|your right|the other|that) (?:side|leg|arm|foot|hand|one)`, "g"), read: (groups) => {
+  { find: new RegExp(String.raw` ${RANGE}(?: reps?)? (?:on|to|with|for) (?:(?:this|1|the 1|the first|the other|that) (?:side|leg|arm|foot|hand|one)|(?:the|your) (?:left|right)\b)`, "g"), read: (groups) => {
     const work = workOf(groups);
     return work ? part({ ...work, eachSide: true }) : null;
   } },
