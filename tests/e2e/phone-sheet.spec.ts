@@ -191,6 +191,26 @@ test("a whole session: a lost angle, a taken station, a reload, the closing that
   await expect(desk.getByText("Known from the gym")).toHaveCount(0);
 });
 
+test("what is no session is refused in a sentence, and the episode stays as it is", async ({ sheet }) => {
+  await openDemo(sheet);
+  await sheet.getByRole("button", { name: /^Shoot/ }).click();
+  const desk = sheet.getByRole("region", { name: "Back from the gym" });
+  const file = desk.getByLabel(/The file the phone sheet handed back/);
+  const give = (name: string, buffer: Buffer): Promise<void> => file.setInputFiles({ name, mimeType: "application/json", buffer });
+  const other = { format: "repwright-session", version: 1, episode: "another", title: "Legs", plan: "x", units: "kg", sets: [], shots: [], blocks: [], extras: [] };
+  for (const [name, buffer, words] of [
+    ["empty.session.json", Buffer.alloc(0), "There is nothing in it."],
+    ["photo.jpg", Buffer.from([0xff, 0xd8, 0xff, 0xe0, 0, 16]), '"photo.jpg" is no text.'],
+    ["huge.session.json", Buffer.alloc(3_000_000, 32), '"huge.session.json" is far more than a session: 3 MB.'],
+    ["half.session.json", Buffer.from('{"format":"repwright-se'), "The file is damaged: it is cut short"],
+    ["other.session.json", Buffer.from(JSON.stringify(other)), 'This is another episode\'s session: "Legs".'],
+  ] as const) {
+    await give(name, buffer);
+    await expect(desk.getByRole("alert")).toContainText(words);
+  }
+  await expect(desk.getByText("Known from the gym")).toHaveCount(0);
+});
+
 test("leaving without the closing is one answer, and is handed back as such", async ({ phone: page }) => {
   await press(page, "Begin: Opening");
   for (let i = 0; i < 20 && (await heading(page).innerText()) !== "The closing is missing"; i++) {

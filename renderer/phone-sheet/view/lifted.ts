@@ -26,8 +26,8 @@ export function typedNumber(text: string, { most, decimals }: Pick<Field, "most"
   return value <= most ? value : undefined;
 }
 
-/** What was lifted in a working set: begins with the plan's numbers, written down with each change or as planned. */
-export function liftedForm(app: App, set: PhoneSet): HTMLElement | null {
+/** What was lifted in a working set: begins with the plan's numbers, written down with each change or as planned. @param here - the block the page is about, which need not be named again */
+export function liftedForm(app: App, set: PhoneSet, here: string | null = null): HTMLElement | null {
   if (set.planned === null) return null;
   const { units } = app.session;
   const written = app.run.lifted.get(set.id) ?? null;
@@ -45,7 +45,7 @@ export function liftedForm(app: App, set: PhoneSet): HTMLElement | null {
   };
 
   return h("section", { class: "part", "aria-labelledby": "lifted" },
-    h("h2", { id: "lifted" }, `What it was: ${set.name.toLowerCase()} of ${app.find.blockOf(set.id).name}`),
+    h("h2", { id: "lifted" }, `What it was: ${set.name.toLowerCase()}${app.find.blockOf(set.id).id === here ? "" : ` of ${app.find.blockOf(set.id).name}`}`),
     fields.map((field) => {
       const id = `${field.name}-${set.id}`;
       const value = now[field.name];

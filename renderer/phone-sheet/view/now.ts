@@ -19,7 +19,7 @@ const heading = (over: string, words: string): HTMLElement => h("header", { clas
 const nameOf = (block: PhoneBlock, set: PhoneSet): string => (set.role === "run" && block.sets.length === 1 ? block.name : set.name);
 
 /** "Chest-supported row, 3 of 9" */
-const placeIn = (app: App, block: PhoneBlock): string => `${block.name}, ${app.run.order.indexOf(block.id) + 1} of ${app.run.order.length}`;
+const placeIn = (app: App, block: PhoneBlock): string => `${block.name}, ${app.run.order.indexOf(block.id) + 1}\u00a0of\u00a0${app.run.order.length}`;
 
 const asked = ({ work, load }: PhoneSet): string => [work, load].filter(Boolean).join(", ");
 
@@ -110,7 +110,7 @@ function betweenSets(app: App, block: PhoneBlock, set: PhoneSet): View {
       answers(app, after?.id ?? null),
       told(app, true),
       trouble(app, block, filming),
-      after ? liftedForm(app, after) : null,
+      after ? liftedForm(app, after, block.id) : null,
       spoken(block),
       cautions(block),
       lostOf(app, block),

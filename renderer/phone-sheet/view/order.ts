@@ -61,7 +61,7 @@ export function setView(app: App, id: string): View {
       h("header", { class: "title" }, h("p", { class: "over" }, `${block.name}, done`), h("h1", { tabindex: -1 }, set.name)),
       shots.length > 0 ? h("ul", { class: "part" }, shots.map((shot) => answerRow(app, shot, ""))) : h("p", { class: "part second" }, "Nothing was filmed on this set."),
       told(app, true),
-      liftedForm(app, set),
+      liftedForm(app, set, block.id),
       button("Do this set once more", () => app.press({ type: "go", set: id }), { key: "again", class: "wide quiet" }),
     ],
     main: { words: "Back to the order", press: () => app.show({ at: "order" }) },

@@ -30,7 +30,7 @@ export function trouble(app: App, block: PhoneBlock, filming: Filming): HTMLElem
   return h("section", { class: "trouble", "aria-label": "When something comes in between" },
     marks.map((mark) => button(`Angle ${mark.letter} is lost`, () => app.press({ type: "angle-lost", block: block.id, mark: mark.key }), { key: `lost ${mark.key}` })),
     button("Station is taken", () => askAboutStation(app, block), { key: "taken" }),
-    hasBegun(app, block) ? button("Stop this block", () => app.press({ type: "station-taken", block: block.id, then: "dropped" }), { key: "stop" }) : null);
+    hasBegun(app, block) ? button("Stop this block", () => app.press({ type: "station-taken", block: block.id, then: "dropped" }), { key: "stop", class: "quiet" }) : null);
 }
 
 /** Sets that are over stay; somebody may have had enough, or some pain. */
