@@ -123,11 +123,7 @@ function aimed(setup: FilmingSetup, framing: Framing, distance: number): { reado
 /** Distance along the floor from the framed plane at which the frame just holds the subject, unrounded. */
 function framedFrom(setup: FilmingSetup, framing: Framing): number {
   const sight = distanceToFill(framing.frameTall, FRAMES[setup.aspect].tall, focalLength(setup.lens));
-  if (framing.angle !== "high" && framing.angle !== "low") {
-    // A detail that hangs higher than a tripod reaches is looked up at from far enough away.
-    const drop = Math.abs(aimed(setup, framing, sight).drop);
-    return drop > sight ? Math.ceil(drop * 10) / 10 : sight;
-  }
+  if (framing.angle !== "high" && framing.angle !== "low") return sight;
   // The line of sight grows with the distance, so halving the interval finds where it is long enough.
   let [near, far] = [0.05, Math.max(sight, 0.1)];
   for (let round = 0; round < 40; round += 1) {
@@ -135,6 +131,14 @@ function framedFrom(setup: FilmingSetup, framing: Framing): number {
     if (aimed(setup, framing, middle).seen.tall < framing.frameTall) near = middle; else far = middle;
   }
   return far;
+}
+
+/** The same to the tenth, never nearer than it takes to keep the look under 45 degrees: a detail may hang higher than a tripod reaches. */
+function tapedFrom(setup: FilmingSetup, framing: Framing): number {
+  let near = Math.max(0.1, tenth(framedFrom(setup, framing)));
+  // The middle of the frame rises a little with the distance, by less than a tenth of it.
+  while (Math.abs(aimed(setup, framing, near).drop) > near) near = tenth(near + 0.1);
+  return near;
 }
 
 function standOf(setup: FilmingSetup, framing: Framing, shown: number): Stand {
@@ -160,7 +164,7 @@ function standOf(setup: FilmingSetup, framing: Framing, shown: number): Stand {
  */
 export function standFor(shot: View & FilmingSetup): Stand {
   const framing = framingOf(shot, shot);
-  return standOf(shot, framing, Math.max(0.1, tenth(framedFrom(shot, framing) + framing.nearer)));
+  return standOf(shot, framing, tenth(tapedFrom(shot, framing) + framing.nearer));
 }
 
 /** How the camera stands for a view when it is put at another distance: height and tilt follow. Metres along the floor from the middle of the subject. */

@@ -1,13 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { angleOfView, distanceToFill, focalLength, FRAMES, LENSES, megabytesPerMinute, parseShotLine, RECORDING_FORMATS, recordingOf, SHOT_SIZES, standFor, USUAL_SETUP } from "../../shared/filming";
+import { angleOfView, distanceToFill, focalLength, frameAt, FRAMES, LENSES, megabytesPerMinute, parseShotLine, RECORDING_FORMATS, recordingOf, SHOT_SIZES, standFor, USUAL_SETUP } from "../../shared/filming";
 import { ANGLES } from "../../shared/exercises";
 
 describe("camera geometry against the published field-of-view formula", () => {
-  // Angle of view = 2 atan(side / 2f), as in any photographic handbook; table values for a 36 mm wide frame, from memory.
+  // "Angle of View Values for Common Focal Lengths" (2006, photonstophotos.net): width, height and diagonal of a 36 x 24 mm frame, rectilinear.
   it.each([
-    [14, 104.3], [18, 90], [24, 73.7], [26, 69.4], [35, 54.4], [50, 39.6], [85, 23.9], [100, 20.4],
-  ])("a %i mm lens sees %f degrees across 36 mm", (focal, degrees) => {
-    expect(Math.abs(angleOfView(36, focal) - degrees)).toBeLessThan(0.06);
+    [10, 121.9, 100.4, 130.4], [12, 112.6, 90, 122], [14, 104.3, 81.2, 114.2], [18, 90, 67.4, 100.5], [20, 84, 61.9, 94.5], [24, 73.7, 53.1, 84.1],
+    [28, 65.5, 46.4, 75.4], [35, 54.4, 37.8, 63.4], [50, 39.6, 27, 46.8], [70, 28.8, 19.5, 34.3], [85, 23.9, 16.1, 28.6], [100, 20.4, 13.7, 24.4], [135, 15.2, 10.2, 18.2],
+  ])("a %i mm lens sees %f by %f degrees, %f corner to corner", (focal, across, up, corner) => {
+    for (const [side, degrees] of [[36, across], [24, up], [Math.hypot(36, 24), corner]] as const) expect(Math.abs(angleOfView(side, focal) - degrees)).toBeLessThanOrEqual(0.1);
+  });
+
+  it("films a wall as broad as the published angle says, from any distance", () => {
+    // width = 2 d tan(angle / 2): 50 mm sees 39.6 degrees, so 3.6 m of a wall from 5 m
+    const { wide } = frameAt({ ...USUAL_SETUP, lens: 50 }, "front", "full", 5);
+    expect(Math.abs(wide - 2 * 5 * Math.tan((39.6 * Math.PI) / 360))).toBeLessThan(0.02);
   });
 
   it("fills the frame where the angle of view says it does", () => {
@@ -58,6 +65,17 @@ describe("shot terms of the trade", () => {
   });
 });
 
+describe("what a size shows of the body, in the terms of the trade", () => {
+  // Film-school glossaries (clairegipson.com/shots; K-10 media arts glossary, Western Australia): full is the entire body, medium is the waist up,
+  // medium close-up the chest up, close-up the head and shoulders or one part that matters.
+  it.each([["full", /^head to toe/], ["wide", /^head to toe with/], ["medium", /^waist up/], ["close-up", /^head or one joint/], ["insert", /^a detail/]] as const)("%s", (size, words) => {
+    for (const angle of ["front", "side", "rear"] as const) {
+      const { distance } = standFor({ ...USUAL_SETUP, angle, size });
+      expect(frameAt(USUAL_SETUP, angle, size, distance).shows).toMatch(words);
+    }
+  });
+});
+
 describe("card sizes against typical figures", () => {
   it("turns megabits a second into decimal megabytes a minute: x 60 / 8", () => {
     expect(megabytesPerMinute(17)).toBe(127.5);
@@ -71,7 +89,14 @@ describe("card sizes against typical figures", () => {
     expect(recordingOf((14 * 3 * 40) / 60, "1080p30 HEVC").megabytes).toBeCloseTo(1680);
   });
 
-  // Typical phone figures, MB a minute: H.264 1080p30 and 4K30 from a published help page, the rest from memory; files vary by 40 %.
+  // Published for phones, MB a minute, H.264: itigic.com "How much space" and 9to5mac.com 2015 (130 and 375), letsunlockiphone.guru 2015 (200 at 60 frames).
+  it.each([["1080p30 H.264", 130], ["1080p60 H.264", 200], ["4K30 H.264", 375]] as const)("%s is within the margin of the published %i MB a minute", (format, published) => {
+    const megabytes = recordingOf(1, format).megabytes;
+    expect(Math.abs(megabytes - published) / published).toBeLessThan(0.15);
+    expect(recordingOf(1, format).gigabytes * 1000).toBeGreaterThan(published);
+  });
+
+  // Typical phone figures, MB a minute: H.264 1080p30 and 4K30 as published, the rest from memory; files vary by 40 %.
   it.each([
     ["1080p30 HEVC", 60, 60], ["1080p60 HEVC", 90, 90], ["4K30 HEVC", 170, 190], ["4K60 HEVC", 400, 440],
     ["1080p30 H.264", 127, 130], ["1080p60 H.264", 172, 175], ["4K30 H.264", 350, 375],

@@ -3,6 +3,13 @@ import { describe, expect, it } from "vitest";
 import { FRAME_RATES, type FrameRate } from "../../shared/episode";
 import { framesPerDay, framesToSeconds, framesToTimecode, timecodeToFrames } from "../../shared/filming";
 
+/** The first frame of a minute of timecode, counted by hand: 1800 or 1798 frames a minute and so on. */
+const framesInMinutes = (minutes: number, rate: FrameRate): number => {
+  const nominal = Math.round(Number.parseFloat(rate));
+  const dropped = rate.endsWith("drop") ? nominal / 15 : 0;
+  return minutes * 60 * nominal - dropped * (minutes - Math.floor(minutes / 10));
+};
+
 /** SMPTE ST 12-1 arithmetic; rows from 5 to 17 thousand, 107957 and 1084319 as in the test suite of an open timeline library, the others computed. */
 const TABLE: readonly (readonly [number, string, string])[] = [
   [0, "00:00:00;00", "00:00:00:00"],
@@ -66,5 +73,36 @@ describe("timecode against the general-purpose library smpte-timecode", () => {
       compared += 1;
     }
     expect(compared).toBeGreaterThan(37_000);
+  });
+
+  it.each(FRAME_RATES)("agrees at the seams of minutes, ten minutes, hours and the day at %s", (rate) => {
+    const day = framesPerDay(rate);
+    const seam = (minute: number): number => framesInMinutes(minute, rate);
+    for (const minute of [1, 2, 9, 10, 11, 59, 60, 61, 600, 719, 720, 1439, 1440]) {
+      for (let near = -3; near <= 5; near += 1) {
+        const frame = seam(minute) + near;
+        if (frame < 0 || frame >= day) continue;
+        expect(framesToTimecode(frame, rate)).toBe(Timecode(frame, Number.parseFloat(rate), rate.endsWith("drop")).toString());
+      }
+    }
+  });
+
+  it.each(FRAME_RATES)("adds and takes away frames as the library does at %s", (rate) => {
+    const [perSecond, drop] = [Number.parseFloat(rate), rate.endsWith("drop")] as const;
+    for (const [start, more] of [[0, 1], [1798, 3], [17_981, 1], [107_891, 2], [500_000, 123_457]] as const) {
+      const sum = Timecode(framesToTimecode(start, rate), perSecond, drop).add(more);
+      expect(framesToTimecode(start + more, rate)).toBe(sum.toString());
+      expect(framesToTimecode(start, rate)).toBe(sum.subtract(more).toString());
+    }
+  });
+
+  it("refuses what the library refuses: frame numbers that drop-frame leaves out, and figures that are too large", () => {
+    for (const [text, rate] of [["00:01:00;00", "29.97 drop"], ["00:01:00;01", "29.97 drop"], ["00:09:00;00", "29.97 drop"], ["00:01:00;02", "59.94 drop"], ["00:00:00:25", "25"], ["00:00:60:00", "25"], ["00:60:00:00", "24"]] as const) {
+      expect(() => Timecode(text, Number.parseFloat(rate), rate.endsWith("drop")), text).toThrow();
+      expect(() => timecodeToFrames(text, rate), text).toThrow(RangeError);
+    }
+    for (const text of ["00:10:00;00", "00:01:00;02", "00:01:59;29"]) {
+      expect(timecodeToFrames(text, "29.97 drop")).toBe(Timecode(text, 29.97, true).frameCount);
+    }
   });
 });
