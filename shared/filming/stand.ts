@@ -137,7 +137,7 @@ function framedFrom(setup: FilmingSetup, framing: Framing): number {
 function tapedFrom(setup: FilmingSetup, framing: Framing): number {
   let near = Math.max(0.1, tenth(framedFrom(setup, framing)));
   // The middle of the frame rises a little with the distance, by less than a tenth of it.
-  while (Math.abs(aimed(setup, framing, near).drop) > near) near = tenth(near + 0.1);
+  while (Math.abs(aimed(setup, framing, near).drop) > near + 1e-6) near = tenth(near + 0.1);
   return near;
 }
 
