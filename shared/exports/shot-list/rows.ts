@@ -1,5 +1,6 @@
-import type { Block, Units } from "../../episode";
-import { cameraMoves, shotsOf, type LineShot, type Mark } from "../../filming";
+import type { Units } from "../../episode";
+import type { Mark } from "../../filming";
+import type { ShootBlock, ShootMove, ShootSet, ShootWant } from "../../shoot-plan";
 import type { PlannedSet } from "../../training";
 import type { LogPart } from "../paper";
 
@@ -17,34 +18,20 @@ export interface FilmRow {
   readonly log: readonly (readonly LogPart[])[];
 }
 
-type Shooting = LineShot["shot"];
-
 /** Points of line to write a load and a count on. */
 const BLANK = { load: 38, count: 34 } as const;
 
-const isInsert = (shot: Shooting): boolean => shot.angle === "insert" || shot.size === "insert";
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const seconds = (value: number): string => `${Math.round(value)} s`;
 
-/** "side, full"; what the line does not name is free. */
-function view(shot: Shooting): string {
-  if (shot.angle === "insert" || (shot.size === "insert" && shot.angle === null)) return "insert, close";
-  return [shot.angle ?? "any angle", shot.size ?? ""].filter(Boolean).join(", ");
-}
-
-/** A row's words for the shots filmed on it. */
-function shown(shots: readonly LineShot[], letters: ReadonlyMap<string, string>): Pick<FilmRow, "title" | "see"> {
-  const titles = shots.map(({ line, shot }) => [letters.get(line.id) ?? "", view(shot)].filter(Boolean).join(", "));
-  const see = shots.map(({ line, shot }) => {
-    const facts = [shots.length > 1 ? letters.get(line.id) ?? "" : "", shot.need === "nice" ? "nice to have" : "", shot.seconds === null ? "" : seconds(shot.seconds)].filter(Boolean).join(", ");
-    const subject = shot.subject || (facts === "" ? "as the mark shows it" : "");
-    return capital([facts, subject].filter(Boolean).join(": "));
-  });
-  return { title: [...new Set(titles)].join("  +  "), see };
+/** "A, side, full"; what the shots do not name is free. */
+export function markTitle({ letter, angle, size }: Mark): string {
+  const view = angle === "insert" || (size === "insert" && angle === null) ? ["insert, close"] : [angle ?? "any angle", size ?? ""];
+  return [letter, ...view].filter(Boolean).join(", ");
 }
 
 /** Lines to log a set on: load where one is lifted, then reps, metres or seconds; one line a side for each-side work. */
-export function logLines(set: PlannedSet, units: Units): LogPart[][] {
+export function logLines(set: Pick<PlannedSet, "work" | "load">, units: Units): LogPart[][] {
   const unit = /^[\d.]+(?: to [\d.]+)? (m|s)\b/.exec(set.work)?.[1] ?? "reps";
   const count: LogPart[] = [{ blank: BLANK.count }, unit];
   const load: LogPart[] = /^bodyweight$/i.test(set.load) ? [] : [{ blank: BLANK.load }, units];
@@ -52,75 +39,69 @@ export function logLines(set: PlannedSet, units: Units): LogPart[][] {
   return [["left", ...load, ...count], ["right", ...load, ...count]];
 }
 
-/** Where the camera, or each of two, goes after a working set, in words. */
-function moveAfter(set: PlannedSet, block: Block, shots: readonly LineShot[], letters: ReadonlyMap<string, string>, cameras: number): string | null {
-  const move = set.role === "working" ? cameraMoves(block).find(({ afterSet }) => afterSet === set.number) : undefined;
-  if (!move) return null;
-  const later = shots.filter(({ shot }) => shot.on !== "ramp-up" && shot.on !== "demonstration" && (shot.sets ?? []).some((number) => number > set.number));
-  const nextSet = Math.min(...later.flatMap(({ shot }) => (shot.sets ?? []).filter((number) => number > set.number)));
-  const lettersOf = (number: number): string[] => shots.flatMap(({ line, shot }) => (shot.sets?.includes(number) ? letters.get(line.id) ?? [] : []));
-  const here = lettersOf(set.number);
-  const next = [...new Set(later.flatMap(({ line, shot }) => (shot.sets?.includes(nextSet) ? letters.get(line.id) ?? [] : [])))].filter((letter) => !here.includes(letter)).slice(0, cameras);
-  const to = `the camera${next.length > 1 ? "s" : ""} to ${next.join(" and ") || "the next mark"}`;
-  const short = move.seconds - set.restSeconds;
-  return short > 0
-    ? `Then move ${to}: ${seconds(move.seconds)}, ${set.restSeconds > 0 ? `${seconds(short)} more than the ${seconds(set.restSeconds)} rest` : "and no rest is planned for it"}.`
-    : `Then move ${to}: ${seconds(move.seconds)} of the ${seconds(set.restSeconds)} rest.`;
+/** "Ramp 2", "Set 3", "Demo", "Run 1": short, for the margin. */
+function labelOf({ role, number }: ShootSet, of: number): string {
+  const word = { "ramp-up": "Ramp", working: "Set", demonstration: "Demo", run: "Shot" }[role];
+  return role === "working" || of > 1 ? `${word} ${number}` : word;
+}
+
+/** What a want asks to be seen: "20 s, nice to have: the whole arm path". */
+function seenWords({ shot, need }: ShootWant, letter: string): string {
+  const facts = [letter, need === "nice" ? "nice to have" : "", shot.seconds === null ? "" : seconds(shot.seconds)].filter(Boolean).join(", ");
+  return capital([facts, shot.subject || "as the mark shows it"].filter(Boolean).join(": "));
+}
+
+/** Where the cameras go after a set, in words, and whether the rest holds it. */
+function moveAfter(set: ShootSet, moves: readonly ShootMove[], letterOf: (mark: string) => string, cameras: number): string | null {
+  if (moves.length === 0) return null;
+  const each = moves.map(({ camera, to }) => `${cameras > 1 ? `camera ${camera}` : "the camera"} to ${letterOf(to)}`);
+  const taken = moves.reduce((sum, move) => sum + move.seconds, 0);
+  const over = taken - set.restSeconds;
+  // Between the runs of a block without sets nobody rests; the planned time has room for the move or it has not.
+  if (set.role === "run") return `Then move ${each.join(" and ")}: ${seconds(taken)}${over > 0 ? `, ${seconds(over)} more than the block has` : ""}.`;
+  const rest = `${seconds(set.restSeconds)} rest`;
+  return over > 0
+    ? `Then move ${each.join(" and ")}: ${seconds(taken)}, ${set.restSeconds > 0 ? `${seconds(over)} more than the ${rest}` : "and no rest is planned for it"}.`
+    : `Then move ${each.join(" and ")}: ${seconds(taken)} of the ${rest}.`;
 }
 
 /**
- * What is filmed in a block, in the order it happens: ramp-up sets, working sets, shots for any set, demonstrations, inserts,
- * and last those that name a set nobody planned.
- * @param cameras - how many there are to move between sets
+ * What is filmed in a block, set by set, as the plan of the shoot has it: demonstrations, ramp-up sets, working sets, or the runs of a block
+ * without sets; last what no set films, with the reason.
+ * @param planned - the block's sets with loads in the unit of the paper, as they are done
  */
-export function filmRows(block: Block, sets: readonly PlannedSet[], marks: readonly Mark[], units: Units, cameras = 1): FilmRow[] {
-  const shots = shotsOf(block);
-  const letters = new Map(marks.flatMap((mark) => mark.shots.map(({ line }) => [line.id, mark.letter] as const)));
-  const used = new Set<LineShot>();
-  const take = (wanted: (shot: Shooting) => boolean): LineShot[] => {
-    const taken = shots.filter((item) => wanted(item.shot));
-    taken.forEach((item) => used.add(item));
-    return taken;
-  };
-  const ramps = sets.filter(({ role }) => role === "ramp-up").length;
+export function filmRows(shoot: ShootBlock, planned: readonly PlannedSet[], units: Units, cameras = 1): FilmRow[] {
+  const markOf = (key: string): Mark | undefined => shoot.marks.find((mark) => mark.key === key);
+  const letterOf = (key: string): string => markOf(key)?.letter ?? key;
+  const done = shoot.sets.filter(({ role }) => role === "ramp-up" || role === "working");
 
-  const setRows = sets.map((set): FilmRow => {
-    const mine = set.role === "ramp-up"
-      ? take((shot) => shot.on === "ramp-up" && (shot.sets ? shot.sets.includes(set.number) : set.number === 1))
-      : take((shot) => shot.on !== "ramp-up" && shot.on !== "demonstration" && (shot.sets?.includes(set.number) ?? false));
-    const words = mine.length > 0 ? shown(mine, letters) : { title: "", see: ["No shot planned: keep the camera running for a spare take."] };
+  const setRows = shoot.sets.map((set, at): FilmRow => {
+    const told = planned[done.indexOf(set)];
+    const stands = shoot.stands.filter((stand) => stand.set === set.id);
+    const filmed = stands.map((stand) => ({
+      stand, mark: markOf(stand.mark),
+      wants: shoot.shots.filter((shot) => shot.set === set.id && shot.camera === stand.camera).flatMap((shot) => shoot.wants.find(({ id }) => id === shot.want) ?? []),
+    })).filter(({ wants }) => wants.length > 0);
+    const spare = stands.filter(({ camera }) => !filmed.some(({ stand }) => stand.camera === camera)).map(({ mark }) => letterOf(mark));
+    const next = shoot.sets[at + 1];
+    const see = filmed.flatMap(({ mark, wants }) => wants.map((want) => seenWords(want, filmed.length > 1 ? (mark?.letter ?? "") : "")));
+    const idle = set.role === "run" || shoot.wants.length === 0 ? [] : filmed.length === 0 ? [`Nothing new to film${spare[0] === undefined ? "" : ` from ${spare.join(" and ")}`}: keep the camera running for a spare take.`] : [];
     return {
-      label: set.role === "ramp-up" ? (ramps === 1 ? "Ramp" : `Ramp ${set.number}`) : `Set ${set.number}`,
-      under: set.load || set.work,
-      ...words,
-      then: moveAfter(set, block, shots, letters, cameras),
-      log: logLines(set, units),
+      label: labelOf(set, shoot.sets.filter(({ role }) => role === set.role).length),
+      under: told ? told.load || told.work : set.role === "demonstration" ? "no load" : filmed.length === 1 && filmed[0]?.wants.length === 1 && filmed[0].wants[0]?.shot.seconds ? seconds(filmed[0].wants[0].shot.seconds) : "",
+      title: filmed.map(({ stand, mark }) => `${cameras > 1 ? `Camera ${stand.camera}: ` : ""}${mark ? markTitle(mark) : stand.mark}`).join("  +  "),
+      see: see.length > 0 ? see : shoot.wants.length === 0 && set.role !== "run" ? ["No shot planned: keep the camera running for a spare take."] : idle,
+      then: next ? moveAfter(set, shoot.moves.filter(({ before }) => before === next.id), letterOf, cameras) : null,
+      log: told ? logLines(told, units) : [],
     };
   });
 
-  const single = (label: string, items: readonly LineShot[], missing = ""): FilmRow[] =>
-    items.map((item, at) => {
-      const words = shown([item], letters);
-      return {
-        label: items.length > 1 && label !== "" ? `${label} ${at + 1}` : label,
-        under: item.shot.seconds === null ? "" : seconds(item.shot.seconds),
-        title: words.title,
-        see: [...shown([{ ...item, shot: { ...item.shot, seconds: null } }], letters).see, ...(missing === "" ? [] : [missing])],
-        then: null,
-        log: [],
-      };
-    });
-
-  const free = (shot: Shooting): boolean => shot.sets === null && shot.on !== "ramp-up";
-  const demos = take((shot) => shot.on === "demonstration");
-  const inserts = take((shot) => shot.on !== "demonstration" && free(shot) && isInsert(shot));
-  const open = take((shot) => shot.on !== "demonstration" && free(shot) && !isInsert(shot));
-  const lost = shots.filter((item) => !used.has(item));
+  const lost = shoot.lost.flatMap(({ want: id, why }) => {
+    const want = shoot.wants.find((each) => each.id === id);
+    return want ? [{ want, why }] : [];
+  });
   return [
-    ...setRows,
-    ...single(sets.length > 0 ? "Any set" : "Shot", open),
-    ...single("Demo", demos),
-    ...single("Insert", inserts),
-    ...single("Extra", lost, sets.length > 0 ? "The set it names is not planned: film it on another." : "It names a set, but no sets are planned."),
+    ...(shoot.wants.length === 0 && done.length === 0 ? [] : setRows),
+    ...lost.map(({ want, why }): FilmRow => ({ label: "Lost", under: want.need === "nice" ? "nice" : "must", title: `No set films ${letterOf(want.mark)}`, see: [seenWords(want, ""), `${why} Film it apart if you can.`], then: null, log: [] })),
   ];
 }

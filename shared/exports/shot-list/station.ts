@@ -1,8 +1,8 @@
-import { blockName, episodeName, seriesName, type Block, type Episode } from "../../episode";
-import { exerciseById } from "../../exercises";
-import { marksOf, setupOf, type Mark } from "../../filming";
+import { blockName, countingIds, episodeName, linesOf, seriesName, type Block, type Episode } from "../../episode";
+import { floorOf, type BlockFloor, type Mark } from "../../filming";
+import { remedyIn, type ShootBlock, type ShootPlan } from "../../shoot-plan";
 import {
-  box, columns, heading, keepTogether, paragraph, spacer, table, tickRow,
+  box, columns, heading, keepTogether, paragraph, SIZES, spacer, table, tickRow,
   type PaperNode, type Section,
 } from "../paper";
 import { stationOf } from "../../training";
@@ -22,6 +22,7 @@ const FEW_ROWS = 5;
 /** A block with its place in the session. */
 export interface Station {
   readonly block: Block;
+  readonly shoot: ShootBlock;
   /** From 1, of `of`. */
   readonly number: number;
   readonly of: number;
@@ -42,41 +43,66 @@ const minute = (seconds: number): number => Math.round(seconds / 60);
 export const whenInWords = ({ block, number, of, from, to }: Station): string =>
   `${shorten(blockName(block), MAX_HEAD.name)}, station ${number} of ${of}, floor minutes ${minute(from)} to ${minute(to)}`;
 
-function marksTable(marks: readonly Mark[]): PaperNode {
+function marksTable(marks: readonly Mark[], floor: BlockFloor): PaperNode {
   const big = (text: string): PaperNode => paragraph(text, { size: SIZE.number, weight: "bold", after: 0 });
   const small = (text: string): PaperNode => paragraph(text, { size: SIZE.around, after: 0 });
   return table({
-    summary: "Camera marks: letter, where from, how far away, how high",
-    columns: [{ width: 36, head: "mark" }, { width: 76, head: "from" }, { width: 70, head: "stand" }, { width: 74, head: "lens height" }],
+    summary: "Camera marks: letter, where from and what the frame shows, how far away, how high",
+    columns: [{ width: 30, head: "mark" }, { width: 96, head: "from, and the frame" }, { width: 62, head: "stand" }, { width: 70, head: "lens height" }],
     rowHead: 0, padding: 4,
-    rows: marks.map((mark) => ({
-      cells: [
-        [big(mark.letter)],
-        [small([mark.angle ?? "any angle", mark.size === mark.angle ? "" : mark.size ?? ""].filter(Boolean).join(", "))],
-        [big(metres(mark.stand.distance)), small(stepsInWords(mark.stand.steps))],
-        [big(metres(mark.stand.height)), small(mark.stand.tilt === 0 ? mark.stand.level : `${mark.stand.level}, tilt ${tiltInWords(mark.stand)}`)],
-      ],
-    })),
+    rows: marks.flatMap((mark) => {
+      // What stands on the floor: where the coach put the mark, else as it is framed.
+      const placed = floor.marks.find(({ mark: key }) => key === mark.key);
+      const stand = placed?.stand ?? mark.stand;
+      return [{
+        cells: [
+          [big(mark.letter)],
+          [small([mark.angle ?? "any angle", mark.size === mark.angle ? "" : mark.size ?? ""].filter(Boolean).join(", ")), ...(placed ? [paragraph(placed.shows, { size: SIZES.small, grey: true, after: 0 })] : [])],
+          [big(metres(stand.distance)), small(stepsInWords(stand.steps))],
+          [big(metres(stand.height)), small(stand.tilt === 0 ? stand.level : `${stand.level}, tilt ${tiltInWords(stand)}`)],
+        ],
+      }];
+    }),
   });
 }
 
+/** Most sentences about what is in the way that a page gives room to; the screen shows them all. */
+const MOST_PROBLEMS = 4;
+
 /** The floor plan beside the marks; marks alone when none has a place on the floor. */
-function whereToStand(episode: Episode, block: Block, marks: readonly Mark[], rows: number): PaperNode[] {
+function whereToStand(episode: Episode, { block, shoot }: Station, rows: number): PaperNode[] {
+  const { marks, kept } = shoot;
   if (marks.length === 0) return [];
-  const position = block.exercise === null ? null : exerciseById(block.exercise)?.position ?? null;
+  const floor = floorOf(episode, block);
   const many = marks.length > BESIDE;
-  const plan = floorPlan({
-    marks: marks.map(({ letter, angle, size, stand }) => ({ letter, angle: size === "insert" ? "insert" : angle ?? "side", distance: stand.distance })),
-    station: stationOf(block),
-    position,
-  }, many ? "across" : rows > FEW_ROWS ? "low" : "beside");
+  const plan = floorPlan(floor, many ? "across" : rows > FEW_ROWS ? "low" : "beside");
+  const said = (text: string): PaperNode => paragraph(text, { size: SIZE.around, weight: "semibold", after: 2 });
+  const stays = kept.map(({ camera, mark }) => said(`${episode.session.cameras > 1 ? `Camera ${camera}` : "The camera"} stays at ${marks.find(({ key }) => key === mark)?.letter ?? mark} from the station before: check its distance.`));
   const words = [
-    marksTable(marks),
+    marksTable(marks, floor),
     paragraph(holdInWords(episode, block, marks), { size: SIZE.around }),
-    ...(position === "walking" ? [paragraph("Stand the tripod beside the lane, never in it.", { size: SIZE.around, weight: "semibold" })] : []),
+    ...(floor.line.along === "walks" ? [said("Stand the tripod beside the lane, never in it.")] : []),
+    ...stays, ...floor.problems.slice(0, MOST_PROBLEMS).map(said),
   ];
   if (plan && many) return [plan, spacer(4), ...words];
   return plan ? [columns([{ width: plan.width, children: [plan] }, { width: 511 - 18 - plan.width, children: words }])] : words;
+}
+
+const SPOKEN_KINDS: readonly Block["kind"][] = ["opening", "talk", "closing"];
+
+/** Words that are spoken into the camera on the floor: in openings, talks and closings, and where a shot says so. */
+function toCamera({ block, shoot }: Station): PaperNode[] {
+  // Strokes between words are breaths for the voiceover; a person who looks into a camera takes their own.
+  const says = linesOf(block, "say").map(({ text }) => text.replace(/\s+\/+\s+/g, " ").trim()).filter(Boolean);
+  const isSpoken = SPOKEN_KINDS.includes(block.kind) || shoot.wants.some(({ shot }) => /\bto camera\b/i.test(shot.subject));
+  if (!isSpoken || says.length === 0) return [];
+  return [keepTogether([heading(3, "Say to camera"), ...says.map((text) => paragraph(text, { size: SIZE.text + 1.5, after: 3 }))]), spacer(4)];
+}
+
+/** What is going to be missing from this station, and what would mend it. */
+function remedyWords(plan: ShootPlan, { shoot }: Station): PaperNode[] {
+  const remedy = remedyIn(plan, shoot, countingIds("r"));
+  return remedy ? [paragraph([{ text: "To mend it: ", weight: "semibold" }, { text: remedy.sentence }], { size: SIZE.around })] : [];
 }
 
 function rowNode(row: FilmRow, name: string, of: string): PaperNode {
@@ -130,12 +156,11 @@ const unplanned = (block: Block): FilmRow => ({
 const endedTogether = (rows: readonly PaperNode[], below: readonly PaperNode[]): PaperNode[] =>
   below.length === 0 ? [...rows] : [...rows.slice(0, -2), keepTogether([...rows.slice(-2), ...below])];
 
-/** One station: where the camera stands, what is filmed set by set, and what to do when it is taken. */
-export function stationSection(episode: Episode, station: Station, units: Episode["session"]["units"]): Section {
-  const { block, number } = station;
+/** One station: where the camera stands, what is filmed set by set, and what to do when it is taken. @param atEnd - what stands below, on the last one */
+export function stationSection(episode: Episode, plan: ShootPlan, station: Station, units: Episode["session"]["units"], atEnd: readonly PaperNode[] = []): Section {
+  const { block, shoot, number } = station;
   const sets = setsOf(block, units);
-  const marks = marksOf(block, setupOf(episode, block));
-  const rows = filmRows(block, sets.planned, marks, units, episode.session.cameras);
+  const rows = filmRows(shoot, sets.planned, units, episode.session.cameras);
   const name = blockName(block);
   return {
     startsPage: true,
@@ -144,10 +169,12 @@ export function stationSection(episode: Episode, station: Station, units: Episod
       heading(1, name, { size: name.length > 40 ? 22 : SIZE.title }),
       ...schemes(sets),
       spacer(6),
-      ...whereToStand(episode, block, marks, rows.length),
-      ...(marks.length === 0 ? [box("outline", [paragraph(`No shot planned for this block: ${insteadOf(block, rows)}`, { size: SIZE.sets, weight: "semibold", after: 0 })])] : []),
+      ...whereToStand(episode, station, rows.length),
+      ...(shoot.marks.length === 0 ? [box("outline", [paragraph(`No shot planned for this block: ${insteadOf(block, rows)}`, { size: SIZE.sets, weight: "semibold", after: 0 })])] : []),
       spacer(6),
-      ...endedTogether((rows.length > 0 ? rows : [unplanned(block)]).map((row, at) => rowNode(row, `block${number}-row${at + 1}`, `${number}. ${name}`)), planB(block)),
+      ...toCamera(station),
+      ...endedTogether((rows.length > 0 ? rows : [unplanned(block)]).map((row, at) => rowNode(row, `block${number}-row${at + 1}`, `${number}. ${name}`)), [...remedyWords(plan, station), ...planB(block)]),
+      ...atEnd,
     ],
   };
 }

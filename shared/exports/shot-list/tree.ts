@@ -1,16 +1,18 @@
 import { episodeClocks } from "../../clocks";
 import { episodeName, seriesName, type Episode, type Units } from "../../episode";
-import type { Paper } from "../paper";
-import { overviewSection } from "./overview";
+import { shootPlan } from "../../shoot-plan";
+import { spacer, type Paper } from "../paper";
+import { closing, overviewSection } from "./overview";
 import { stationSection, type Station } from "./station";
 
 /** The blocks as stations, each with its share of the session's floor time. */
 export function stationsOf(episode: Episode): Station[] {
   const { gym } = episodeClocks(episode);
+  const { blocks } = shootPlan(episode);
   let from = 0;
-  return episode.blocks.map((block, at) => {
+  return blocks.map((shoot, at) => {
     const to = from + (gym.blocks[at]?.seconds ?? 0);
-    const station = { block, number: at + 1, of: episode.blocks.length, from, to };
+    const station = { block: shoot.block, shoot, number: at + 1, of: blocks.length, from, to };
     from = to;
     return station;
   });
@@ -22,6 +24,7 @@ export function stationsOf(episode: Episode): Station[] {
  */
 export function shotListPaper(episode: Episode, units: Units = episode.session.units): Paper {
   const stations = stationsOf(episode);
+  const plan = shootPlan(episode);
   const series = seriesName(episode);
   return {
     title: `${episodeName(episode)}: shot list`,
@@ -29,6 +32,6 @@ export function shotListPaper(episode: Episode, units: Units = episode.session.u
     subject: `Shot list${series === "" ? "" : ` of ${series}`}`,
     language: "en-GB",
     foot: "Ask before filming. Others in frame: stop, or ask them. Sharp pain: stop the set.",
-    sections: [overviewSection(episode, stations), ...stations.map((station) => stationSection(episode, station, units))],
+    sections: [overviewSection(episode, plan, stations), ...stations.map((station) => stationSection(episode, plan, station, units, station === stations.at(-1) ? [spacer(8), closing(stations, "last")] : []))],
   };
 }

@@ -30,7 +30,7 @@ describe("measures in words", () => {
   it("says how the phone is held for each format, and that it is level only when every mark is", () => {
     const block = emptyBlock(countingIds("b"), "exercise");
     const of = (aspect: "16:9" | "9:16" | "both", tilt: number) =>
-      holdInWords(emptyEpisode(countingIds("e"), { video: { targetSeconds: 60, frameRate: "30", aspect } }), block, [{ letter: "A", angle: "side", size: "full", shots: [], stand: { ...stand, tilt } }]);
+      holdInWords(emptyEpisode(countingIds("e"), { video: { targetSeconds: 60, frameRate: "30", aspect } }), block, [{ letter: "A", key: "side full", angle: "side", size: "full", shots: [], stand: { ...stand, tilt } }]);
     expect(of("16:9", 0)).toBe("Main lens, phone across (landscape), level.");
     expect(of("9:16", -29)).toBe("Main lens, phone upright (portrait).");
     expect(of("both", 0)).toContain("inside the upright strip in the middle");

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { countingIds, emptyBlock, newLine, type Block } from "../../../../shared/episode";
+import { countingIds, emptyBlock, emptyEpisode, newLine, type Block } from "../../../../shared/episode";
 import { filmRows, logLines } from "../../../../shared/exports/shot-list/rows";
-import { marksOf } from "../../../../shared/filming";
+import { shootPlan } from "../../../../shared/shoot-plan";
 import { plannedSets, type PlannedSet } from "../../../../shared/training";
 
 function block(shots: readonly string[], sets: readonly string[] = [], ramps: readonly string[] = []): Block {
@@ -11,14 +11,18 @@ function block(shots: readonly string[], sets: readonly string[] = [], ramps: re
     lines: shots.map((text) => newLine(newId, "shot", text)),
   });
 }
-const rowsOf = (made: Block) => filmRows(made, plannedSets(made), marksOf(made), "kg");
+function rowsOf(made: Block, cameras = 1) {
+  const one = emptyEpisode(countingIds("e-"), { blocks: [made] });
+  const shoot = shootPlan({ ...one, session: { ...one.session, cameras } }).blocks[0] ?? expect.fail("no block");
+  return filmRows(shoot, plannedSets(made), "kg", cameras);
+}
 
 describe("filmRows", () => {
   it("lists ramp-up sets, then working sets, each with the mark that films it and what must be seen", () => {
     const rows = rowsOf(block(["Side, full, set 2, 20 s: the whole arm path"], ["2 x 8 @ 22 kg each hand, rest 90 s"], ["1 x 8 @ 12 kg each hand"]));
     expect(rows.map(({ label, under, title, see }) => ({ label, under, title, see }))).toEqual([
-      { label: "Ramp", under: "12 kg each hand", title: "", see: ["No shot planned: keep the camera running for a spare take."] },
-      { label: "Set 1", under: "22 kg each hand", title: "", see: ["No shot planned: keep the camera running for a spare take."] },
+      { label: "Ramp", under: "12 kg each hand", title: "", see: ["Nothing new to film from A: keep the camera running for a spare take."] },
+      { label: "Set 1", under: "22 kg each hand", title: "", see: ["Nothing new to film from A: keep the camera running for a spare take."] },
       { label: "Set 2", under: "22 kg each hand", title: "A, side, full", see: ["20 s: the whole arm path"] },
     ]);
   });
@@ -44,27 +48,30 @@ describe("filmRows", () => {
     expect(rows.map(({ then }) => then)).toEqual(["Then move the camera to C: 45 s of the 90 s rest.", "Then move the camera to A: 45 s of the 90 s rest.", null]);
   });
 
-  it("moves both of two cameras when the next set is filmed from two new marks", () => {
-    const made = block(["Side, full, set 1: back", "Front, full, set 1: knees", "Rear, full, set 2: heels", "Three-quarter, full, set 2: face"], ["2 x 8 @ 20 kg, rest 90 s"]);
-    const then = (cameras: number) => filmRows(made, plannedSets(made), marksOf(made), "kg", cameras)[0]?.then;
-    expect(then(2)).toBe("Then move the cameras to C and D: 45 s of the 90 s rest.");
-    expect(then(1)).toBe("Then move the camera to C: 45 s of the 90 s rest.");
+  it("keeps the camera running where no shot is planned at all", () => {
+    expect(rowsOf(block([], ["1 x 8 @ 20 kg"])).map(({ title, see }) => [title, ...see])).toEqual([["", "No shot planned: keep the camera running for a spare take."]]);
   });
 
-  it("gives both angles of one set, each with its own letter", () => {
-    const [first] = rowsOf(block(["Side, full, set 1, 10 s: back shape", "Front, full, set 1, nice: knees"], ["1 x 8 @ 20 kg"]));
-    expect(first?.title).toBe("A, side, full  +  B, front, full");
+  it("moves both of two cameras when the next set is filmed from two new marks", () => {
+    const made = block(["Side, full, set 1: back", "Front, full, set 1: knees", "Rear, full, set 2: heels", "Three-quarter, full, set 2: face"], ["2 x 8 @ 20 kg, rest 90 s"]);
+    expect(rowsOf(made, 2)[0]?.then).toBe("Then move camera 1 to C and camera 2 to D: 90 s of the 90 s rest.");
+    expect(rowsOf(made, 2)[1]?.title).toBe("Camera 1: C, rear, full  +  Camera 2: D, three-quarter, full");
+    expect(rowsOf(made)[0]?.then).toBe("Then move the camera to C: 45 s of the 90 s rest.");
+  });
+
+  it("gives both angles of one set to two cameras, each with its own letter", () => {
+    const [first] = rowsOf(block(["Side, full, set 1, 10 s: back shape", "Front, full, set 1, nice: knees"], ["1 x 8 @ 20 kg"]), 2);
+    expect(first?.title).toBe("Camera 1: A, side, full  +  Camera 2: B, front, full");
     expect(first?.see).toEqual(["A, 10 s: back shape", "B, nice to have: knees"]);
   });
 
-  it("puts shots for any set, demonstrations, inserts and shots of sets nobody planned after the sets", () => {
-    const rows = rowsOf(block(["Side, full, set 7: too far", "Insert, 6 s, nice: grip", "Front, full: face", "Demo, side: slowly"], ["1 x 8 @ 20 kg"]));
-    expect(rows.map(({ label, under, see }) => [label, under, ...see])).toEqual([
-      ["Set 1", "20 kg", "No shot planned: keep the camera running for a spare take."],
-      ["Any set", "", "Face"],
-      ["Demo", "", "Slowly"],
-      ["Insert", "6 s", "Nice to have: grip"],
-      ["Extra", "", "Too far", "The set it names is not planned: film it on another."],
+  it("puts demonstrations first, gives free sets to shots for any set and inserts, and says last what no set films and why", () => {
+    const rows = rowsOf(block(["Side, full, set 7: too far", "Insert, 6 s, nice: grip", "Front, full: face", "Demo, side: slowly"], ["2 x 8 @ 20 kg"]));
+    expect(rows.map(({ label, under, title, see }) => [label, under, title, ...see])).toEqual([
+      ["Demo", "no load", "D, side", "Slowly"],
+      ["Set 1", "20 kg", "C, front, full", "Face"],
+      ["Set 2", "20 kg", "B, insert, close", "Nice to have, 6 s: grip"],
+      ["Lost", "must", "No set films A", "Too far", "There is no set 7. Film it apart if you can."],
     ]);
   });
 
