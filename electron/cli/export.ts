@@ -1,6 +1,7 @@
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { DOCUMENT_IDS, type DocumentId } from "../../shared/exports";
 import { readFonts } from "../workspace/fonts";
+import { ownPaceIn } from "../workspace/own-pace";
 import { pageFor } from "../workspace/phone-page";
 import { exportOptions, writePapers, type PaperChoice } from "../workspace/papers";
 import { placesIn } from "../places";
@@ -28,16 +29,20 @@ export interface ExportFlags {
   readonly units?: PaperChoice["units"];
 }
 
-/** Writes the documents of an episode and prints the path of each; what was left out goes to stderr. */
+/**
+ * Writes the documents of an episode and prints the path of each; what was left out, and whose pace was counted at, goes to stderr.
+ * The folder the episode lies in is its library.
+ */
 export async function exportPapers(terminal: Terminal, path: string, flags: ExportFlags): Promise<ExitCode> {
   const documents = chosenDocuments(flags.only);
   const episode = await readArgument(path);
   const choice = { paper: flags.paper, units: flags.units ?? episode.session.units };
   const places = placesIn(terminal.dist);
-  const options = exportOptions(episode, choice, { fonts: await readFonts(places.fonts), page: await pageFor(documents, places.phoneSheet) });
+  const { pace, sentence } = await ownPaceIn(dirname(path));
+  const options = exportOptions(episode, choice, { fonts: await readFonts(places.fonts), page: await pageFor(documents, places.phoneSheet) }, pace);
   const written = await writePapers({ episode, documents, options, folder: flags.to });
   if (!written.ok) throw new CommandFailed(written.message);
-  for (const note of written.notes) terminal.err(`${note}\n`);
+  for (const note of [...written.notes, sentence]) terminal.err(`${note}\n`);
   await terminal.out(written.files.map((file) => `${join(flags.to, file)}\n`).join(""));
   return 0;
 }

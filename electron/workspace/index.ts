@@ -2,11 +2,11 @@ import { join } from "node:path";
 import type { BridgeEvent, EventPayload, Handlers } from "../../shared/bridge";
 import type { Episode } from "../../shared/episode";
 import type { DocumentId, FontFiles } from "../../shared/exports";
-import { DEFAULT_PACE, type Pace } from "../../shared/speech";
 import { nodeDisk, type Disk } from "./atomic-write";
 import { Episodes } from "./episodes";
 import { readFonts } from "./fonts";
 import { readImport } from "./imports";
+import { ownPaceIn } from "./own-pace";
 import { exportOptions, renderPaper, writePapers, type PaperParts } from "./papers";
 import { pageFor } from "./phone-page";
 import { problem } from "./sentences";
@@ -58,11 +58,6 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
   const episodes = new Episodes(library, disk, now, (payload) => tell({ event: "library:changed", payload }));
   const takes = new Takes(library, disk, now);
   const jobs = new Map<string, { cancelled: boolean }>();
-  /** The papers count at the speaker's own pace, as the screens do. */
-  const ownPace = async (): Promise<Pace> => {
-    const read = await readVoice(library);
-    return read.ok && read.voice !== null ? read.voice.pace : DEFAULT_PACE;
-  };
   let fonts: Promise<FontFiles> | null = null;
   const loadFonts = (): Promise<FontFiles> => {
     fonts ??= readFonts(setup.fonts).catch((error: unknown) => {
@@ -90,7 +85,7 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
         return await writePapers({
           episode,
           documents,
-          options: exportOptions(episode, { paper, units }, await partsFor(documents), await ownPace()),
+          options: exportOptions(episode, { paper, units }, await partsFor(documents), (await ownPaceIn(library)).pace),
           folder: join(library, PAPERS_FOLDER, episodes.stemOf(episode) ?? folderNameFor(episode)),
           within: library,
           disk,
@@ -107,7 +102,7 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
       return { cancelled: state !== undefined };
     },
     "papers:render": async ({ episode, document, paper, units }) => {
-      const rendered = await renderPaper(episode, document, exportOptions(episode, { paper, units }, await partsFor([document]), await ownPace()));
+      const rendered = await renderPaper(episode, document, exportOptions(episode, { paper, units }, await partsFor([document]), (await ownPaceIn(library)).pace));
       return rendered.ok ? { ok: true, base64: Buffer.from(rendered.bytes).toString("base64"), notes: [...rendered.notes] } : rendered;
     },
     "takes:list": (request) => takes.list(request),
