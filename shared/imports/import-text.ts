@@ -6,6 +6,7 @@ import { namesIn, type Mention } from "./names/find";
 import { readNotes } from "./notes/read-notes";
 import { candidatesIn } from "./order/candidates";
 import { runningOrder } from "./order/order";
+import type { Part } from "./order/speech";
 import { measurePace } from "./pace";
 import { corrected } from "./schemes/corrections";
 import { tokensOf } from "./schemes/figures";
@@ -13,7 +14,7 @@ import { readSchemes, unitOf, type PlacedStatement } from "./schemes/read-scheme
 import { statementsIn } from "./schemes/statements";
 import { sentencesIn } from "./sentences/boundaries";
 import { hesitationsIn } from "./sentences/hesitations";
-import { inOneBreath, splitAtNames } from "./sentences/split-at-names";
+import { inOneBreath, splitAtNames, splitBefore } from "./sentences/split-at-names";
 import { wordClasses } from "./sentences/word-classes";
 import { MAX_IMPORT_BYTES, readSource, tooBig, type Source } from "./source/read-source";
 import { soundsIn } from "./source/sounds";
@@ -66,13 +67,29 @@ function countedNames(words: readonly Word[], sentences: readonly Span[], mentio
   });
 }
 
+/** The parts found in sentences, and what they were found by. */
+interface Ordered {
+  readonly sentences: readonly Span[];
+  readonly said: readonly string[];
+  readonly statements: readonly PlacedStatement[];
+  readonly parts: readonly Part[];
+}
+
 function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Understood {
   const mentions = namesIn(words, skip);
-  const sentences = splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions);
-  const said = sentences.map((sentence) => plainOf(words, sentence, skip));
-  const statements = statementsFor(words, sentences, mentions, skip);
-  const candidates = candidatesIn(words, sentences, mentions, wordClasses(words));
-  const parts = runningOrder({ words, sentences, said, candidates, statements, silences: sentences.map(({ to }) => words[to]?.pause ?? 0), teaches: said.map(isTeaching) });
+  const classes = wordClasses(words);
+  const inOrder = (sentences: readonly Span[]): Ordered => {
+    const said = sentences.map((sentence) => plainOf(words, sentence, skip));
+    const statements = statementsFor(words, sentences, mentions, skip);
+    const candidates = candidatesIn(words, sentences, mentions, classes);
+    const parts = runningOrder({ words, sentences, said, candidates, statements, silences: sentences.map(({ to }) => words[to]?.pause ?? 0), teaches: said.map(isTeaching) });
+    return { sentences, said, statements, parts };
+  };
+  let read = inOrder(splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions));
+  // Two parts that begin in one sentence: it is cut, and everything is read once more.
+  const torn = read.parts.flatMap(({ from, named }) => (named !== null && named < (read.sentences[from]?.from ?? words.length) ? [named] : []));
+  if (torn.length > 0) read = inOrder(splitBefore(words, read.sentences, torn));
+  const { sentences, said, statements, parts } = read;
   return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip)].sort((a, b) => a.from - b.from), said, mentions, words), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements) };
 }
 

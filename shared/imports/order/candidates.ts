@@ -72,6 +72,7 @@ const JOINS_LIST = /^(?:(?:and|or|plus|some|a|an|the|with|few|bit|of|little|then
 /** Two and more done in turn are one list, and each of them begins: "curls and push-downs, twelve each". */
 const PAIRED_BEFORE = /\b(?:super ?sets?|super setting|pair\w*|back to back|together|alternat\w+|circuit|giant set|tri ?set|one after the other|combination|combo)\b/;
 const PAIRED_AFTER = /^(?:[\w']+ ){0,4}?(?:\d+|\w+) (?:reps |sets )?(?:of )?(?:each|both|apiece)(?! (?:side|leg|arm|hand|way|foot|direction|knee|hip|round|set|time))\b/;
+const PAIRED_BEHIND = /^(?:[\w']+ ){0,3}?(?:back to back|together|one after the other|in turn|alternat\w+|super ?set\w*)\b/;
 const IN_TURN = /\b(?:then|into|followed by|after that|next|straight|finally|before we|superset\w*|pair\w*|with)\b/;
 
 /** The whole list that a name stands in: from its first name to its last. */
@@ -121,7 +122,7 @@ export function candidatesIn(words: readonly Word[], sentences: readonly Span[],
       const right = neighbours[1];
       const joined = neighbours.some((side) => side !== null && side.other.isThing && (side.between !== "" || words[Math.max(span.from, side.other.span.from) - 1]?.text.endsWith(",") === true) && JOINS_LIST.test(side.between) && !IN_TURN.test(side.between) && side.other.name.title !== name.title);
       const chain = joined && isThing ? chainOf(words, here, place) : null;
-      const paired = chain !== null && !isInPassing(before, after, 0) && (PAIRED_BEFORE.test(text(words, Math.max(0, sentence.from - 12), chain.from)) || PAIRED_AFTER.test(text(words, chain.to, chain.to + 10)));
+      const paired = chain !== null && !isInPassing(before, after, 0) && (PAIRED_BEFORE.test(text(words, Math.max(0, sentence.from - 12), chain.from)) || [PAIRED_AFTER, PAIRED_BEHIND].some((after) => after.test(text(words, chain.to, chain.to + 10))));
       const leads = paired ? Math.max(1, strength, introduction(text(words, sentence.from, chain.from))) : strength;
       candidates.push({
         name, span, sentence: number, sure, isThing, strength: leads >= 2 ? 2 : leads === 1 ? 1 : 0,

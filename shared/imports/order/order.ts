@@ -109,7 +109,7 @@ export function runningOrder(given: Speech): Part[] {
   const head = starts[0] ?? sentences.length;
   if (head > 0) {
     const greets = said.slice(0, head).some((text) => GREETING.test(text)) || marks.length > 0;
-    parts.push({ from: 0, to: head, kind: greets ? "opening" : "talk", title: "", exercise: null, said: "", pair: null });
+    parts.push({ from: 0, to: head, kind: greets ? "opening" : "talk", title: "", exercise: null, named: null, said: "", pair: null });
   }
   marks.forEach(({ kind, candidate }, at) => {
     // Names of one sentence share it: the first keeps its words, the last has what follows, those between have none of their own.
@@ -118,7 +118,7 @@ export function runningOrder(given: Speech): Part[] {
     const leads = starts[at + 1] === start;
     const from = follows ? start + 1 : start;
     const to = leads ? (follows ? from : start + 1) : Math.max(from, starts[at + 1] ?? sentences.length);
-    parts.push({ from, to, kind, title: candidate && !candidate.name.exercise ? candidate.name.title : "", exercise: candidate?.name.exercise ?? null, said: candidate?.name.words.join(" ") ?? "", pair: candidate?.paired === true && (follows || leads) ? start : null });
+    parts.push({ from, to, kind, title: candidate && !candidate.name.exercise ? candidate.name.title : "", exercise: candidate?.name.exercise ?? null, named: candidate && !candidate.listed && !candidate.paired ? candidate.span.from : null, said: candidate?.name.words.join(" ") ?? "", pair: candidate?.paired === true && (follows || leads) ? start : null });
   });
   return parts;
 }

@@ -1,4 +1,5 @@
 import { NUMBER_VALUES } from "../../speech";
+import { hasWork } from "../schemes/compose";
 import type { Statement } from "../schemes/statement";
 import type { Candidate } from "./candidates";
 import { statementsIn, type Indexed, type Speech } from "./speech";
@@ -41,7 +42,11 @@ export function points(speech: Indexed, at: number, inCircuit: boolean): number 
   sum += Math.min(1.2, teaching * 0.4);
   // Sets are done in silence.
   if (speech.silences.slice(sentence, until).some((seconds) => seconds >= WORKING)) sum += inCircuit ? 1.2 : 0.6;
-  if (candidate.name.sound === "" && !isCountedFrom(speech, at)) sum -= inCircuit && strength === 2 ? 0.5 : 2;
+  if (candidate.name.sound === "" && !isCountedFrom(speech, at)) {
+    // A name that no list holds needs more: sets, or work that is said and then done in silence.
+    const isDone = strength > 0 && after.some(({ says, rank }) => rank === "part" && hasWork(says)) && speech.silences.slice(sentence, until).some((seconds) => seconds >= WORKING);
+    sum -= isDone ? 0.7 : inCircuit && strength === 2 ? 0.5 : 2;
+  }
   if (candidate.name.everyday && strength === 0) sum -= 1;
   if (!isThing) sum -= 5;
   if (sure < 0.95) sum -= strength === 0 ? 0.8 : 0.2;

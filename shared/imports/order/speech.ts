@@ -9,6 +9,8 @@ export interface Part extends Span {
   readonly kind: BlockKind;
   readonly title: string;
   readonly exercise: Exercise | null;
+  /** The word its name begins at; null for other parts and for those of a list. */
+  readonly named: number | null;
   /** Its name as it was said; empty for other parts. */
   readonly said: string;
   /** The same number for exercises that are begun in one breath and done in turn. */

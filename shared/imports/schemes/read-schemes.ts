@@ -16,7 +16,7 @@ export type PlacedStatement = Ordered;
 const SAME_REACH = 6;
 
 /** Said within one exercise, "through it twice" is about that one; these are about all. */
-const ABOUT_ALL = /\b(?:rounds?|circuit|whole|everything|again|exercises?|moves?|stations?|total|lot)\b/;
+const ABOUT_ALL = /\b(?:(?:go|going|goes|run) (?:a?round |through )?(?:them|these|those)|both|altogether|rounds?|circuit|whole|everything|again|exercises?|moves?|stations?|total|lot)\b/;
 
 /** A number of sets beside the work it counts is that exercise's own: "thirty seconds each leg, and we go through it twice". */
 const isOwn = (statement: PlacedStatement, statements: readonly PlacedStatement[]): boolean =>

@@ -13,13 +13,13 @@ const ELSEWHERE = new RegExp(String.raw` (?:${[
   String.raw`if you're (?:a|new|just|more|advanced|brand|feeling|already|strong|stronger|returning|short)`,
   String.raw`if you are (?:a|new|just|more|advanced)|if this is your first|if it's your first|beginners?|new to (?:this|it)`,
   String.raw`some people|most people|somebody|someone|people (?:do|will|say|go)|instead of|rather than|next (?:week|time|month)`,
-  String.raw`eventually|work(?:ing)? (?:your way )?up to|build(?:ing)? up to`,
+  "eventually",
   String.raw`my (?:best|record|max|pb)`,
   String.raw`i could|could do|i'd (?:planned|written|said)|i planned|don't do|don't need|never do`,
   String.raw`more advanced`,
 ].join("|")}) `);
-/** Said of others, a few words back. */
-const OTHERS = / (?:my (?:wife|husband|brother|sister|friend|coach|mate|clients?|dad|mum|mom|neighbour|boss|son|daughter)|a (?:friend|client|guy|lady|woman|man|mate)|he's|she's|he|she) (?:\S+ ){0,5}$/;
+/** Said of others or of later, a few words back. */
+const OTHERS = / (?:my (?:wife|husband|brother|sister|friend|coach|mate|clients?|dad|mum|mom|neighbour|boss|son|daughter)|a (?:friend|client|guy|lady|woman|man|mate)|he's|she's|he|she|work(?:ing)? (?:your way )?up to|build(?:ing)? up to) (?:\S+ ){0,5}$/;
 const TOP_SET = /^ a (?:\w+ )?(?:top|heavy|hard|work|working) /;
 const AFTERWARDS = /^(?: (?!and |but |so |\|)\S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i|was (?:in|on|the plan|what|my))\b/;
 /** "Three sets of six this time". */
@@ -102,6 +102,17 @@ function placesOf({ placeOf }: Heard, tokens: readonly Token[], names: readonly 
   });
 }
 
+/** Does a name stand within the stretch? */
+function crosses(places: readonly number[], start: number, end: number): boolean {
+  let [low, high] = [0, places.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((places[middle] ?? 0) <= start) low = middle + 1;
+    else high = middle;
+  }
+  return (places[low] ?? Infinity) < end - 1;
+}
+
 /** The text with some stretches made unreadable, their outer blanks kept. */
 function masked(text: string, taken: readonly (readonly [number, number])[]): string {
   let out = "";
@@ -134,6 +145,8 @@ export function statementsIn(tokens: readonly Token[], names: readonly number[] 
         find.lastIndex = Math.max(start + 1, end);
         const phrase = read(match.groups ?? {}, match);
         if (!phrase || isElsewhere(heard.text, start, end, phrase.rank === "extra" && phrase.says.restSeconds !== undefined)) continue;
+        // "Three times incline push-ups fifteen": the times are not this exercise's.
+        if (phrase.rank === "whole" && / times /.test(match[0]) && crosses(places, start, end)) continue;
         const statement = statementOf(phrase, heard, start, end);
         if (!statement || (phrase.says.restSeconds !== undefined && phrase.says.seconds === undefined && isAfterRound(heard.text.slice(start, end + 48)))) continue;
         found.push(statement);

@@ -22,7 +22,7 @@ const OTHER = String.raw`(?! (?:seconds?(?! set)|secs?|minutes?|mins?|percent|de
 const UP_TO = String.raw`(?:up to|go to|goes to|going to|move to|to|at|with|got|have|on|then|it's|next one's|next is)`;
 
 const ATOMS = new RegExp([
-  String.raw` (?<sets>(?:[2-9]|1\d)(?: \w+){0,2}?(?: sets?| rounds?| by \d| x \d| \d+s|(?: times)? through| singles| doubles| triples))(?= |s )`,
+  String.raw` (?<sets>(?:[2-9]|1\d)(?: (?!warm|ramp|build|feeder|light|easy|more)\w+){0,2}?(?: sets?| rounds?| by \d| x \d| \d+s|(?: times)? through| singles| doubles| triples))(?= |s )`,
   String.raw` (?<counts>that counts|proper set|that's a work(?:ing)? set|the work set)(?= )`,
   String.raw` (?<ramp>(?:warm|ramp|build|work)(?:ed|ing|s)? up|warm ups|feeder sets?|(?:lighter|light|easier|prep) sets?|to feel (?:it|the)|get (?:a|the) feel)(?= )`,
   String.raw` (?<work>(?:working|work|main|real|heavy) (?:sets?|weights?|part)|ready|top sets?|for real|then the real|now it's|now for|that's the end of)(?= )`,

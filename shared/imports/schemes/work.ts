@@ -3,7 +3,7 @@ import { before, N, number, secondsOf, TIME, type Phrase, type Saying } from "./
 
 /** Sets, reps, times and distances as coaches say them. */
 
-const SETS = String.raw`(?:sets?|rounds?|rotations?|circuits?|passes|trips|goes|times through|times round)`;
+const SETS = String.raw`(?:sets?|rounds?|rotations?|circuits?|passes|trips|goes|times through|times round(?! \d))`;
 const KIND = String.raw`(?: (?:working|work|hard|total|top|back off|backoff|down|drop back|warm up|lighter|light|easy|easier|ramp up|build up|straight|solid|good|heavy|more|full|whole|big|clean|quality|slow|of these|of those|of them|of that|of this))*`;
 const RANGE = String.raw`(?<low>${N})(?: (?:to|or|through|up to|till) (?<high>${N}))?`;
 /** "Six slow ones per side". */

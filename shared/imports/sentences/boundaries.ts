@@ -20,7 +20,7 @@ const isSigned = (words: readonly Word[]): boolean => words.filter(({ text }) =>
 
 /** Phrases that open a sentence wherever they stand; points for an end before them. */
 const OPENERS: readonly (readonly [RegExp, number])[] = [
-  [/^(?:okay|ok|alright|all right|anyway|anyways|right so|right then|right now then|right let's|moving on|so first up|so next up|so first off|so number one|so exercise one|next up|up next|next exercise|next one|next we|first up|first exercise|second exercise|third exercise|last exercise|final exercise|last but not least|last one|number (?:one|two|three|four|five|six)|exercise (?:number )?(?:one|two|three|four|five|six|\d)|and then we|and next|then we|by the way|to warm up|for (?:the|our|your) warm up|warm up (?:is|first|time)|to finish|to start)\b/, 2.4],
+  [/^(?:okay|ok|alright|all right|anyway|anyways|right so|right then|right now then|right let's|moving on|so first up|so next up|so first off|so number one|so exercise one|next up|up next|next exercise|next one|next we|first up|first exercise|second exercise|third exercise|last exercise|final exercise|last but not least|last one|number (?:one|two|three|four|five|six)|exercise (?:number )?(?:one|two|three|four|five|six|\d)|and then we|and next|then we|by the way|(?:and |so |okay )*that's (?:it|all|us|everything|the lot) (?:for|done|today|folks|from|everyone|everybody|guys)|to warm up|for (?:the|our|your) warm up|warm up (?:is|first|time)|to finish|to start)\b/, 2.4],
   [/^(?:so (?:we|i|you|the|this|that|let's|what|today|first|next|now|for|here|there|just|it|if|when|go|get|grab)|now (?:we|i|you|the|this|that|let's|what|for|if|when|it|here|go|get|grab|remember)|and (?:that's|this is|remember|again|don't|make sure|we're|we'll|you're|you'll|you want|i want|if you|it's)|but (?:we|i|you|don't|if|it|that|this|just|remember)|because (?:we|i|you|it|this|that))\b/, 1.3],
   [/^(?:let's|let me|remember|make sure|don't forget|welcome|hello|hi|hey|thanks|thank you|see you|well done|good job|great job|great work|good work|nice work|that's it|that's all|here we go|off we go|there we go|there you go|as always|today (?:we|i|it|the|you|is (?:a|all|going)|i'm|we're|it's)\b|three two one|in this (?:video|session|episode|workout))\b/, 1.5],
   [/^(?:don't (?:let|lean|round|rush|swing|bounce|lock|drop|arch|shrug|hold|push|pull|force|flare|lift|yank|jerk|twist|curl|roll|squat|go|come|stand|kick|hunch|tip|wobble|crank|bang|dip|cave)|do not|never|if (?:your|you|that|it)\b|if (?:this|there's)|make sure)\b/, 1.35],
@@ -75,7 +75,9 @@ function pointsFor({ words, classes, ends }: Reading, from: number, at: number):
   }
   // "Cave in, if": what follows cannot be what the small word leads to, so it belongs to the verb before.
   const particle = /^(?:in|on|over|through|by|under|around)$/.test(previous) && /^(?:if|when|and|so|but|don't|keep|make|then|we|i|you|okay|alright|that's|three|four|five|two|rest|hold|squeeze|push|pull|drive|breathe|remember|because|never|try)$/.test(word.plain);
-  if (NOT_LAST.has(previous) && !particle) points -= SOMETIMES_LAST.test(previous) && word.pause >= 0.45 ? 0.5 : 2;
+  // "Three rounds of that": the small word is all there is.
+  const pointed = /^(?:that|this|those|these|it)$/.test(previous) && /^(?:of|for|like|do|did|doing|with)$/.test(words[at - 2]?.plain ?? "");
+  if (NOT_LAST.has(previous) && !particle && !pointed) points -= SOMETIMES_LAST.test(previous) && word.pause >= 0.45 ? 0.5 : 2;
   if (NOT_FIRST.has(word.plain)) points -= 2;
   // Numbers hold together with what they count, and with each other: "eight to ten", "three sets of eight at forty kilos".
   if (NUMBER.test(previous) && (MEASURED.test(word.plain) || NUMBER.test(word.plain))) points -= 1.5;
@@ -84,6 +86,7 @@ function pointsFor({ words, classes, ends }: Reading, from: number, at: number):
   if (ends.has(at) && !NUMBER.test(word.plain)) points += /^(?:so|hold|grab|and|we|we're|you|your|feet|hands|elbows|one|this|same|set|over|use|take|sit|lie|stand|get)$/.test(word.plain) ? 0.8 : 0.3;
   // "Reverse lunges next": the turn may stand after the name.
   if (ends.has(at) && word.plain === "next" && word.pause < 0.45 && !/^(?:we|up|is|exercise|one|i|you|it|on|comes|we've|we're|it's|i've|movement|move|set)$/.test(words[at + 1]?.plain ?? "we")) points -= 3;
+  if (ends.has(at) && /^(?:at|for|with|on|times)$/.test(word.plain) && word.pause < 0.45) points -= 1.5;
   if (ends.has(at) && /^to (?:finish|start|begin|close|end)\b/.test(rest) && word.pause < 0.45) points -= 4;
   if (/^and a (?:half|quarter)\b/.test(rest)) points -= 4;
   // "Exercise number one", "and then to finish": one turn, however many words open it.

@@ -12,7 +12,7 @@ const INTRODUCED = 9;
 
 const NUMBER = String.raw`(?:\d[\d.x-]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|sixty|ninety|hundred|dozen)`;
 /** Sets, or reps of a kind, a few words after a name. */
-const COUNTED = new RegExp(String.raw`^(?:[\w'.]+ ){0,8}?${NUMBER}(?: (?:good|working|more|of those|of these|total|straight))* (?:sets?|rounds?|by|x|reps?|repetitions|times|tens|fives|eights|twelves|triples|(?:on |to |per |for )?(?:each|per|a) (?:side|leg|arm))\b`);
+const COUNTED = new RegExp(String.raw`^(?:[\w'.]+ ){0,8}?${NUMBER}(?: (?:good|working|more|of those|of these|total|straight))* (?:sets?|rounds?|by|x|reps?|repetitions|times|of (?:those|these|them)|tens|fives|eights|twelves|triples|(?:on |to |per |for )?(?:each|per|a) (?:side|leg|arm))\b`);
 /** So many words after a name are looked at. */
 const AHEAD = 12;
 /** Words before a name that only lead to it: "and the", "so for our". */
@@ -36,11 +36,32 @@ function turnBefore(words: readonly Word[], mention: Mention, floor: number): nu
 }
 
 /** The fewest words before a name that introduce it for certain: "and the next one on the list is a". */
-function introductionBefore(words: readonly Word[], mention: Mention, floor: number): number | null {
-  for (let at = mention.from - 1; at >= floor && at >= mention.from - INTRODUCED; at -= 1) {
-    if (introduction(plainOf(words, at, mention.from)) === 2) return at;
+function introductionBefore(words: readonly Word[], name: number, floor: number): number | null {
+  for (let at = name - 1; at >= floor && at >= name - INTRODUCED; at -= 1) {
+    if (introduction(plainOf(words, at, name)) === 2) return at;
   }
   return null;
+}
+
+/** The words before that only lead to what comes. */
+function leadBefore(words: readonly Word[], place: number, floor: number): number {
+  let at = place;
+  while (at - 1 >= floor && BEFORE.test(words[at - 1]?.plain ?? "")) at -= 1;
+  return at;
+}
+
+/** Cuts sentences before names that turned out to begin a part of their own. */
+export function splitBefore(words: readonly Word[], sentences: readonly Span[], names: readonly number[]): Span[] {
+  let next = 0;
+  return sentences.flatMap(({ from, to }) => {
+    const edges = [from];
+    for (; next < names.length && (names[next] ?? Infinity) < to; next += 1) {
+      const name = names[next] ?? 0;
+      const at = leadBefore(words, introductionBefore(words, name, from) ?? name, from);
+      if (at > (edges.at(-1) ?? from)) edges.push(at);
+    }
+    return edges.map((edge, place) => ({ from: edge, to: edges[place + 1] ?? to }));
+  });
 }
 
 /** A name without the words that lead to it; "bench" or "zottman" right before a name is part of it. */
@@ -108,8 +129,8 @@ export function splitAtNames(words: readonly Word[], sentences: readonly Span[],
       let at = turn;
       if (at === null && isCounted(words, mention, mentions[next + 1], { from: cuts.at(-1) ?? from, to }) && !(last && isJoined(words, last, mention))) {
         const clause = clauseBefore(words, mention, floor);
-        at = clause ?? introductionBefore(words, mention, floor) ?? turnBefore(words, mention, floor) ?? bareName(words, mention, last, floor);
-        while (clause === null && at - 1 >= floor && BEFORE.test(words[at - 1]?.plain ?? "")) at -= 1;
+        at = clause ?? introductionBefore(words, mention.from, floor) ?? turnBefore(words, mention, floor) ?? bareName(words, mention, last, floor);
+        if (clause === null) at = leadBefore(words, at, floor);
       }
       if (at !== null && at > from && at > (cuts.at(-1) ?? from)) cuts.push(at);
       last = mention;

@@ -79,6 +79,21 @@ const SAID: readonly (readonly [string, string])[] = [
   ["three sets i said four before but it's three of twelve", "3 x 12"],
   ["half a minute each side twice", "2 x 30 s each side"],
   ["three sets of ten with ten kilos on each side", "3 x 10 @ 10 kg"],
+  ["three sets of five no hang on i changed it three sets of six", "3 x 6"],
+  ["three sets of eight was in the book i think but that's not happening so three sets of six", "3 x 6"],
+  ["three sets of twelve and we do it with a tempo so two seconds when you open no pause there one second to close and hold it for two seconds", "3 x 12, tempo 2-0-1-2"],
+  ["we go up to seventy and we're doing three sets of six", "3 x 6 @ 70 kg"],
+  ["one rep on the right and one rep on the left that's one set and three sets of that", "3 x 1 each side"],
+  ["eight on one leg and then eight on the other leg and we do that twice", "2 x 8 each side"],
+  ["take one of the twelve kilo dumbbells twelve reps each side three sets", "3 x 12 each side @ 12 kg"],
+  ["a pair of twenty twos twenty two each hand and twelve reps and that's gonna be three sets as well", "3 x 12 @ 22 kg each hand"],
+  ["a hundred and forty kilos three sets of three three minutes rest take ten kilos off if it's too heavy", "3 x 3 @ 140 kg, rest 3 min"],
+  ["three sets of eight nice one down two to go", "3 x 8"],
+  ["i take off ten a side so now we've got eighty kilos and it's three sets of eight", "3 x 8 @ 80 kg"],
+  ["four times thirty metres with twenty fours and then stretch the hips for a minute each side", "4 x 30 m @ 24 kg each hand"],
+  ["three sets of ten and last one left now the other side", "3 x 10"],
+  ["eight to ten clean reps and we do three sets of those", "3 x 8-10"],
+  ["one time sixty seconds", "1 x 60 s"],
 ];
 
 /** The working set line heard when this is said of an exercise. */
