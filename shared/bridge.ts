@@ -14,7 +14,7 @@ export const episodeFileName = z.string().max(160).regex(/^[^/\\:*?"<>|\u0000-\u
   // Names that are devices on Windows, whatever follows the dot.
   .refine((name) => !/^(?:con|prn|aux|nul|com\d|lpt\d)\./i.test(name), "this name belongs to a device on some computers");
 
-export const documentId = z.enum(["shot-list.pdf", "shot-list.docx", "voiceover.pdf", "voiceover.docx", "voiceover.txt", "cue-card.pdf", "cue-card.docx", "captions.vtt", "captions.srt", "handout.pdf", "phone-sheet.html"]);
+export const documentId = z.enum(["shot-list.pdf", "shot-list.docx", "pocket-list.pdf", "voiceover.pdf", "voiceover.docx", "voiceover.txt", "cue-card.pdf", "cue-card.docx", "captions.vtt", "captions.srt", "handout.pdf", "phone-sheet.html"]);
 const paperSize = z.enum(["a4", "letter"]);
 const units = z.enum(["kg", "lb"]);
 

@@ -1,6 +1,7 @@
 import { captionsSrt, captionsVtt } from "./captions";
 import { handoutPdf } from "./handout";
 import { phoneSheet } from "./phone-sheet";
+import { pocketListPdf } from "./pocket-list";
 import { shotListDocx, shotListPdf } from "./shot-list";
 import type { DocumentId, Exporter } from "./types";
 import { cueCardDocx, cueCardPdf, voiceoverDocx, voiceoverPdf, voiceoverTxt } from "./voiceover";
@@ -12,11 +13,11 @@ export { captionLimitsOf, captionsOf, spelledForReader, type CaptionOptions, typ
 export { fileNameFor } from "./file-name";
 export { phoneSession, type PhoneBlock, type PhoneExtra, type PhoneMark, type PhonePage, type PhoneSession, type PhoneSet, type PhoneShot } from "./phone-sheet";
 export { weighedWords, type WeighedWord } from "./voiceover/emphasis";
-export { captionsSrt, captionsVtt, cueCardDocx, cueCardPdf, handoutPdf, phoneSheet, shotListDocx, shotListPdf, voiceoverDocx, voiceoverPdf, voiceoverTxt };
+export { captionsSrt, captionsVtt, cueCardDocx, cueCardPdf, handoutPdf, phoneSheet, pocketListPdf, shotListDocx, shotListPdf, voiceoverDocx, voiceoverPdf, voiceoverTxt };
 
 /** Every document there is, in the order a coach needs them. */
 export const EXPORTERS: readonly Exporter[] = [
-  shotListPdf, shotListDocx, voiceoverPdf, voiceoverDocx, voiceoverTxt, cueCardPdf, cueCardDocx, captionsVtt, captionsSrt, handoutPdf, phoneSheet,
+  shotListPdf, shotListDocx, pocketListPdf, voiceoverPdf, voiceoverDocx, voiceoverTxt, cueCardPdf, cueCardDocx, captionsVtt, captionsSrt, handoutPdf, phoneSheet,
 ];
 
 /** @throws {Error} when no exporter has the id */

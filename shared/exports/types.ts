@@ -1,10 +1,11 @@
 import type { Episode, Units } from "../episode";
 import type { Pace } from "../speech";
+import type { MeasuredLine } from "./captions/build";
 import type { PhonePage } from "./phone-sheet/types";
 
 export type PaperSize = "a4" | "letter";
 export const DOCUMENT_IDS = [
-  "shot-list.pdf", "shot-list.docx", "voiceover.pdf", "voiceover.docx", "voiceover.txt", "cue-card.pdf", "cue-card.docx", "captions.vtt", "captions.srt", "handout.pdf", "phone-sheet.html",
+  "shot-list.pdf", "shot-list.docx", "pocket-list.pdf", "voiceover.pdf", "voiceover.docx", "voiceover.txt", "cue-card.pdf", "cue-card.docx", "captions.vtt", "captions.srt", "handout.pdf", "phone-sheet.html",
 ] as const;
 /** A document and its file format; also the end of its file name. */
 export type DocumentId = (typeof DOCUMENT_IDS)[number];
@@ -25,6 +26,8 @@ export interface ExportOptions {
   readonly units: Units;
   readonly fonts: FontFiles;
   readonly pace: Pace;
+  /** How long say lines really took, by line id; only captions ask for it. */
+  readonly measured?: ReadonlyMap<string, MeasuredLine>;
   /** Script and style of the phone sheet; only that document needs them. The caller reads the files. */
   readonly page?: PhonePage;
   /** ISO date written into the file as its date; same input, same bytes. */

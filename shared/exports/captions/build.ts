@@ -1,28 +1,29 @@
 import { episodeClocks } from "../../clocks";
 import { blockName, type Block, type Episode } from "../../episode";
 import { framesToSeconds } from "../../filming";
-import { CAPTION_LIMITS, UPRIGHT_LIMITS, captionFaults, paceOf, spokenLines, spokenSeconds, type CaptionLimits, type Cue, type Pace } from "../../speech";
+import { CAPTION_LIMITS, HANDLE_SECONDS, UPRIGHT_LIMITS, captionFaults, paceOf, speak, spokenLines, spokenSeconds, type BlockScreenClock, type CaptionLimits, type Cue, type Pace } from "../../speech";
 import { atomsOf, type Atom } from "./atoms";
 import { cutCaptions, type Piece, type TimedAtom } from "./cut";
 import { showCaptions } from "./show";
 
-/** When a say line was really spoken, as measured: from the start of its block, and for how long. Seconds. */
+/** How a say line was really spoken, as measured. Seconds. */
 export interface MeasuredLine {
-  readonly from: number;
   readonly seconds: number;
+  /** From the start of its block; without it the line follows the one before. */
+  readonly from?: number;
 }
 
 export interface CaptionOptions {
   /** The speaker's own pace, or what the series knows of it. */
   readonly pace?: Pace;
   readonly limits?: CaptionLimits;
-  /** Measured times by line id, from a read-through; lines without one are timed at the pace. */
+  /** Measured times by line id, from takes; lines without one are timed at the pace. */
   readonly measured?: ReadonlyMap<string, MeasuredLine>;
 }
 
 export interface EpisodeCaptions {
   readonly cues: readonly Cue[];
-  /** Where words had to be hurried or limits could not be kept, in sentences. */
+  /** How many lines were timed by takes, where words had to be hurried or limits could not be kept; in sentences. */
   readonly notes: readonly string[];
 }
 
@@ -52,14 +53,32 @@ interface Placed {
  * @param starts - of the block, and `length` its picture; seconds
  */
 function placeBlock(block: Block, starts: number, length: number, pace: Pace, limits: CaptionLimits, measured: CaptionOptions["measured"]): Placed {
-  const lines = spokenLines(block, length, pace);
+  const lines = spokenLines(block, length, pace, measured);
   const said = spokenSeconds(lines);
   const factor = said > length && said > 0 ? length / said : 1;
   const atoms = lines.flatMap(({ line, from, seconds }): TimedAtom[] => {
-    const real = measured?.get(line.id);
-    return timed(atomsOf(line.text, pace, limits.lineCharacters), starts + (real?.from ?? from * factor), real && seconds > 0 ? real.seconds / seconds : factor);
+    const real = measured?.get(line.id)?.from;
+    const counted = speak(line.text, pace).seconds;
+    const stretch = counted > 0 ? seconds / counted : 1;
+    return timed(atomsOf(line.text, pace, limits.lineCharacters), starts + (real ?? from * factor), real === undefined ? stretch * factor : stretch);
   });
   return { atoms: [...atoms].sort((a, b) => a.from - b.from), over: Math.max(0, said - length) };
+}
+
+/** A block's picture: its clip; until that is set what its words and the handles need, where takes count for the words. Seconds. */
+function pictureSeconds(block: Block, { seconds, from }: BlockScreenClock, pace: Pace, measured: CaptionOptions["measured"]): number {
+  const isMeasured = from === "words" && block.lines.some(({ id }) => measured?.has(id));
+  return isMeasured ? spokenSeconds(spokenLines(block, 0, pace, measured)) + HANDLE_SECONDS : seconds;
+}
+
+/** "2 of 5 lines are timed by their takes, the others at the pace."; empty where there is no take. */
+function takeNotes(episode: Episode, pace: Pace, measured: CaptionOptions["measured"]): string[] {
+  const lines = episode.blocks.flatMap((block) => spokenLines(block, 0, pace));
+  const timed = lines.filter(({ line }) => measured?.has(line.id)).length;
+  if (timed === 0) return [];
+  const others = lines.length - timed;
+  if (others === 0) return [timed === 1 ? "The one line is timed by its take." : `All ${timed} lines are timed by their takes.`];
+  return [`${timed} of ${lines.length} lines ${timed === 1 ? "is timed by its take" : "are timed by their takes"}, the ${others === 1 ? "other" : "others"} at the pace.`];
 }
 
 /** Limits that could not be kept, once for each kind; the files are written all the same. */
@@ -72,19 +91,20 @@ function faultNotes(cues: readonly Cue[], limits: CaptionLimits): string[] {
 }
 
 /**
- * The captions of an episode from its script and its picture: words at the speaker's pace on each block's clip, spelled for the
+ * The captions of an episode from its script and its picture: words by their takes, else at the speaker's pace, on each block's clip, spelled for the
  * reader, broken at phrases, within the limits. When a clip's length changes, ask again: what follows moves with it.
  *
  * No caption reaches over a block's first words; where words do not fit their clip, they are hurried and a note says so.
  */
 export function captionsOf(episode: Episode, options: CaptionOptions = {}): EpisodeCaptions {
-  const pace = options.pace ?? paceOf(episode);
+  const pace = paceOf(episode, options.pace);
   const limits = options.limits ?? captionLimitsOf(episode);
-  const { blocks, seconds: end } = episodeClocks(episode, pace).screen;
-  const notes: string[] = [];
+  const { blocks } = episodeClocks(episode, pace).screen;
+  const notes = takeNotes(episode, pace, options.measured);
   let starts = 0;
   const placed = episode.blocks.map((block, at): Placed => {
-    const length = blocks[at]?.seconds ?? 0;
+    const clock = blocks[at];
+    const length = clock ? pictureSeconds(block, clock, pace, options.measured) : 0;
     const mine = placeBlock(block, starts, length, pace, limits, options.measured);
     starts += length;
     if (Math.round(mine.over) > 0) notes.push(`${blockName(block)}: the words take ${Math.round(mine.over)} s longer than the clip; its captions are hurried to fit.`);
@@ -92,6 +112,7 @@ export function captionsOf(episode: Episode, options: CaptionOptions = {}): Epis
   });
   // From the last block to the first: each must know when the words after it begin.
   const pieces: Piece[][] = [];
+  const end = starts;
   let until = end;
   for (const { atoms } of [...placed].reverse()) {
     pieces.unshift(cutCaptions(atoms, until, limits));

@@ -10,8 +10,8 @@ const NO_WORDS = "Nothing is said in this episode, so the captions are empty.";
 
 const captions = (id: "captions.vtt" | "captions.srt", title: string, mime: string, source: string, write: (cues: readonly Cue[]) => string): Exporter => ({
   meta: { id, title, extension: id === "captions.vtt" ? "vtt" : "srt", mime, source },
-  render: async (episode, { pace }) => {
-    const { cues, notes } = captionsOf(episode, { pace });
+  render: async (episode, { pace, measured }) => {
+    const { cues, notes } = captionsOf(episode, { pace, ...(measured ? { measured } : {}) });
     return { bytes: new TextEncoder().encode(write(cues)), notes: cues.length === 0 ? [NO_WORDS] : notes };
   },
 });

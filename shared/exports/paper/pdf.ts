@@ -1,6 +1,7 @@
 import { PDFDocument } from "pdf-lib";
 import type { ExportOptions, PaperSize, Rendered } from "../types";
 import { FontBook } from "./fonts";
+import { paintFolds, PANEL_MARGIN, PANELS, panelMatrix, panelSize, type Margins } from "./fold";
 import { Form } from "./form";
 import { layout } from "./layout";
 import { Outline } from "./outline";
@@ -67,17 +68,19 @@ interface Plan {
 /** Cuts a paper into pages; nothing is drawn yet. */
 async function plan(paper: Paper, options: PdfOptions): Promise<Plan> {
   const doc = await PDFDocument.create({ updateMetadata: false });
-  const size = PAGE_SIZES[options.paper];
-  const width = size.width - 2 * MARGIN.side;
+  const sheetSize = PAGE_SIZES[options.paper];
+  const size = paper.folded ? panelSize(sheetSize) : sheetSize;
+  const margin: Margins = paper.folded ? PANEL_MARGIN : MARGIN;
+  const width = size.width - 2 * margin.side;
   const fonts = await FontBook.load(doc, options.fonts, paper);
   const tagger = new Tagger(doc);
   const form = new Form(doc, tagger);
   const outline = new Outline(doc);
 
   const foot = lines(paper.foot, width - PAGE_NUMBER_WIDTH, { size: SIZES.foot, grey: true }, fonts).slice(0, FOOT_LINES);
-  const footTop = size.height - MARGIN.bottom - Math.max(1, foot.length) * SIZES.foot * FOOT_LEADING;
+  const footTop = size.height - margin.bottom - Math.max(1, foot.length) * SIZES.foot * FOOT_LEADING;
   const bottom = footTop - 12;
-  const topOf = (head: RunningHead | null) => MARGIN.top + (head ? HEAD_ROOM : 0);
+  const topOf = (head: RunningHead | null) => margin.top + (head ? HEAD_ROOM : 0);
 
   const sheets: Sheet[] = [];
   for (const section of paper.sections) {
@@ -96,26 +99,37 @@ async function plan(paper: Paper, options: PdfOptions): Promise<Plan> {
       }
     });
   }
-  if (sheets.length === 0) sheets.push({ head: null, parts: [], end: MARGIN.top });
+  if (sheets.length === 0) sheets.push({ head: null, parts: [], end: margin.top });
 
   const last = sheets.at(-1);
   const lastPage = last ? (last.end - topOf(last.head)) / (bottom - topOf(last.head)) : 0;
   const draw = async (): Promise<Rendered> => {
-    sheets.forEach((sheet, i) => {
-      const page = doc.addPage([size.width, size.height]);
+    const newPage = () => {
+      const page = doc.addPage([sheetSize.width, sheetSize.height]);
       tagger.addPage(page);
-      const pen = new Pen(page, size.height, fonts, tagger);
-      if (sheet.head) paintHead(pen, sheet.head, width, fonts);
+      return page;
+    };
+    const paint = (pen: Pen, sheet: Sheet, i: number): void => {
+      if (sheet.head) paintHead(pen, sheet.head, width, margin, fonts);
       for (const part of sheet.parts) {
         const { tops } = stack(part.pieces);
-        part.pieces.forEach((piece, p) => piece.paint(pen, MARGIN.side, part.top + (tops[p] ?? 0)));
+        part.pieces.forEach((piece, p) => piece.paint(pen, margin.side, part.top + (tops[p] ?? 0)));
       }
       pen.artifact(() => {
         const line = (l: number) => footTop + (l + 0.5) * SIZES.foot * FOOT_LEADING + SIZES.foot * 0.33;
-        foot.forEach((text, l) => pen.text(text, MARGIN.side, line(l)));
+        foot.forEach((text, l) => pen.text(text, margin.side, line(l)));
         const number = `${i + 1} / ${sheets.length}`;
-        pen.show(number, "semibold", SIZES.foot, size.width - MARGIN.side - fonts.measure(number, "semibold", SIZES.foot), line(0), 0);
+        pen.show(number, "semibold", SIZES.foot, size.width - margin.side - fonts.measure(number, "semibold", SIZES.foot), line(0), 0);
       });
+    };
+    let page = newPage();
+    sheets.forEach((sheet, i) => {
+      const isNew = i > 0 && (!paper.folded || i % PANELS === 0);
+      if (isNew) page = newPage();
+      if (paper.folded && i % PANELS === 0) paintFolds(new Pen(page, sheetSize.height, fonts, tagger), sheetSize);
+      const pen = new Pen(page, size.height, fonts, tagger);
+      if (paper.folded) pen.within(panelMatrix(i, sheetSize), () => paint(pen, sheet, i));
+      else paint(pen, sheet, i);
     });
 
     tagger.finish();
@@ -128,16 +142,16 @@ async function plan(paper: Paper, options: PdfOptions): Promise<Plan> {
   return { pages: sheets.length, lastPage, draw };
 }
 
-function paintHead(pen: Pen, head: RunningHead, width: number, fonts: FontBook): void {
+function paintHead(pen: Pen, head: RunningHead, width: number, margin: Margins, fonts: FontBook): void {
   const set = { size: SIZES.head } as const;
   // The right side keeps its width; the left gives way.
   const right = lines(head.right, width * HEAD_RIGHT, set, fonts)[0];
   const left = lines(head.left, width - (right?.width ?? 0) - 16, set, fonts)[0];
-  const baseline = MARGIN.top + SIZES.head;
+  const baseline = margin.top + SIZES.head;
   pen.artifact(() => {
-    if (left) pen.text(left, MARGIN.side, baseline);
-    if (right) pen.text(right, MARGIN.side + width - right.width, baseline);
-    pen.rule("heavy", MARGIN.side, MARGIN.top + 17, width);
+    if (left) pen.text(left, margin.side, baseline);
+    if (right) pen.text(right, margin.side + width - right.width, baseline);
+    pen.rule("heavy", margin.side, margin.top + 17, width);
   });
 }
 

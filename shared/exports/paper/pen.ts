@@ -26,6 +26,13 @@ export class Pen {
 
   constructor(readonly page: PDFPage, readonly height: number, private readonly fonts: FontBook, private readonly tagger: Tagger) {}
 
+  /** Draws a smaller page within this one. @param matrix - as PDF writes it, from the smaller page's points to this one's */
+  within(matrix: readonly [number, number, number, number, number, number], draw: () => void): void {
+    this.put(PDFOperator.of(Op.PushGraphicsState), PDFOperator.of(Op.ConcatTransformationMatrix, matrix.map(num)));
+    draw();
+    this.put(PDFOperator.of(Op.PopGraphicsState));
+  }
+
   mark(tag: Tag, draw: () => void): void {
     this.tagger.mark(this.page, tag, draw);
   }

@@ -221,6 +221,8 @@ export interface Paper {
   readonly subject: string;
   readonly language: "en-GB";
   readonly sections: readonly Section[];
+  /** Four small pages on every sheet, for a PDF that is folded twice. Fields have no place on one. */
+  readonly folded?: true;
   /** At the left of every page's foot (it wraps); page numbers, "1 / 8", stand at the right. */
   readonly foot: string;
 }
