@@ -1,9 +1,11 @@
-import { dirname, join } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { DOCUMENT_IDS, type DocumentId } from "../../shared/exports";
 import { readFonts } from "../workspace/fonts";
-import { ownPaceIn } from "../workspace/own-pace";
+import { nodeDisk } from "../workspace/atomic-write";
 import { pageFor } from "../workspace/phone-page";
 import { exportOptions, writePapers, type PaperChoice } from "../workspace/papers";
+import { speakerOf } from "../workspace/speaker";
+import { Takes } from "../workspace/takes";
 import { placesIn } from "../places";
 import { readArgument } from "./read-argument";
 import { CommandFailed, type ExitCode, type Terminal } from "./terminal";
@@ -30,19 +32,19 @@ export interface ExportFlags {
 }
 
 /**
- * Writes the documents of an episode and prints the path of each; what was left out, and whose pace was counted at, goes to stderr.
- * The folder the episode lies in is its library.
+ * Writes the documents of an episode and prints the path of each; what was left out, what was timed by takes
+ * and whose pace was counted at goes to stderr. The folder the episode lies in is its library.
  */
 export async function exportPapers(terminal: Terminal, path: string, flags: ExportFlags): Promise<ExitCode> {
   const documents = chosenDocuments(flags.only);
   const episode = await readArgument(path);
   const choice = { paper: flags.paper, units: flags.units ?? episode.session.units };
   const places = placesIn(terminal.dist);
-  const { pace, sentence } = await ownPaceIn(dirname(path));
-  const options = exportOptions(episode, choice, { fonts: await readFonts(places.fonts), page: await pageFor(documents, places.phoneSheet) }, pace);
-  const written = await writePapers({ episode, documents, options, folder: flags.to });
+  const speaker = await speakerOf(new Takes(dirname(path), nodeDisk, terminal.now), basename(path), episode, documents);
+  const options = exportOptions(episode, choice, { fonts: await readFonts(places.fonts), page: await pageFor(documents, places.phoneSheet) }, speaker);
+  const written = await writePapers({ episode, documents, options, folder: flags.to, notes: [...speaker.notes, speaker.sentence] });
   if (!written.ok) throw new CommandFailed(written.message);
-  for (const note of [...written.notes, sentence]) terminal.err(`${note}\n`);
+  for (const note of written.notes) terminal.err(`${note}\n`);
   await terminal.out(written.files.map((file) => `${join(flags.to, file)}\n`).join(""));
   return 0;
 }

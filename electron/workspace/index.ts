@@ -6,11 +6,11 @@ import { nodeDisk, type Disk } from "./atomic-write";
 import { Episodes } from "./episodes";
 import { readFonts } from "./fonts";
 import { readImport } from "./imports";
-import { ownPaceIn } from "./own-pace";
 import { exportOptions, renderPaper, writePapers, type PaperParts } from "./papers";
 import { pageFor } from "./phone-page";
 import { problem } from "./sentences";
-import { Takes } from "./takes";
+import { speakerOf, type Speaker } from "./speaker";
+import { STEM_END, Takes } from "./takes";
 import { keepVoice, readVoice } from "./voice";
 
 export { libraryFolder } from "./folder";
@@ -69,6 +69,11 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
   const phoneSheet = setup.phoneSheet ?? join(setup.fonts, "..", "phone-sheet");
   const partsFor = async (documents: readonly DocumentId[]): Promise<PaperParts> => ({ fonts: await loadFonts(), page: await pageFor(documents, phoneSheet) });
 
+  const speakerFor = (episode: Episode, documents: readonly DocumentId[]): Promise<Speaker> => {
+    const stem = episodes.stemOf(episode);
+    return speakerOf(takes, stem === null ? null : `${stem}${STEM_END}`, episode, documents);
+  };
+
   const handlers: Handlers = {
     "app:about": async () => ({ version: setup.version, window: setup.window, library, start: setup.start }),
     "library:list": () => episodes.list(),
@@ -82,10 +87,12 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
       const state = { cancelled: false };
       jobs.set(job, state);
       try {
+        const speaker = await speakerFor(episode, documents);
         return await writePapers({
           episode,
           documents,
-          options: exportOptions(episode, { paper, units }, await partsFor(documents), (await ownPaceIn(library)).pace),
+          options: exportOptions(episode, { paper, units }, await partsFor(documents), speaker),
+          notes: speaker.notes,
           folder: join(library, PAPERS_FOLDER, episodes.stemOf(episode) ?? folderNameFor(episode)),
           within: library,
           disk,
@@ -102,8 +109,9 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
       return { cancelled: state !== undefined };
     },
     "papers:render": async ({ episode, document, paper, units }) => {
-      const rendered = await renderPaper(episode, document, exportOptions(episode, { paper, units }, await partsFor([document]), (await ownPaceIn(library)).pace));
-      return rendered.ok ? { ok: true, base64: Buffer.from(rendered.bytes).toString("base64"), notes: [...rendered.notes] } : rendered;
+      const speaker = await speakerFor(episode, [document]);
+      const rendered = await renderPaper(episode, document, exportOptions(episode, { paper, units }, await partsFor([document]), speaker));
+      return rendered.ok ? { ok: true, base64: Buffer.from(rendered.bytes).toString("base64"), notes: [...rendered.notes, ...speaker.notes] } : rendered;
     },
     "takes:list": (request) => takes.list(request),
     "takes:begin": (request) => takes.begin(request),

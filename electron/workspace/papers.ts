@@ -4,11 +4,11 @@ import { setImmediate as breathe } from "node:timers/promises";
 import type { Request } from "../../shared/bridge";
 import type { Episode } from "../../shared/episode";
 import { exporterFor, fileNameFor, type DocumentId, type ExportOptions, type FontFiles, type PhonePage } from "../../shared/exports";
-import { DEFAULT_PACE, type Pace } from "../../shared/speech";
 import { nodeDisk, writeAtomic, type Disk } from "./atomic-write";
 import { isInside } from "./library-paths";
 import { makeFolder } from "./make-folder";
 import { diskProblem, problem, type Problem } from "./sentences";
+import type { Speaker } from "./speaker";
 
 /** Stands in for the date of an episode that has none, so that the same episode always gives the same bytes. */
 const UNDATED = "2000-01-01";
@@ -29,9 +29,9 @@ export interface PaperParts {
   readonly page: PhonePage | null;
 }
 
-/** @param pace - the speaker's own, where it was measured */
-export function exportOptions(episode: Episode, choice: PaperChoice, { fonts, page }: PaperParts, pace: Pace = DEFAULT_PACE): ExportOptions {
-  return { paper: choice.paper, units: choice.units, fonts, pace, date: paperDate(episode), ...(page === null ? {} : { page }) };
+/** @param speaker - whose pace is counted at, and what is known of their lines */
+export function exportOptions(episode: Episode, choice: PaperChoice, { fonts, page }: PaperParts, { pace, measured }: Pick<Speaker, "pace" | "measured">): ExportOptions {
+  return { paper: choice.paper, units: choice.units, fonts, pace, measured, date: paperDate(episode), ...(page === null ? {} : { page }) };
 }
 
 /** One document as bytes, or the sentence why not. */
@@ -48,6 +48,8 @@ export interface PapersJob {
   readonly documents: readonly DocumentId[];
   readonly options: ExportOptions;
   readonly folder: string;
+  /** What to tell beside the documents' own notes, after them. */
+  readonly notes?: readonly string[];
   /** The folder must really lie in this one, links followed; for papers of the library. */
   readonly within?: string;
   readonly disk?: Disk;
@@ -89,6 +91,6 @@ export async function writePapers(job: PapersJob): Promise<{ ok: true; folder: s
     for (const note of rendered.notes) if (!notes.includes(note)) notes.push(note);
   }
   progress(files.length, null);
-  return { ok: true, folder, files, notes };
+  return { ok: true, folder, files, notes: [...notes, ...(job.notes ?? [])] };
 }
 

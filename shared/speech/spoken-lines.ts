@@ -3,7 +3,7 @@ import { HANDLE_SECONDS } from "./screen-clock";
 import { speak } from "./speak";
 import type { Pace } from "./types";
 
-/** A say line with words in it, and when it is spoken if the pace holds. */
+/** A say line with words in it, and when it is spoken if the pace, or what was measured, holds. */
 export interface SpokenLine {
   readonly line: Line;
   /** Seconds from the start of its block's picture. */
@@ -21,9 +21,11 @@ export const spokenSeconds = (lines: readonly SpokenLine[]): number => {
  * A block's say lines on its picture: half the handles lead in when there is room for them, less when the picture is short.
  * Words longer than the picture begin with it and run over its end.
  * @param length - of the picture, seconds
+ * @param measured - by line id, lines whose seconds are known and need not be counted
  */
-export function spokenLines(block: Block, length: number, pace: Pace): SpokenLine[] {
-  const said = linesOf(block, "say").map((line) => ({ line, ...speak(line.text, pace) })).filter(({ words }) => words > 0);
+export function spokenLines(block: Block, length: number, pace: Pace, measured?: ReadonlyMap<string, { readonly seconds: number }>): SpokenLine[] {
+  const said = linesOf(block, "say").map((line) => ({ line, ...speak(line.text, pace) })).filter(({ words }) => words > 0)
+    .map(({ line, seconds }) => ({ line, seconds: measured?.get(line.id)?.seconds ?? seconds }));
   const all = said.reduce((sum, { seconds }) => sum + seconds, 0) + pace.sentenceSeconds * Math.max(0, said.length - 1);
   let from = Math.max(0, Math.min(HANDLE_SECONDS / 2, (length - all) / 2));
   return said.map(({ line, seconds }) => {

@@ -1,11 +1,12 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Readable } from "node:stream";
 import { describe, expect, it } from "vitest";
 import { run } from "../../electron/cli/program";
 import { placesIn } from "../../electron/places";
 import { readFonts } from "../../electron/workspace/fonts";
-import { countingIds, demoEpisode, writeEpisode } from "../../shared/episode";
+import { openWorkspace } from "../../electron/workspace";
+import { countingIds, demoEpisode, linesOf, writeEpisode, type Episode } from "../../shared/episode";
 import { exporterFor, type DocumentId, type ExportOptions } from "../../shared/exports";
 import { DEFAULT_PACE } from "../../shared/speech";
 import { temporaryFolder } from "./temporary-folder";
@@ -68,5 +69,66 @@ describe("export counts at the pace of the folder the episode lies in", () => {
     const { captions, said } = await exported(library);
     expect(said).toContain(sentence);
     expect(captions).toBe(await rendered("captions.vtt", {}));
+  });
+});
+
+describe("captions are timed by the takes of a read-through", () => {
+  const lines = demoEpisode.blocks.flatMap((block) => linesOf(block, "say"));
+  const [first, second, third] = lines;
+  /** A library in which two lines were read, and a third before its words were changed. */
+  const withTakes = async (): Promise<{ readonly library: string; readonly workspace: ReturnType<typeof openWorkspace>; readonly episode: Episode }> => {
+    const library = newLibrary();
+    const workspace = openWorkspace({ library, fonts: placesIn(DIST).fonts, version: "1.2.3", window: "browser", start: null, now: () => new Date("2027-03-04T10:00:00Z") });
+    for (const [line, text, seconds] of [[first, first?.text, 9], [second, second?.text, 2], [second, second?.text, 6.5], [third, "Other words than now.", 30]] as const) {
+      const answer = await workspace.handlers["takes:tap"]({ file: NAME, line: line?.id ?? "", text: text ?? "", name: "line", planned: 3, seconds });
+      expect(answer.ok).toBe(true);
+    }
+    const opened = await workspace.handlers["episode:open"]({ file: NAME });
+    return { library, workspace, episode: opened.ok ? opened.episode : expect.fail(opened.message) };
+  };
+  const measured = new Map([[first?.id ?? "", { seconds: 9 }], [second?.id ?? "", { seconds: 6.5 }]]);
+  const sentence = `2 of ${lines.length} lines are timed by their takes, the others at the pace.`;
+
+  it("by the command line, which says how many", async () => {
+    const { library, workspace } = await withTakes();
+    const { captions, said } = await exported(library);
+    expect(captions).toBe(await rendered("captions.vtt", { measured }));
+    expect(captions).not.toBe(await rendered("captions.vtt", {}));
+    expect(said).toContain(sentence);
+    workspace.close();
+  });
+
+  it("in the app, in the preview and in the papers alike, which say how many", async () => {
+    const { workspace, episode } = await withTakes();
+    const preview = await workspace.handlers["papers:render"]({ episode, document: "captions.vtt", paper: "a4", units: "kg" });
+    expect(preview.ok && Buffer.from(preview.base64, "base64").toString("utf8")).toBe(await rendered("captions.vtt", { measured }));
+    expect(preview.ok && preview.notes).toContain(sentence);
+    const made = await workspace.handlers["papers:export"]({ job: "j", episode, documents: ["captions.srt", "captions.vtt"], paper: "a4", units: "kg" });
+    expect(made.ok && made.notes.filter((note) => note === sentence)).toEqual([sentence]);
+    expect(made.ok && readFileSync(join(made.folder, made.files[0] ?? ""), "utf8")).toBe(await rendered("captions.srt", { measured }));
+    workspace.close();
+  });
+
+  it("and at the pace, with a word about it, where the list of takes cannot be read", async () => {
+    const { library, workspace, episode } = await withTakes();
+    writeFileSync(join(library, "takes", "one", "takes.json"), "{");
+    const { captions, said } = await exported(library);
+    expect(captions).toBe(await rendered("captions.vtt", {}));
+    expect(said).toContainEqual(expect.stringMatching(/^The list of takes, .+ cannot be read .+ The captions are timed at the pace alone\.$/));
+    const preview = await workspace.handlers["papers:render"]({ episode, document: "captions.vtt", paper: "a4", units: "kg" });
+    expect(preview.ok && preview.notes).toContainEqual(expect.stringMatching(/timed at the pace alone\.$/));
+    const other = await workspace.handlers["papers:render"]({ episode, document: "voiceover.txt", paper: "a4", units: "kg" });
+    expect(other.ok && other.notes.join()).not.toContain("takes");
+    workspace.close();
+  });
+
+  it("never through a link that leads out of the library", async () => {
+    const library = newLibrary();
+    const { library: elsewhere, workspace } = await withTakes();
+    symlinkSync(join(elsewhere, "takes"), join(library, "takes"));
+    const { captions, said } = await exported(library);
+    expect(captions).toBe(await rendered("captions.vtt", {}));
+    expect(said).toContainEqual(expect.stringMatching(/is a link to a place outside the library; it is left alone\. The captions are timed at the pace alone\.$/));
+    workspace.close();
   });
 });

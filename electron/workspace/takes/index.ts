@@ -11,7 +11,8 @@ import { appendSamples, makeSoundFile, soundSeconds } from "./sound-file";
 import { readTakes, withTake, writeTakes } from "./take-list";
 
 const TAKES_FOLDER = "takes";
-const STEM_END = ".episode.json";
+/** What the names of episode files end in. */
+export const STEM_END = ".episode.json";
 /** Names tried before giving up on finding a free one. */
 const MAX_TRIES = 1000;
 

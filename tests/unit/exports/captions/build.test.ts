@@ -64,6 +64,68 @@ describe("captions of an episode", () => {
     expect(cues.map(({ end }) => end)).toEqual([5, 15.5]);
   });
 
+  describe("timed by takes", () => {
+    const TEXTS = ["Press up and slightly away.", "Let the bar move on its arc.", "Then lower it slowly, all the way."];
+    const startsOf = (of: Episode, takes: readonly (number | null)[]) => {
+      const lines = of.blocks.flatMap(({ lines: own }) => own);
+      const measured = new Map(takes.flatMap((seconds, at) => (seconds === null ? [] : [[lines[at]?.id ?? "", { seconds }] as const])));
+      return captionsOf(of, { measured });
+    };
+    const wide = () => episode(block(TEXTS, { clipSeconds: 40 }));
+    const counted = TEXTS.map((text) => speak(text).seconds);
+
+    it("a line takes as long as its take and what follows is later, the others as counted", () => {
+      const { cues } = startsOf(wide(), [null, 6, null]);
+      const [first = 0, , last = 0] = counted;
+      const second = 1 + first + DEFAULT_PACE.sentenceSeconds;
+      expect(cues.map(({ text }) => text.replace("\n", " "))).toEqual(TEXTS);
+      expect(cues[1]?.start).toBeCloseTo(second, 2);
+      expect(cues[2]?.start).toBeCloseTo(second + 6 + DEFAULT_PACE.sentenceSeconds, 2);
+      expect(cues[2]?.end ?? 0).toBeGreaterThanOrEqual(second + 6.6 + last - 0.01);
+    });
+
+    it("make a block without a clip as long as they need, and what comes after it later", () => {
+      const two = () => episode(block([TEXTS[0] ?? ""]), block([TEXTS[1] ?? ""]));
+      const taken = startsOf(two(), [9, null]).cues;
+      expect([taken[0]?.start, taken.at(-1)?.start]).toEqual([1, 12]);
+      const plain = captionsOf(two()).cues;
+      expect(plain[1]?.start).toBeCloseTo((counted[0] ?? 0) + 3, 2);
+    });
+
+    it("are hurried like counted words where the takes are longer than the clip", () => {
+      const { cues, notes } = startsOf(episode(block(TEXTS, { clipSeconds: 10 }), block(["Rest."], { clipSeconds: 5 })), [8, 8, 8]);
+      expect(notes).toContain("Press: the words take 15 s longer than the clip; its captions are hurried to fit.");
+      expect(cues.at(-1)?.start).toBe(11);
+    });
+
+    it.each<[readonly (number | null)[], string | null]>([
+      [[6, null, null], "1 of 3 lines is timed by its take, the others at the pace."], [[6, 5, null], "2 of 3 lines are timed by their takes, the other at the pace."],
+      [[6, 5, 4], "All 3 lines are timed by their takes."], [[null, null, null], null],
+    ])("%j says so in a note", (takes, sentence) => {
+      const { notes } = startsOf(wide(), takes);
+      expect(notes.filter((note) => note.includes("timed"))).toEqual(sentence === null ? [] : [sentence]);
+    });
+
+    it("keep the words and every limit of time order, whatever the takes", () => {
+      fc.assert(fc.property(fc.array(fc.option(fc.double({ min: 0.2, max: 20, noNaN: true })), { minLength: 3, maxLength: 3 }), fc.option(fc.integer({ min: 4, max: 60 })), (takes, clipSeconds) => {
+        const { cues } = startsOf(episode(block(TEXTS, { clipSeconds }), block(["Rest."], { clipSeconds: 5 })), takes);
+        expect(cues.map(({ text }) => text.replace(/\n/g, " ")).join(" ")).toBe([...TEXTS, "Rest."].join(" "));
+        cues.forEach((cue, at) => {
+          expect(cue.end).toBeGreaterThan(cue.start);
+          expect(cue.start).toBeGreaterThanOrEqual(cues[at - 1]?.end ?? 0);
+        });
+      }), { numRuns: 100 });
+    });
+  });
+
+  it("say words as the series says them, at a speaker's own pace too", () => {
+    const made = episode(block(["Squeeze the psoas, then the psoas again."], { clipSeconds: 30 }), block(["Rest."]));
+    const drawn = { ...made, series: { ...made.series, pronunciations: [{ written: "psoas", said: "so ass of great and enormous length" }] } };
+    const own = { ...DEFAULT_PACE, syllablesPerSecond: 3 };
+    const lastOf = (of: Episode) => captionsOf({ ...of, blocks: of.blocks.slice(0, 1) }, { pace: own }).cues.at(-1)?.end ?? 0;
+    expect(lastOf(drawn)).toBeGreaterThan(lastOf(made) + 3);
+  });
+
   it("break where phrases end, and never between a figure and its unit", () => {
     expect(textsOf(episode(block(["Lie chest down on a bench set at about thirty degrees, and pull the elbows back."])))).toEqual(["Lie chest down on a bench set\nat about 30°, and pull the elbows back."]);
     expect(textsOf(episode(block(["Go.", "Rest.", "Go."])))).toEqual(["Go. Rest. Go."]);
