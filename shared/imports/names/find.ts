@@ -88,6 +88,8 @@ function lookUp(parts: readonly string[]): Likely | null {
 function isLikely(parts: readonly string[], { name, sure }: Likely, plural: boolean): boolean {
   if (sure === 1) return true;
   if (name.everyday && parts.length > 1 && sure < (plural ? 0.93 : 0.97)) return false;
+  // "Incline dumbbells" is short for something, and no incline dumbbell row misheard.
+  if (parts.length < name.words.length && parts.every((part, at) => part === name.words[at])) return false;
   if (name.letters.length < 5 || (name.exercise === null && sure < 0.93)) return false;
   // Word by word, none may be another word altogether: "alternating big step" is no alternating dead bug.
   if (parts.length === name.words.length && parts.some((part, at) => likeness(soundOf(part), soundOf(name.words[at] ?? ""), 0) < 0.5)) return false;

@@ -1,7 +1,7 @@
 import type { Candidate } from "./candidates";
 import { closingFrom, fromLists, unnamedEnds } from "./ends";
 import { ENOUGH, isApposition, isCountedFrom, isOnlyAnnounced, isRecap, narrows, points, refersTo } from "./points";
-import { COOL_DOWN, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, WARM_UP, WARM_UP_OVER } from "./signals";
+import { COOL_DOWN, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, STRETCHES, WARM_UP, WARM_UP_OVER } from "./signals";
 import { indexed, isMobile, statementsIn, type Indexed, type Opened, type Part, type Speech } from "./speech";
 
 /** Silence within a warm-up after which it may be over. */
@@ -29,6 +29,11 @@ function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
   const warms = said.map((text, number) => beginsWarmUp(text) && !ofOne(number));
   const warmAt = warms.indexOf(true);
   const announced = warmAt >= 0 && warmAt < sentences.length * 0.45 ? warmAt : 0;
+  /** Easy exercises in this sentence and the next, where this one has any. */
+  const easyFrom = (number: number): number => {
+    const easy = candidates.filter((each) => (each.sentence === number || each.sentence === number + 1) && isMobile(each) && !each.passing && each.isThing);
+    return easy.some(({ sentence }) => sentence === number) ? new Set(easy.map(({ name }) => name.title)).size : 0;
+  };
   const done = (candidate: Candidate): boolean => opened.some(({ candidate: other }) => other !== null && other.name.title === candidate.name.title);
   for (let number = 0; number < sentences.length; number += 1) {
     const text = said[number] ?? "";
@@ -37,12 +42,12 @@ function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
       // "That's the warm-up" is said at its end.
       const easy = WAS_WARM_UP.test(text) ? candidates.find((each) => each.sentence >= number - 10 && each.sentence < number && isMobile(each) && !each.passing) : undefined;
       opened.push({ sentence: easy?.sentence ?? number, kind: "warm-up", candidate: null });
-    } else if (zone === "before" && candidates.filter((each) => each.sentence === number && isMobile(each) && !each.passing && each.isThing).length >= 2 && !mobileIsMain) {
+    } else if (zone === "before" && !mobileIsMain && easyFrom(number) >= 2) {
       // Two easy exercises in one breath before any work are the warm-up, whether it is called so or not.
       zone = "warm-up";
       opened.push({ sentence: number, kind: "warm-up", candidate: null });
     } else if (zone === "warm-up" && WARM_UP_OVER.test(text) && number > (opened[0]?.sentence ?? 0)) ready = true;
-    if (zone === "main" && COOL_DOWN.test(text) && !NOT_COOL_DOWN.test(text) && number > sentences.length * 0.4) {
+    if (zone === "main" && (COOL_DOWN.test(text) || STRETCHES.test(`${text} ${said[number + 1] ?? ""}`)) && !NOT_COOL_DOWN.test(text) && number > sentences.length * 0.4) {
       zone = "cool-down";
       opened.push({ sentence: number, kind: "cool-down", candidate: null });
       open = null;

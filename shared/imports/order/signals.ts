@@ -48,7 +48,7 @@ const ONLY_LEADS = new RegExp(String.raw`^(?:${[
   String.raw`(?:okay|ok|alright|all right|right|so|now|and|um|uh|well|the|a|an|our|your|some|yeah|cool|great|good|nice|perfect|lovely|down|up|on|onto|to|floor|mat|back|feet|knees|all|fours|over|here|turn|around|round|off|come|get|you|we're|we|go|standing|seated|lying|still|just|come on|let's)(?: |$)`,
 ].join("|")})+$`);
 /** Right after it: "reverse lunges next", "and then it's squats, up next". */
-const COMES_NOW = /^ ?(?:(?:are|is|come|comes) )?(?:next(?! (?:week|time|to|month|year|video|episode))|up next|now(?! (?:that|you|we|i))|time\b|first(?! (?:time|week|thing))|to (?:start|begin|finish|close)\b)/;
+const COMES_NOW = /^ ?(?:(?:are|is|come|comes) )?(?:next(?! (?:week|time|to|month|year|video|episode|door|room))|up next|now(?! (?:that|you|we|i))|time\b|first(?! (?:time|week|thing))|then(?= (?:so|okay|right|it's|three|four|five|with|for|on)\b|$)|to (?:start|begin|finish|close)\b)/;
 
 /** How the words before a name in its sentence introduce it: 0 not, 1 weakly ("we have"), 2 strongly ("next up"). */
 export function introduction(before: string, after = ""): 0 | 1 | 2 {
@@ -125,7 +125,7 @@ export const WARM_UP_OVER = new RegExp(String.raw`\b(?:${[
   String.raw`(?:that's|that is|so that's) (?:it for )?(?:the|our|your) (?:whole )?warm[ -]?up`,
   String.raw`warm[ -]?up(?:'s| is)? (?:all )?(?:done|over|finished)`,
   String.raw`(?:now )?(?:that )?(?:we're|you're|we are|you are|you should be|we should be|everyone's|everybody's) (?:all |nice and |good and |now |feeling )?(?:warm|warmed up|ready)`,
-  String.raw`first (?:exercise|movement|move|lift|up|station|main)|main (?:part|workout|work|event|lift|set|session|course|block)`,
+  String.raw`first (?:exercise|movement|move|lift|up|station|main|block|circuit|machine|part of the (?:workout|session))|main (?:part|workout|work|event|lift|set|session|course|block)`,
   String.raw`working sets?`,
   String.raw`(?:into|onto|on to|start|begin) (?:the|our|with the|with our) (?:\w+ )?(?:workout|work|session|circuit|exercises|strength|lifting|main|meat)`,
   String.raw`exercise (?:number )?(?:one|1)\b|number one|get (?:started|into it|going|stuck in)|get to work|down to business`,
@@ -141,6 +141,8 @@ export const COOL_DOWN = new RegExp(String.raw`\b(?:${[
   String.raw`(?:just |then |have |do )a (?:few |quick |little |short |bit of |couple of )+stretch\w*|stretch (?:the|your) (?:\w+ )?(?:\w+ and (?:the |your )?)?\w+(?: \w+){0,4} (?:each|per|a) (?:side|leg|arm)`,
   String.raw`stretch(?:es|ing)? to (?:finish|end)|bring the heart rate down|bring your heart rate down`,
 ].join("|")})\b`);
+/** An order to stretch for a time; the time may follow in the next sentence. */
+export const STRETCHES = /^(?:(?:so|okay|ok|and|right|finally|lastly|then|now|just) )+stretch (?:out )?(?:the|your) .*\b(?:seconds|minutes?|breaths|each side|a side)\b/;
 export const NOT_COOL_DOWN = new RegExp(String.raw`\b(?:${[
   String.raw`later|at the end we|at the end of (?:the|this)|will be|don't skip|you can|if you|skip|before we|remember to|afterwards`,
   String.raw`in a bit|after (?:this|the|that)|feel|finish with stretching|in your own time|on your own`,

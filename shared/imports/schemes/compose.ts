@@ -42,7 +42,9 @@ export interface Ordered extends Statement {
 /** What goes with the work: the figure said in the same sentence, else the first one said. */
 function extrasFor(whole: readonly Ordered[], extras: readonly Ordered[]): { readonly says: Partial<Scheme>; readonly used: readonly Ordered[] } {
   const homes = new Set(whole.map(({ sentence }) => sentence));
-  const near = [...extras.filter(({ sentence }) => homes.has(sentence)), ...extras.filter(({ sentence }) => !homes.has(sentence))];
+  // "A plate on a belt, so bodyweight plus five kilos": the fuller of two loads.
+  const fuller = extras.filter(({ says }) => says.load?.unit.startsWith("bodyweight+") === true);
+  const near = [...fuller, ...extras.filter(({ sentence }) => homes.has(sentence)), ...extras.filter(({ sentence }) => !homes.has(sentence))];
   const says: Record<string, unknown> = {};
   const used = near.filter((statement) => {
     const fresh = Object.entries(statement.says).filter(([field]) => says[field] === undefined);

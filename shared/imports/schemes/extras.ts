@@ -22,10 +22,10 @@ const bare = (value: string | undefined): Phrase | null => (number(value) >= LEA
 
 const LOADS: readonly Saying[] = [
   { find: new RegExp(String.raw` (?:(?<two>2|pair of|double) )?(?<value>${N})(?: (?:to|or) (?<more>${N}))? (?<unit>${WEIGHT})(?<hand>${HAND})?`, "g"), read: ({ two, value, more, unit = "kg", hand }, match) => {
-    if (OTHER_WEIGHT.test(before(match)) || /^ (?:off|more|less|lighter|heavier)(?! (?:the|on|than last)) /.test(match.input.slice(match.index + match[0].length, match.index + match[0].length + 14))) return null;
+    const plus = / bodyweight (?:plus|and) $/.test(before(match));
+    if ((OTHER_WEIGHT.test(before(match)) && !plus) || /^ (?:off|more|less|lighter|heavier)(?! (?:the|on|than last)) /.test(match.input.slice(match.index + match[0].length, match.index + match[0].length + 14))) return null;
     const each = (two !== undefined || (hand !== undefined && !/ side$/.test(hand))) && !/ (?:1 of|1 of the|a single|just 1) $/.test(before(match));
     const load = { value: number(value), unit: unitOf(unit), ...(each ? { perHand: true as const } : {}) };
-    const plus = / bodyweight (?:plus|and) $/.test(before(match));
     return extra({ load: plus ? { value: load.value, unit: `bodyweight+${load.unit}` } : load }, more === undefined ? null : "A range of loads was said; the lighter one was taken.");
   } },
   { find: new RegExp(String.raw` (?<value>${N}) percent(?: of(?: your| the| my)? (?:max|1rm|1 rep max|one rep max|best))?`, "g"), read: ({ value }) => {
@@ -34,6 +34,7 @@ const LOADS: readonly Saying[] = [
   } },
   // "Go up to seventy", "forty on the bar", "same again at sixty"
   { find: new RegExp(String.raw` (?:(?:go|going|goes|went|move|moving|jump|jumping|load|get|are|we're|climb) (?:it |the bar )?(?:up |back |down )?to|(?:up|back|down) to) (?<value>\d{2,3}(?:\.\d+)?)${NOT_A_LOAD}`, "g"), read: ({ value }) => bare(value) },
+  { find: new RegExp(String.raw` (?:weight|load|bar)(?: (?:which|that|today|here|for|me|this|on|the|one))* (?:is|at|of|was) (?<value>\d{2,3}(?:\.\d+)?)${NOT_A_LOAD}(?= )`, "g"), read: ({ value }, match) => (/ bar .*(?:is|was) /.test(match[0]) ? null : bare(value)) },
   { find: / (?<value>\d{2,3}(?:\.\d+)?) on (?:it|the bar|here|there)(?= )/g, read: ({ value }) => bare(value) },
   { find: new RegExp(String.raw` at (?<value>\d{2,3}(?:\.\d+)?)${NOT_A_LOAD}(?= (?:\||and|for|so|but|with|rest|keep|don't|today|this|then|same|my|$))`, "g"), read: ({ value }) => bare(value) },
   // "A pair of twenty-twos, twenty-two each hand"
@@ -42,7 +43,7 @@ const LOADS: readonly Saying[] = [
   // Plates say nothing without the bar's weight and theirs.
   { find: / (?:a|\d+|few|couple of)(?: big| small| red| blue)? plates?(?: \w+)?(?: on)? (?:a|each|per|either|every) (?:side|end)(?= )/g, read: () => extra({}, PLATES) },
   { find: / (?:just |only |with )?(?:your |own )?bodyweight(?: only| for this| today)?(?= )/g, read: () => extra({ load: { value: null, unit: "bodyweight" } }) },
-  { find: / (?:with|using|grab|take) (?:a|the|your)(?: \w+)? (?:band|resistance band)(?= )/g, read: () => extra({ load: { value: null, unit: "band" } }) },
+  { find: / (?:with|using|grab|take) (?:a|the|your)(?: \w+)? (?:band|resistance band)(?= )/g, read: (_, match) => / (?:if|or|otherwise) /.test(match.input.slice(Math.max(0, match.index - 60), match.index + 1)) ? null : extra({ load: { value: null, unit: "band" } }) },
 ];
 
 /** A weight without its unit, right after the work: "3 sets of 5 at 100". */
@@ -50,8 +51,9 @@ export const BARE_LOAD = new RegExp(String.raw`^(?: (?:again|but|and|today|here|
 
 /** Bells named by their weight alone: "with the sixteen", "two twenty-fours", "the twelves". */
 const BELLS: readonly Saying[] = [
+  { find: / (?:1|one) of (?:your|my|the|those|these) (?<value>\d+)s(?= )/g, read: ({ value }) => extra({ load: { value: number(value), unit: "kg" } }, UNIT_NOT_SAID) },
   { find: new RegExp(String.raw` (?:with|take|taking|grab|grabbing|using|use|hold|holding|got|on) (?:the same|the|a|my|that) (?<value>\d+)(?! (?:${WEIGHT}|seconds?|secs?|minutes?|mins?|minute|degrees?|percent|reps?|sets?|rounds?|of|out|percent|left|metres|times|past|years?|steps?|breaths|ones|things|moves|exercises|each|inch|centimet\w+|step|rep|set|round|people|days?|weeks?)\b)(?= )`, "g"), read: ({ value }) => (number(value) >= 4 ? extra({ load: { value: number(value), unit: "kg" } }, UNIT_NOT_SAID) : null) },
-  { find: / (?:(?:with|take|taking|grab|using|use|hold|holding|got|on|and|the|2|two|both|pair of) )+(?<value>\d+)s(?= )/g, read: ({ value }, match) => / in $/.test(before(match)) ? null : extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_NOT_SAID) },
+  { find: / (?:(?:with|take|taking|grab|using|use|hold|holding|got|on|and|the|2|two|both|pair of|mine are|are) )+(?<value>\d+)s(?= )/g, read: ({ value }, match) => / in $/.test(before(match)) ? null : extra({ load: { value: number(value), unit: "kg", perHand: true } }, UNIT_NOT_SAID) },
 ];
 
 const BREAK = String.raw`(?:rest|rests|break|breaks|breather|recovery|recover|off|resting)`;
@@ -65,6 +67,7 @@ const RESTS: readonly Saying[] = [
     const seconds = secondsOf(`${value} ${unit}`);
     return seconds === null || seconds < 20 ? null : extra({ restSeconds: seconds });
   } },
+  { find: new RegExp(String.raw` (?:and|with|still|so) (?<time>${TIME}) (?:again|as before|as well)(?= )`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }) },
   { find: / then you (?:get|have|take) (?<value>\d+) (?<unit>seconds?|minutes?)(?! (?:of|to|on))/g, read: ({ value, unit }) => extra({ restSeconds: secondsOf(`${value} ${unit}`) ?? 0 }) },
   { find: / (?:no rest|no break|without (?:a )?rest|without any rest)(?! between (?:the )?(?:legs|sides|arms|hands|exercises|moves|those|these|them))(?= )/g, read: (_, match) => (/ (?:then|straight|go|goes|over|into|on) $/.test(before(match)) ? null : extra({ restSeconds: 0 })) },
 ];
@@ -123,7 +126,7 @@ const EFFORTS: readonly Saying[] = [
 ];
 
 const SIDES: readonly Saying[] = [
-  { find: / (?:on |for |to )?(?:each|per|every|either|both|a) (?:side|sides|leg|legs|arm|arms|foot|hip|knee|direction|way|shoulder)(?= )/g, read: (_, match) => (/ (?:kilos?|kgs?|kg|pounds?|lbs?|plates?) $/.test(before(match)) || / (?:on a|to a|a) /.test(match[0]) && !/\d (?:reps? |slow ones )?$/.test(before(match)) ? null : extra({ eachSide: true })) },
+  { find: / (?:on |for |to )?(?:each|per|every|either|both|a) (?:side|sides|leg|legs|arm|arms|foot|hip|knee|direction|way|shoulder)(?= )/g, read: (_, match) => (/ (?:kilos?|kgs?|kg|pounds?|lbs?|plates?) $/.test(before(match)) || / (?:on a|to a|a) /.test(match[0]) && !/\d (?:\w+ |slow ones )?$/.test(before(match)) ? null : extra({ eachSide: true })) },
   { find: / (?:then|and) (?:we )?(?:swap|switch|change) (?:sides|legs|arms|hands)(?= )/g, read: () => extra({ eachSide: true }) },
   { find: new RegExp(String.raw` (?<count>\d+) drop sets?(?= )`, "g"), read: ({ count }) => extra({ dropSets: number(count) }) },
 ];

@@ -52,6 +52,13 @@ function piecesOf(plain: string): string[] {
 
 const numberOf = (text: string): number | null => (/^\d*\.?\d+$/.test(text) ? Number(text) : null);
 
+/** "Then one thirty-five for five", "at one eighty-five and rest": between such words only a weight is said like that. */
+function isWeighed(pieces: readonly Piece[], at: number): boolean {
+  const tail = [1, 2].findIndex((place) => VALUES.get(pieces[at + place]?.text ?? "") === undefined);
+  const next = pieces[at + (tail < 0 ? 3 : tail + 1)];
+  return /^(?:at|then|to|of|with)$/.test(pieces[at - 1]?.text ?? "") && tail !== 0 && (VALUES.get(pieces[at + 1]?.text ?? "") ?? 0) >= 20 && (next === undefined || next.stop || /^(?:for|and|so|on|but|rest|keep|today|again|then|with)$/.test(next.text));
+}
+
 /** A whole number in words from piece `at` on, and how many pieces it takes. */
 function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number; readonly count: number } | null {
   const word = (place: number): string => (place > at && (pieces[place]?.stop || pieces[place]?.apart) ? "" : (pieces[place]?.text ?? ""));
@@ -77,7 +84,7 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
       sum += tail.value;
       count += and + tail.count;
     }
-  } else if (sum <= 3 && sum > 0 && count === 1 && /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1)))) {
+  } else if (sum <= 3 && sum > 0 && count === 1 && (isWeighed(pieces, at) || /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1))))) {
     // "one twenty kilos", "one forty five pounds"
     const tail = word(at + 1) === "" ? null : wholeAt(pieces, at + 1);
     // "With one twenty-five pound dumbbell" names one dumbbell.
@@ -200,5 +207,5 @@ export function tokensOf(words: readonly Word[], from: number, to: number, skip:
     else tokens.push(number ? { text: String(number.value), value: number.value, at: piece.at, stop: piece.stop } : { text: piece.text, value: null, at: piece.at, stop: piece.stop });
     at += (bells ?? number)?.count ?? 1;
   }
-  return tokens;
+  return tokens.filter(({ text }, at) => !(/^(?:full|whole|good|solid)$/.test(text) && tokens[at - 1]?.value !== null && /^(?:minutes?|seconds?)$/.test(tokens[at + 1]?.text ?? "")));
 }

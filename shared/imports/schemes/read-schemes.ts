@@ -12,6 +12,8 @@ import type { Statement } from "./statement";
 /** A statement with the sentence it stands in. */
 export type PlacedStatement = Ordered;
 
+const OF_ALL = /\bof (?:everything|each exercise|all of them)\b/;
+
 /** So many words before the work "same again" may stand in its sentence. */
 const SAME_REACH = 6;
 
@@ -24,7 +26,7 @@ const isOwn = (statement: PlacedStatement, statements: readonly PlacedStatement[
   && statements.some((other) => other !== statement && other.sentence === statement.sentence && other.rank === "part" && other.about !== "circuit" && hasWork(other.says));
 
 const inUnit = (statement: PlacedStatement, unit: "kg" | "lb"): PlacedStatement =>
-  statement.remark === UNIT_NOT_SAID && statement.says.load ? { ...statement, says: { load: { ...statement.says.load, unit } } } : statement;
+  statement.remark === UNIT_NOT_SAID && statement.says.load ? { ...statement, says: { ...statement.says, load: { ...statement.says.load, unit } } } : statement;
 
 /** Pounds when more loads are said in them. */
 export function unitOf(statements: readonly Statement[]): "kg" | "lb" {
@@ -49,7 +51,7 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
   const unit = unitOf(statements);
   const inExercise = new Set(parts.filter(({ kind }) => kind === "exercise").flatMap(({ from, to }) => Array.from({ length: to - from }, (_, at) => from + at)));
   const placed = statements.map((statement) => inUnit(statement, unit)).map((statement): PlacedStatement => {
-    const local = inExercise.has(statement.sentence) && statement.about === "circuit" && (isOwn(statement, statements) || !ABOUT_ALL.test(said[statement.sentence] ?? ""));
+    const local = inExercise.has(statement.sentence) && statement.about === "circuit" && !OF_ALL.test(said[statement.sentence] ?? "") && (isOwn(statement, statements) || !ABOUT_ALL.test(said[statement.sentence] ?? ""));
     return local ? { ...statement, about: "working" } : statement;
   });
   const lentTo = roundsFor(parts, placed);

@@ -26,7 +26,7 @@ const AFTERWARDS = /^(?: (?!and |but |so |\|)\S+){0,3} (?:last (?:week|time|mont
 const TODAY_AFTER = /^(?: \|)?(?: \S+)? (?:this time|today|this week)\b/;
 const WHOLE_CIRCUIT = new RegExp(String.raw`(?:each|every) (?:${[
   String.raw`exercise|move|movement|station|one of (?:these|them)`,
-].join("|")})|(?:do|repeat|through) everything|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|(?:go|going|goes|run|do) (?:a?round )?(?:them|these|those|it all)(?: all)? \d|round (?:the|this|it|them|that|these)|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again`);
+].join("|")})|(?:do|repeat|through|of) everything|of each (?:exercise|one)|everything (?:again|\d)|all of (?:them|these|it)|all (?:five|four|three|six|\d) |(?:whole|full|entire) (?:thing|circuit|round|lot|set|list)|circuit|through (?:the|this|it|them|that|everything)|all the way through|(?:go|going|goes|run|do) (?:a?round )?(?:them|these|those|it all)(?: all)? \d|round (?:the|this|it|them|that|these)|go again|go round|rounds? (?:in )?total|total of \d+ rounds|of the (?:lot|whole)|same again`);
 /** The break after a whole round of the circuit is no rest between sets. */
 const AFTER_ROUND = new RegExp(String.raw` (?:${[
   String.raw`(?:end of|after|between) (?:each|every|the|all|a|full)? ?(?:full |whole )?rounds?|between (?:the )?(?:rounds|circuits)`,
@@ -59,13 +59,13 @@ function statementOf({ says, rank, remark = null, either }: Phrase, heard: Heard
   if (!first || !last) return null;
   const sentence = sentenceAround(heard.text, start, end);
   const said = heard.text.slice(Math.max(0, start - 18), end + 1);
-  const circuit = says.sets !== undefined && rank === "part" && (WHOLE_CIRCUIT.test(sentence) || / rounds?\b/.test(said)) || (says.seconds !== undefined && WHOLE_CIRCUIT.test(sentence));
+  const circuit = says.sets !== undefined && rank === "part" && (WHOLE_CIRCUIT.test(sentence) || / rounds?\b/.test(said)) || (says.seconds !== undefined && WHOLE_CIRCUIT.test(sentence)) || (says.restSeconds !== undefined && / of everything /.test(sentence));
   return { says, rank, remark, either: either === true, from: first.at, to: last.at, about: RAMP_UP.test(heard.text.slice(Math.max(0, start - 30, heard.text.lastIndexOf(" then ", start) + 1), end + 1)) && rank !== "extra" ? "ramp-up" : circuit ? "circuit" : "working" };
 }
 
 /** A weight without its unit, right after the work. Smaller figures are efforts or reps. */
 const LEAST_BARE = 12;
-const BARE_REST = new RegExp(String.raw`^(?: (?:again|but|only|and|with|at|reps|here|today)){0,4} (?<time>${TIME})(?= \||$)`);
+const BARE_REST = new RegExp(String.raw`^(?: (?:again|but|only|and|with|at|reps|here|today)){0,4} (?<time>${TIME})(?= (?:\||so|between)|$)`);
 function bareLoad(text: string, end: number, whole: Statement, heard: Heard): Statement | null {
   const match = BARE_LOAD.exec(text.slice(end, end + 40));
   const value = Number(match?.groups?.["value"]);

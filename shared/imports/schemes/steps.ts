@@ -1,4 +1,5 @@
 import type { Scheme } from "../../training";
+import { UNIT_NOT_SAID } from "./extras";
 import type { Heard, Statement } from "./statement";
 
 /**
@@ -26,13 +27,13 @@ const ATOMS = new RegExp([
   String.raw` (?<counts>that counts|proper set|that's a work(?:ing)? set|the work set)(?= )`,
   String.raw` (?<ramp>(?:warm|ramp|build|work)(?:ed|ing|s)? up|warm ups|feeder sets?|(?:lighter|light|easier|prep) sets?|to feel (?:it|the)|get (?:a|the) feel)(?= )`,
   String.raw` (?<work>(?:working|work|main|real|heavy) (?:sets?|weights?|part)|ready|top sets?|for real|then the real|now it's|now for|that's the end of)(?= )`,
-  String.raw` (?<bar>empty bar|bar alone|bar(?= (?:for|first|and nothing))|with (?:the|an) bar)(?= )`,
+  String.raw` (?<bar>empty bar|bar alone|(?<!on the )bar(?= (?:for|first|and nothing))|with (?:the|an) bar)(?= )`,
   String.raw` (?<load>\d*\.?\d+) (?<unit>${UNIT})(?= )`,
   String.raw` (?<reps>\d+) (?:reps?|repetitions|singles?|good ones)(?= )`,
   // "five at sixty", "twelve with sixty kilos"
-  String.raw` (?!(?:1|2) )(?<first>\d{1,2})(?= (?:at|with|on) (?:the |a |just the )?(?:\d{2,3}|bar|empty))`,
+  String.raw` (?!(?:1|2) (?:with|on) )(?<first>[12]?\d|30)(?= (?:at|with|on) (?:the |a |just the )?(?:\d{2,3}|bar|empty))`,
   // "sixty for five", "eighty and ten reps", "do five", "just the single"
-  String.raw` (?:for|do|doing|did|just do|hit|get) (?:a |an |another )?(?<last>\d{1,2})${OTHER}(?! (?:${UNIT}))(?= )`,
+  String.raw` (?:for|do|doing|did|hit|get|set of) (?:a |an |another )?(?:set of )?(?<last>\d{1,2})${OTHER}(?! (?:${UNIT}))(?= )`,
   String.raw` (?<bare>\d*\.?\d+)(?= (?:for|on (?:it|here|there|the bar)) )`,
   String.raw` ${UP_TO} (?<heavy>\d{2,3}(?:\.\d+)?)${OTHER}(?! (?:${UNIT}|reps?|repetitions))(?= )`,
 ].join("|"), "g");
@@ -77,6 +78,8 @@ const BESIDE = 8;
 
 /** Between a step and sets that are not its own. */
 const PARTS = / (?:then|before|after|main|now|\|) /;
+
+const OTHER_DAY = / (?:last (?:week|time|month|year)|yesterday|ago|used to) /;
 
 const lastOf = ({ load, reps }: Step): number => Math.max(load?.end ?? 0, reps?.end ?? 0);
 const firstOf = ({ load, reps }: Step): number => Math.min(load?.start ?? Infinity, reps?.start ?? Infinity);
@@ -176,13 +179,17 @@ export function stepsIn(heard: Heard, names: readonly number[], isElsewhere: (fr
   for (const { steps, counted } of stairsIn(heard, names)) {
     const works = steps.filter(({ isRamp }) => !isRamp);
     const told = works.length >= 2 && !counted;
+    // Sixty, eighty, a hundred, and then the sets that are counted: the way up, whatever it is called.
+    const climbs = counted && works.length >= 2 && works.every(({ load }, at) => load !== null && load.value > (works[at - 1]?.load?.value ?? 0));
+    if (climbs) for (const step of works) step.isRamp = true;
     for (const step of steps) {
       const [start, end] = [firstOf(step), lastOf(step)];
-      if (!(step.isRamp || told) || isElsewhere(start, end)) continue;
+      // "I did a build-up set before you came in" counts as one.
+      if (!(step.isRamp || told) || (step.isRamp ? OTHER_DAY.test(heard.text.slice(Math.max(0, start - 50), end)) : isElsewhere(start, end))) continue;
       const [first, last] = [heard.tokenAt(start + 1), heard.tokenAt(end - 1)];
       if (!first || !last || step.reps === null) continue;
       const load: Partial<Scheme> = step.load === null || step.load.kind === "bar" ? {} : { load: { value: step.load.value, unit: step.load.unit ?? "kg" } };
-      statements.push({ says: { sets: 1, repsMin: step.reps.value, repsMax: step.reps.value, ...load }, rank: "whole", about: step.isRamp ? "ramp-up" : "step", either: false, remark: null, from: first.at, to: last.at });
+      statements.push({ says: { sets: 1, repsMin: step.reps.value, repsMax: step.reps.value, ...load }, rank: "whole", about: step.isRamp ? "ramp-up" : "step", either: false, remark: step.load?.kind === "load" && step.load.unit === null ? UNIT_NOT_SAID : null, from: first.at, to: last.at });
       taken.push([start, end]);
     }
   }

@@ -3,7 +3,7 @@ import { before, N, number, secondsOf, TIME, type Phrase, type Saying } from "./
 
 /** Sets, reps, times and distances as coaches say them. */
 
-const SETS = String.raw`(?:sets?|rounds?|rotations?|circuits?|passes|trips|goes|times through|times round(?! \d))`;
+const SETS = String.raw`(?:sets?|rounds?|lots(?= of \d)|rotations?|circuits?|passes|trips|goes|times through|times round(?! \d))`;
 const KIND = String.raw`(?: (?:working|work|hard|total|top|back off|backoff|down|drop back|warm up|lighter|light|easy|easier|ramp up|build up|straight|solid|good|heavy|more|full|whole|big|clean|quality|slow|of these|of those|of them|of that|of this))*`;
 const RANGE = String.raw`(?<low>${N})(?: (?:to|or|through|up to|till) (?<high>${N}))?`;
 /** "Six slow ones per side". */
@@ -80,11 +80,11 @@ export const INTERVALS: readonly Saying[] = [
 
 export const WORK: readonly Saying[] = [
   // "10 minute emom of 5 swings", "every minute on the minute for 10 minutes 5 reps"
-  { find: new RegExp(String.raw` (?:every minute on the minute|emom)(?: (?:for|of))?(?: (?<minutes>${N}) (?:minutes?|mins?|rounds?))?(?: [\w|]+){0,4}? ${RANGE}(?= (?:reps?|swings?|of|each|per|\||$))`, "g"), read: ({ minutes, ...rest }) => {
+  { find: new RegExp(String.raw` (?:every minute on the minute|emom)(?: (?:for|of))?(?: (?<minutes>${N}) (?:minutes?|mins?|rounds?))?(?: [\w|]+){0,4}? ${RANGE}(?= (?:reps?|swings?|of|each|per|with|at|on|and|then|while|\||$))`, "g"), read: ({ minutes, ...rest }) => {
     const work = workOf(rest);
     return work && minutes !== undefined ? { says: { ...work, emomMinutes: number(minutes) }, rank: "whole" } : null;
   } },
-  { find: new RegExp(String.raw` (?<minutes>${N}) minutes? (?:every minute on the minute|emom)(?: [\w|]+){0,3}? ${RANGE}(?= (?:reps?|swings?|of|each|per|\||$))`, "g"), read: ({ minutes, ...rest }) => {
+  { find: new RegExp(String.raw` (?<minutes>${N}) minutes? (?:every minute on the minute|emom)(?: [\w|]+){0,3}? ${RANGE}(?= (?:reps?|swings?|of|each|per|with|at|on|and|then|while|\||$))`, "g"), read: ({ minutes, ...rest }) => {
     const work = workOf(rest);
     return work ? { says: { ...work, emomMinutes: number(minutes) }, rank: "whole" } : null;
   } },
