@@ -78,7 +78,7 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
   const named = new Map<number, Ordered[]>();
   for (const whole of statements.filter(({ rank }) => rank === "whole")) named.set(whole.sentence, [...(named.get(whole.sentence) ?? []), whole]);
   const ownerOf = (extra: Ordered): Ordered | null => {
-    const here = (named.get(extra.sentence) ?? []).filter(({ about, says }) => !(about === "ramp-up" && says.load !== undefined && extra.says.load !== undefined));
+    const here = (named.get(extra.sentence) ?? []).filter(({ about, says }) => !(about === "ramp-up" && says.load !== undefined && extra.says.load !== undefined && says.load.value !== extra.says.load.value));
     return here.findLast(({ from }) => from <= extra.from) ?? here[0] ?? null;
   };
   const add = (role: SetRole, base: readonly Ordered[], scheme: Scheme): boolean => {
