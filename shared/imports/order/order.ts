@@ -74,7 +74,7 @@ function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
       if (done(candidate) || number < announced || isOnlyAnnounced(speech, at)) continue;
       const sum = points(speech, at, circuit < number);
       if (sum < ENOUGH) continue;
-      const counted = isCountedFrom(speech, at);
+      const counted = isCountedFrom(speech, at, zone === "warm-up");
       // A circuit counts for all: what is then introduced after the warm-up was done in silence is its first exercise.
       const inCircuit = circuit < number && rested && candidate.strength >= 1 && !isMobile(candidate);
       if (zone === "warm-up" && !ready && !inCircuit && (!counted || (isMobile(candidate) && candidate.strength < 2))) continue;

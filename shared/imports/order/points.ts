@@ -87,11 +87,11 @@ export function rivalOf({ candidates }: Speech, at: number): number {
   return Infinity;
 }
 
-/** Are several sets said for it before another exercise comes? */
-export function isCountedFrom(speech: Indexed, at: number): boolean {
+/** Are several sets said for it before another exercise comes? @param own - what is said of a whole circuit does not count */
+export function isCountedFrom(speech: Indexed, at: number, own = false): boolean {
   const from = (speech.candidates[at] as Candidate).sentence;
   const until = Math.min(from + REACH, rivalOf(speech, at));
-  return statementsIn(speech, from, until).some((statement) => isCounted(statement) && ((statement.says.sets ?? 0) > 1 || statement.says.reps !== undefined || statement.says.emomMinutes !== undefined));
+  return statementsIn(speech, from, until).some((statement) => isCounted(statement) && !(own && statement.about === "circuit") && ((statement.says.sets ?? 0) > 1 || statement.says.reps !== undefined || statement.says.emomMinutes !== undefined));
 }
 
 /** Named without its sets, and named again later with them: this was only the announcement. */

@@ -12,11 +12,13 @@ const INTRODUCED = 9;
 
 const NUMBER = String.raw`(?:\d[\d.x-]*|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|sixty|ninety|hundred|dozen)`;
 /** Sets, or reps of a kind, a few words after a name. */
-const COUNTED = new RegExp(String.raw`^(?:[\w'.]+ ){0,8}?${NUMBER}(?: (?:good|working|more|of those|of these|total|straight))* (?:sets?|rounds?|by|x|reps?|repetitions|times|of (?:those|these|them)|tens|fives|eights|twelves|triples|(?:on |to |per |for )?(?:each|per|a) (?:side|leg|arm))\b`);
+const COUNTED = new RegExp(String.raw`^(?:[\w'.]+ ){0,14}?${NUMBER}(?: (?:good|working|more|of those|of these|total|straight))* (?:sets?|rounds?|by|x|reps?|repetitions|times|of (?:those|these|them)|tens|fives|eights|twelves|triples|(?:on |to |per |for )?(?:each|per|a) (?:side|leg|arm))\b`);
 /** So many words after a name are looked at. */
-const AHEAD = 12;
+const AHEAD = 20;
+/** Silence that ends what is said of a name. Seconds. */
+const RESTING = 1.2;
 /** Words before a name that only lead to it: "and the", "so for our". */
-const BEFORE = /^(?:and|so|then|next|now|okay|ok|right|the|a|an|some|my|your|our|for|it's|is|we|we've|we're|got|have|do|doing|these|this|are|just|um|uh|last|first|with|on|to|of|that's|by)$/;
+const BEFORE = /^(?:and|so|then|next|now|okay|ok|right|the|a|an|some|my|your|our|for|it's|is|we|we've|we're|got|have|do|doing|these|this|are|just|um|uh|last|first|with|on|to|of|that's|by|going|go|i'm)$/;
 
 /** "Take twelve kilos in each hand for the row": the weight that leads to a name, and how its clause begins. */
 const TO_NAME = new RegExp(String.raw` (?:kilos?|kgs?|kg|pounds?|lbs?|dumbbells?|kettlebells?|bells?)(?: (?:in|per) (?:each|one|either) hand| each)? for(?: (?:the|a|our|some|these|your))? $`);
@@ -90,7 +92,11 @@ const ledTo = (words: readonly Word[], mention: Mention, floor: number): boolean
 /** Is it told how often it is done, right after its name? */
 function isCounted(words: readonly Word[], mention: Mention, next: Mention | undefined, span: Span): boolean {
   if (!mention.isThing) return false;
-  const ahead = plainOf(words, mention.to, Math.min(span.to, mention.to + AHEAD, next?.from ?? Infinity));
+  // A sentence may have been ended too early, but never by a silence or a sign.
+  const most = Math.min(words.length, mention.to + AHEAD, next?.from ?? Infinity);
+  let end = mention.to;
+  while (end < most && (words[end]?.pause ?? 0) < RESTING && !/[.!?]["')]*$/.test(words[end - 1]?.text ?? "")) end += 1;
+  const ahead = plainOf(words, mention.to, end);
   return COUNTED.test(ahead) && !isInPassing(plainOf(words, span.from, mention.from), ahead, 0);
 }
 
@@ -127,7 +133,7 @@ export function splitAtNames(words: readonly Word[], sentences: readonly Span[],
       const floor = Math.max(from, last?.to ?? 0);
       const turn = last !== null || ledTo(words, mention, floor) ? turnBefore(words, mention, floor) : null;
       let at = turn;
-      if (at === null && isCounted(words, mention, mentions[next + 1], { from: cuts.at(-1) ?? from, to }) && !(last && isJoined(words, last, mention))) {
+      if (at === null && isCounted(words, mention, mentions[next + 1], { from: cuts.at(-1) ?? from, to }) && !(last && (isJoined(words, last, mention) || (last.isThing && last.to === mention.from)))) {
         const clause = clauseBefore(words, mention, floor);
         at = clause ?? introductionBefore(words, mention.from, floor) ?? turnBefore(words, mention, floor) ?? bareName(words, mention, last, floor);
         if (clause === null) at = leadBefore(words, at, floor);
