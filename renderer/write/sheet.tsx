@@ -1,5 +1,6 @@
 import { $getRoot, $getSelection, $isElementNode, $isRangeSelection, COMMAND_PRIORITY_LOW, KEY_DOWN_COMMAND, type LexicalEditor } from "lexical";
 import { useCallback, useEffect, useLayoutEffect, useRef, useState } from "react";
+import type { Finding } from "../../shared/checks";
 import { findBlock, newLine, type Edit } from "../../shared/episode";
 import type { Exercise } from "../../shared/exercises";
 import { DUPLICATE_BLOCK_COMMAND, JOIN_BLOCK_COMMAND, MOVE_BLOCK_COMMAND, REMOVE_BLOCK_COMMAND, SPLIT_BLOCK_COMMAND } from "../editor/block/block-commands";
@@ -16,6 +17,7 @@ import "./sheet.css";
 
 type PopUp = { type: "kind"; id: string; word: RowWord; anchor: Anchor } | { type: "block"; id: string; anchor: Anchor };
 
+const NO_FINDINGS: readonly Finding[] = [];
 const rowOf = (target: EventTarget | null): HTMLElement | null => (target instanceof Element ? target.closest<HTMLElement>(".row") : null);
 
 /** Keeps the row of the caret off the lower edge, where the next line would be typed out of sight. */
@@ -41,13 +43,15 @@ export function Sheet({ editor, isCovered }: { editor: LexicalEditor; isCovered:
     return () => editor.setRootElement(null);
   }, [editor]);
 
+  // Nobody sees the sheet while another place is open; letters typed there need not wait for it.
+  const isShown = session.place === "write";
   useEffect(() => {
-    if (surface.current) paintRemarks(surface.current, session);
-  }, [session]);
+    if (surface.current && isShown) paintRemarks(surface.current, session);
+  }, [session, isShown]);
   // Each check hands out a new list, a moment after the words; until then the ranges move with the text.
   useEffect(() => {
-    if (surface.current) paintFindings(surface.current, findings);
-  }, [findings]);
+    if (surface.current) paintFindings(surface.current, isShown ? findings : NO_FINDINGS);
+  }, [findings, isShown]);
   // Another episode begins at its top, with the caret: an empty one in its title.
   const shown = useRef(episode.id);
   const isBlank = episode.blocks.length === 0;

@@ -15,6 +15,6 @@ export { sentencesOf } from "./sentences";
 export { breaths } from "./breaths";
 export { HANDLE_SECONDS, screenClock } from "./screen-clock";
 export { spokenLines, spokenSeconds, type SpokenLine } from "./spoken-lines";
-export { blockFit, breathEdits, editsToFit, episodeFit, withBreathMarks, type BlockFit, type CutReason, type CutSuggestion, type QuietPlace } from "./fit";
+export { blockFit, breathEdits, editsToFit, quietIn, withBreathMarks, type BlockFit, type CutReason, type CutSuggestion, type QuietPlace } from "./fit";
 export { readability, readabilityOf, readingCounts } from "./readability";
 export * from "./captions";

@@ -1,19 +1,17 @@
-import { linesOf, memoOn, type Block, type Episode, type Line } from "../episode";
+import { linesOf, memoOn, type Block, type Episode } from "../episode";
 import { DEFAULT_PACE } from "./pace";
-import { speak, spokenTogether } from "./speak";
+import { spokenTogether } from "./speak";
+import { speakLine } from "./speak-line";
 import type { BlockScreenClock, Pace, ScreenClock, Spoken } from "./types";
 
 /** Picture before the first word and after the last, together; seconds. Common practice, no source. */
 export const HANDLE_SECONDS = 2;
 
-/**
- * How long a block's say lines take, a sentence's pause between lines.
- * Kept per pace, block and line, so typing in one line speaks only that line again.
- */
-const spokenAt = memoOn((pace: Pace) => {
-  const lineOf = memoOn((line: Line): Spoken => speak(line.text, pace));
-  return memoOn((block: Block): Spoken => spokenTogether(linesOf(block, "say").map(lineOf), pace.sentenceSeconds));
-});
+const spokenAt = memoOn((pace: Pace) =>
+  memoOn((block: Block): Spoken => spokenTogether(linesOf(block, "say").map((line) => speakLine(line, pace)), pace.sentenceSeconds)));
+
+/** How long a block's say lines take, a sentence's pause between lines. Remembered per pace and block. */
+export const speakBlock = (block: Block, pace: Pace): Spoken => spokenAt(pace)(block);
 
 /** One block's seconds and where they come from. */
 function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScreenClock {
@@ -35,7 +33,6 @@ function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScr
  * @param pace - the speaker's own, or the default; keep the same object between calls, answers are remembered by it
  */
 export function screenClock(episode: Pick<Episode, "blocks"> & { readonly video: Pick<Episode["video"], "targetSeconds"> }, shotSeconds: (block: Block) => number, pace: Pace = DEFAULT_PACE): ScreenClock {
-  const spokenOf = spokenAt(pace);
-  const blocks = episode.blocks.map((block) => blockClock(block, shotSeconds(block), spokenOf(block)));
+  const blocks = episode.blocks.map((block) => blockClock(block, shotSeconds(block), speakBlock(block, pace)));
   return { seconds: blocks.reduce((sum, { seconds }) => sum + seconds, 0), targetSeconds: episode.video.targetSeconds, blocks };
 }

@@ -1,6 +1,6 @@
 import { linesOf, type Block, type Line } from "../episode";
 import { HANDLE_SECONDS } from "./screen-clock";
-import { speak } from "./speak";
+import { speakLine } from "./speak-line";
 import type { Pace } from "./types";
 
 /** A say line with words in it, and when it is spoken if the pace, or what was measured, holds. */
@@ -24,7 +24,7 @@ export const spokenSeconds = (lines: readonly SpokenLine[]): number => {
  * @param measured - by line id, lines whose seconds are known and need not be counted
  */
 export function spokenLines(block: Block, length: number, pace: Pace, measured?: ReadonlyMap<string, { readonly seconds: number }>): SpokenLine[] {
-  const said = linesOf(block, "say").map((line) => ({ line, ...speak(line.text, pace) })).filter(({ words }) => words > 0)
+  const said = linesOf(block, "say").map((line) => ({ line, ...speakLine(line, pace) })).filter(({ words }) => words > 0)
     .map(({ line, seconds }) => ({ line, seconds: measured?.get(line.id)?.seconds ?? seconds }));
   const all = said.reduce((sum, { seconds }) => sum + seconds, 0) + pace.sentenceSeconds * Math.max(0, said.length - 1);
   let from = Math.max(0, Math.min(HANDLE_SECONDS / 2, (length - all) / 2));

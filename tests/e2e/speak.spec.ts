@@ -45,6 +45,28 @@ test("typing in a line moves what follows at once, and the app's undo takes it b
   expect(await sheetLines(page)).toContain("say: Sit back, slowly and with all the care you have got today, knees out.");
 });
 
+test("a letter changes the line it is typed in and leaves the lines before it and the other clips alone; clips out of sight are not drawn", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, talkEpisode(Array.from({ length: 12 }, (_, i) => [`Clip ${i}`, 60, "Sit back, knees out, and keep the heels where they are.", "Then stand up again, slowly, all the way to the top."] as const)));
+  await part(page, "Clip 0").locator(".ruled-line").nth(1).getByText("slowly").click();
+  await page.evaluate(() => {
+    const changed = new Set<string>();
+    (window as unknown as { changed: Set<string> }).changed = changed;
+    new MutationObserver((records) => records.forEach(({ target }) => {
+      const node = target instanceof Element ? target : target.parentElement;
+      const line = node?.closest(".ruled-line");
+      const clip = node?.closest(".part")?.getAttribute("aria-label");
+      if (clip) changed.add(line ? `${clip}, line ${Array.from(line.parentElement?.children ?? []).indexOf(line) + 1}` : clip);
+    })).observe(document.querySelector(".place") ?? document, { subtree: true, childList: true, characterData: true, attributes: true });
+  });
+  await page.keyboard.type("very ");
+  await expect(part(page, "Clip 0").locator(".ruled-word", { hasText: "very" })).toBeVisible();
+  expect(await page.evaluate(() => [...(window as unknown as { changed: Set<string> }).changed].sort())).toEqual(["1. Clip 0", "1. Clip 0, line 2"]);
+  const isDrawn = (name: string) => part(page, name).locator(".part-body").evaluate((body) => body.checkVisibility({ contentVisibilityAuto: true }));
+  expect([await isDrawn("Clip 0"), await isDrawn("Clip 11")]).toEqual([true, false]);
+  await part(page, "Clip 11").scrollIntoViewIfNeeded();
+  await expect.poll(() => isDrawn("Clip 11")).toBe(true);
+});
+
 test("a line is cut in two, joined again and added from the keyboard alone", async ({ sheet: page, library }) => {
   await openInSpeak(page, library, EPISODE);
   const first = part(page, "First");

@@ -44,6 +44,8 @@ export interface FoldSize {
 const GAP = 5;
 /** A mark on the ruler every so many seconds. */
 const MARK_EVERY = 5;
+/** Finer than this nothing is drawn; without it a line that only moves in time would be written anew for the last digit. */
+const fine = (pixels: number): number => Math.round(pixels * 1024) / 1024;
 /** As wide as a mark's figures; pixels. */
 const MARK_WIDTH = 32;
 
@@ -82,12 +84,12 @@ export function foldLine(line: PlacedLine, from: number, length: number, until: 
     const start = from + i * rowSeconds;
     const stop = start + rowSeconds;
     const isLast = i === count - 1;
-    const x = (seconds: number): number => (seconds - start) * scale;
+    const x = (seconds: number): number => fine((seconds - start) * scale);
     const words: RowWord[] = [];
     let free = 0;
     for (let word = line.words[next]; word && (isLast || from + word.from < stop - 1e-6); word = line.words[++next]) {
       const at = Math.max(free, x(from + word.from));
-      const wide = measure(word.text);
+      const wide = fine(measure(word.text));
       // A word that would leave the row though it begins inside it moves to the next; the first word always stays.
       if (!isLast && words.length > 0 && at + wide > width + 2) break;
       words.push({ index: next, text: word.text, x: at, hangs: from + word.to > length + 0.1 });

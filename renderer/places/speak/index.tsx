@@ -52,7 +52,9 @@ export function Speak() {
           <p className="second">Press a word to change it, drag a ruler's end to change the clip. <span className="breath-key marked">/</span> is a breath you marked, <span className="breath-key">(/)</span> one that would help.</p>
         </div>
       )}
-      {episode.blocks.map((block, i) => <SpeakPart key={block.id} block={block} number={i + 1} start={starts[i] ?? 0} longest={longest} pace={pace} size={size} onPrompt={onPrompt} />)}
+      <div className="speak-parts">
+        {episode.blocks.map((block, i) => <SpeakPart key={block.id} block={block} number={i + 1} start={starts[i] ?? 0} longest={longest} pace={pace} size={size} onPrompt={onPrompt} />)}
+      </div>
       {prompting && <Prompter from={prompting.from} onClose={() => setPrompting(null)} />}
       {isReading && <ReadThrough onClose={() => setReading(false)} />}
     </PlaceFrame>

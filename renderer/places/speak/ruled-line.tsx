@@ -11,8 +11,8 @@ interface Props {
   readonly until: number;
   readonly size: FoldSize;
   /** A press on a word; breaths are marked and taken out by a press on them. */
-  readonly onWord: (index: number) => void;
-  readonly onBreath: (afterWord: number, isMarked: boolean) => void;
+  readonly onWord: (placed: PlacedLine, index: number) => void;
+  readonly onBreath: (placed: PlacedLine, afterWord: number, isMarked: boolean) => void;
 }
 
 /** A say line on its ruler. The words are text in reading order; only their places are drawn. */
@@ -22,19 +22,19 @@ export const RuledLine = memo(function RuledLine({ placed, from, length, until, 
   const scale = size.width / size.rowSeconds;
   return (
     <div className="fold">
-      {rows.map((row, i) => <RuledRow key={i} row={row} scale={scale} firstHanging={firstHanging} length={length} onWord={onWord} onBreath={onBreath} />)}
+      {rows.map((row, i) => <RuledRow key={i} placed={placed} row={row} scale={scale} firstHanging={firstHanging} length={length} onWord={onWord} onBreath={onBreath} />)}
     </div>
   );
 });
 
-interface RowProps extends Pick<Props, "length" | "onWord" | "onBreath"> {
+interface RowProps extends Pick<Props, "placed" | "length" | "onWord" | "onBreath"> {
   readonly row: Row;
   /** Pixels a second. */
   readonly scale: number;
   readonly firstHanging: number | null;
 }
 
-function RuledRow({ row, scale, firstHanging, length, onWord, onBreath }: RowProps) {
+function RuledRow({ placed, row, scale, firstHanging, length, onWord, onBreath }: RowProps) {
   const breathAfter = new Map(row.breaths.map((breath) => [breath.afterWord, breath]));
   return (
     <div className="row-of-ruler">
@@ -45,8 +45,8 @@ function RuledRow({ row, scale, firstHanging, length, onWord, onBreath }: RowPro
       {row.words.map((word) => (
         <Fragment key={word.index}>
           {word.index === firstHanging && <span className="visually-hidden"> over the clip's end from here: </span>}
-          <span className={word.hangs ? "ruled-word hangs" : "ruled-word"} style={{ left: word.x, maxWidth: `calc(100% - ${word.x}px + 4px)` }} onClick={() => onWord(word.index)}>{word.text} </span>
-          <Breath breath={breathAfter.get(word.index)} onBreath={onBreath} />
+          <span className={word.hangs ? "ruled-word hangs" : "ruled-word"} style={{ left: word.x, maxWidth: `calc(100% - ${word.x}px + 4px)` }} onClick={() => onWord(placed, word.index)}>{word.text} </span>
+          <Breath breath={breathAfter.get(word.index)} onPress={(breath, isMarked) => onBreath(placed, breath.afterWord, isMarked)} />
         </Fragment>
       ))}
       {row.marks.map(({ x, seconds: at }) => <span key={at} className={x < 16 ? "ruler-mark at-edge" : "ruler-mark"} style={{ left: x }} aria-hidden="true">{clock(at)}</span>)}
@@ -56,12 +56,12 @@ function RuledRow({ row, scale, firstHanging, length, onWord, onBreath }: RowPro
 }
 
 /** One stroke where the coach marked a breath, a light one in brackets where one would help; a sentence's end breathes by itself. */
-function Breath({ breath, onBreath }: { breath: RowBreath | undefined; onBreath: Props["onBreath"] }) {
+function Breath({ breath, onPress }: { breath: RowBreath | undefined; onPress: (breath: RowBreath, isMarked: boolean) => void }) {
   if (!breath || breath.why === "sentence") return null;
   const isMarked = breath.why === "marked";
   const words = isMarked ? "Take this breath out" : "Mark this breath";
   return (
-    <button type="button" className={isMarked ? "breath marked" : "breath"} style={{ left: breath.x }} title={words} aria-label={isMarked ? "breath, take it out" : "suggested breath, mark it"} onClick={() => onBreath(breath.afterWord, isMarked)}>
+    <button type="button" className={isMarked ? "breath marked" : "breath"} style={{ left: breath.x }} title={words} aria-label={isMarked ? "breath, take it out" : "suggested breath, mark it"} onClick={() => onPress(breath, isMarked)}>
       {isMarked ? "/" : "(/)"}
     </button>
   );

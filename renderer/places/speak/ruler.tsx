@@ -1,4 +1,4 @@
-import { memo, useRef, useState } from "react";
+import { memo, useCallback, useRef, useState } from "react";
 import type { Block } from "../../../shared/episode";
 import { breathEdits, type Pace } from "../../../shared/speech";
 import { useActions } from "../../session/context";
@@ -10,7 +10,7 @@ import { LineEditor } from "./line-editor";
 import { RuledLine } from "./ruled-line";
 import { SaidAs } from "./said-as";
 import { SayLess } from "./say-less";
-import type { BlockTimeline, TimedLine } from "../../voiceover/timeline";
+import type { BlockTimeline, PlacedLine, TimedLine } from "../../voiceover/timeline";
 
 interface Props {
   readonly block: Block;
@@ -46,6 +46,12 @@ export const Ruler = memo(function Ruler({ block, timeline, size, pace }: Props)
     mend([{ type: "insert-line", block: block.id, at: null, line: { id, kind: "say", text: "" } }]);
     setHere({ line: id, caret: 0 });
   };
+  // The same functions as long as the ruler stands, so that only lines whose words moved are drawn again.
+  const onWord = useCallback(({ line, text }: PlacedLine, index: number) => setHere({ line, caret: wordOffsets(text)[index]?.start ?? 0 }), []);
+  const onBreath = useCallback(
+    ({ line, text }: PlacedLine, afterWord: number, isMarked: boolean) => mend([{ type: "set-line", line, fields: { text: isMarked ? withoutBreath(text, afterWord) : withBreath(text, afterWord) } }]),
+    [mend],
+  );
   const breathsToMark = lines.reduce((sum, { placed }) => sum + placed.breaths.filter(({ why }) => why === "suggested").length, 0);
   return (
     <>
@@ -91,11 +97,7 @@ export const Ruler = memo(function Ruler({ block, timeline, size, pace }: Props)
                   <p className="far-words" style={{ height: `${ROW_REM * rowCount(placed, from, untilOf(timeline, i, size.rowSeconds), size.rowSeconds)}rem` }}>{text}</p>
                 )}
                 {size && isNear && placed.words.length > 0 && (
-                  <RuledLine
-                    placed={placed} from={from} length={length} until={untilOf(timeline, i, size.rowSeconds)} size={size}
-                    onWord={(index) => setHere({ line: placed.line, caret: wordOffsets(text)[index]?.start ?? 0 })}
-                    onBreath={(afterWord, isMarked) => mend([{ type: "set-line", line: placed.line, fields: { text: isMarked ? withoutBreath(text, afterWord) : withBreath(text, afterWord) } }])}
-                  />
+                  <RuledLine placed={placed} from={from} length={length} until={untilOf(timeline, i, size.rowSeconds)} size={size} onWord={onWord} onBreath={onBreath} />
                 )}
               </div>
             </li>

@@ -1,9 +1,10 @@
-import { useState } from "react";
+import { useDeferredValue, useMemo, useState } from "react";
 import { saidDifferently, type Pronunciation } from "../../../shared/speech";
 import { DraftField } from "../../fields/draft-field";
 import type { Reading } from "../../fields/read";
 import { useActions, useSession } from "../../session/context";
 
+const NONE: readonly Pronunciation[] = [];
 const isSame = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
 
 const readSaid = (text: string): Reading<string> => (text.trim().length > 0 && text.trim().length <= 200 ? { ok: true, value: text.trim() } : { ok: false, problem: "Write it as it sounds, in at most 200 letters." });
@@ -22,8 +23,10 @@ export function SaidAs({ text }: { text: string }) {
   const { mend } = useActions();
   const [adding, setAdding] = useState("");
   const { series } = episode;
-  const own = series.pronunciations ?? [];
-  const pieces = saidDifferently(text, own).filter(({ written }, i, all) => all.findIndex((one) => isSame(one.written, written)) === i);
+  const own = series.pronunciations ?? NONE;
+  // After the letters are drawn: the ruler shows where words stand, this only what is odd about them.
+  const calm = useDeferredValue(text);
+  const pieces = useMemo(() => saidDifferently(calm, own).filter(({ written }, i, all) => all.findIndex((one) => isSame(one.written, written)) === i), [calm, own]);
   const keep = (written: string, said: string | null): void => mend([{ type: "set-facts", fields: { series: { ...series, pronunciations: withPronunciation(own, written, said) } } }]);
   return (
     <div className="said-as" role="group" aria-label="Said otherwise than written">

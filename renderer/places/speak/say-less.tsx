@@ -1,7 +1,8 @@
-import { useMemo } from "react";
+import { memo, useDeferredValue, useMemo } from "react";
 import { applyEdits, emptyEpisode, type Block } from "../../../shared/episode";
 import { blockFit, editsToFit, type CutSuggestion, type Pace } from "../../../shared/speech";
 import { useActions } from "../../session/context";
+import { blockScreen } from "../../voiceover/timeline";
 import { seconds } from "../../words/clock";
 
 /** Suggestions shown at once; the rest would be read by nobody. */
@@ -18,7 +19,7 @@ export function suggestionWords({ sentence, becomes, edits }: Pick<CutSuggestion
 /** How many seconds a block is still over after some edits; 0 when it fits. */
 function overAfter(block: Block, pace: Pace, edits: CutSuggestion["edits"]): number {
   const [after] = applyEdits(emptyEpisode(() => "say-less", { blocks: [block] }), edits).blocks;
-  return after ? blockFit(after, pace).overSeconds : 0;
+  return after ? blockScreen(after, pace).overSeconds : 0;
 }
 
 interface Props {
@@ -28,13 +29,23 @@ interface Props {
   readonly onShow: (line: string, at: number) => void;
 }
 
-/** Ways of saying less in a block whose words do not fit, best first, each one undo step. */
+/** Ways of saying less in a block whose words do not fit. They are looked for after the letters are drawn, a moment behind the words. */
 export function SayLess({ block, pace, onShow }: Props) {
+  const calm = useDeferredValue(block);
+  return blockScreen(calm, pace).overSeconds > 0 && <Ways block={calm} isBehind={calm !== block} pace={pace} onShow={onShow} />;
+}
+
+/** The ways, best first, each one undo step. */
+const Ways = memo(function Ways({ block, isBehind, pace, onShow }: Props & { readonly isBehind: boolean }) {
   const { mend } = useActions();
-  const { suggestions, overSeconds } = blockFit(block, pace);
+  const { suggestions } = blockFit(block, pace);
   const all = useMemo(() => editsToFit(block, pace), [block, pace]);
   const left = useMemo(() => overAfter(block, pace, all), [block, pace, all]);
-  if (overSeconds <= 0 || suggestions.length === 0) return null;
+  if (suggestions.length === 0) return null;
+  // What was found for other words than those that stand would write over them.
+  const take = (edits: CutSuggestion["edits"]): void => {
+    if (!isBehind) mend(edits);
+  };
   return (
     <div className="say-less">
       <ul aria-label="Ways of saying less">
@@ -43,7 +54,7 @@ export function SayLess({ block, pace, onShow }: Props) {
             <button
               type="button" className="word-button"
               onClick={() => {
-                if (suggestion.edits.length > 0) mend(suggestion.edits);
+                if (suggestion.edits.length > 0) take(suggestion.edits);
                 else onShow(suggestion.line, Math.max(0, block.lines.find(({ id }) => id === suggestion.line)?.text.indexOf(suggestion.sentence) ?? 0));
               }}
             >
@@ -54,8 +65,8 @@ export function SayLess({ block, pace, onShow }: Props) {
         ))}
       </ul>
       {all.length > 1 && (
-        <p><button type="button" className="word-button" onClick={() => mend(all)}>{left > 0 ? `Do all of these, ${seconds(left)} s stay over` : `Do the first ${all.length}, then it fits`}</button></p>
+        <p><button type="button" className="word-button" onClick={() => take(all)}>{left > 0 ? `Do all of these, ${seconds(left)} s stay over` : `Do the first ${all.length}, then it fits`}</button></p>
       )}
     </div>
   );
-}
+});

@@ -1,7 +1,7 @@
-import { applyEdits, emptyEpisode, linesOf, memoOn, type Block, type Edit, type Episode } from "../../episode";
-import { HANDLE_SECONDS } from "../screen-clock";
-import { speak, spokenTogether } from "../speak";
-import type { Pace } from "../types";
+import { applyEdits, emptyEpisode, linesOf, memoOn, type Block, type Edit } from "../../episode";
+import { HANDLE_SECONDS, speakBlock } from "../screen-clock";
+import { speakLine } from "../speak-line";
+import type { Pace, Spoken } from "../types";
 import { suggestCuts } from "./suggest";
 import type { BlockFit, QuietPlace } from "./types";
 
@@ -11,7 +11,8 @@ export { breathEdits, withBreathMarks } from "./breath-marks";
 /** Longest silence between two lines before it sounds like a mistake; seconds. Common practice, no source. */
 const LONGEST_GAP = 4;
 
-const spokenOf = (block: Block, pace: Pace) => spokenTogether(linesOf(block, "say").map(({ text }) => speak(text, pace)), pace.sentenceSeconds);
+/** Free seconds of a block's clip beside its words, below 0 when it is too short; 0 without a clip. */
+const spareOf = ({ clipSeconds }: Block, spoken: Spoken): number => (clipSeconds === null ? 0 : clipSeconds - spoken.seconds);
 
 /**
  * Spreads free seconds: up to half of the usual picture before the first word and after the last, then evenly between the
@@ -30,26 +31,30 @@ function quietPlaces(lines: readonly string[], free: number): QuietPlace[] {
   ].filter(({ seconds }) => seconds > 0);
 }
 
+const quietAt = memoOn((pace: Pace) =>
+  memoOn((block: Block): QuietPlace[] => {
+    const said = linesOf(block, "say").filter((line) => speakLine(line, pace).words > 0).map(({ id }) => id);
+    return quietPlaces(said, spareOf(block, speakBlock(block, pace)));
+  }));
+
+/** Where a block's free seconds may stay silent; the quick part of its fit. Remembered per pace and block. */
+export const quietIn = (block: Block, pace: Pace): readonly QuietPlace[] => quietAt(pace)(block);
+
 const fitAt = memoOn((pace: Pace) =>
   memoOn((block: Block): BlockFit => {
-    const spoken = spokenOf(block, pace);
-    const { clipSeconds } = block;
-    const spare = clipSeconds === null ? 0 : clipSeconds - spoken.seconds;
-    const said = linesOf(block, "say").filter(({ text }) => speak(text, pace).words > 0).map(({ id }) => id);
+    const spoken = speakBlock(block, pace);
+    const spare = spareOf(block, spoken);
     return {
-      block: block.id, clipSeconds, spoken,
+      block: block.id, clipSeconds: block.clipSeconds, spoken,
       overSeconds: Math.max(0, -spare), underSeconds: Math.max(0, spare),
       wordsToCut: spare < 0 ? Math.ceil(-spare / (spoken.seconds / spoken.words)) : 0,
       suggestions: suggestCuts(block, pace),
-      quiet: quietPlaces(said, spare),
+      quiet: quietIn(block, pace),
     };
   }));
 
 /** A block's words against its clip, with ways of saying less. Remembered per pace and block. */
 export const blockFit = (block: Block, pace: Pace): BlockFit => fitAt(pace)(block);
-
-/** Every block's fit, in order. */
-export const episodeFit = (episode: Episode, pace: Pace): BlockFit[] => episode.blocks.map((block) => blockFit(block, pace));
 
 /**
  * Cuts a block's words until they fit its clip, suggestion by suggestion, best first.

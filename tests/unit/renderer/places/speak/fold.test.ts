@@ -42,6 +42,12 @@ describe("a line folded into rows", () => {
     expect(rows.flatMap(({ words }) => words).filter(({ hangs }) => hangs).map(({ text }) => text)).toEqual(line.words.filter(({ to }) => to > 6.1).map(({ text }) => text));
   });
 
+  it("keeps every place to the last digit when the line only moves in time, so that nothing of it is drawn again", () => {
+    const line = place("Sit, then stand, then rest. Go on at 42.5 kg, and slowly.");
+    const placesAt = (from: number) => foldLine(line, from, 600, 0, size).map(({ words, speech, breaths }) => ({ words, speech, breaths }));
+    for (const from of [0.1, 1 / 3, 2.7, 19.83]) expect(placesAt(from)).toEqual(placesAt(0));
+  });
+
   it("draws speech only where there is speech, at its length", () => {
     const line = place("Sit. Stand.");
     const bars = foldLine(line, 0, 60, 0, size).flatMap(({ speech }) => speech);
