@@ -57,7 +57,7 @@ function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
       const candidate = candidates[at] as Candidate;
       if (open !== null && refersTo(candidate, open)) continue;
       if (isRecap(speech, at, opened.flatMap((each) => each.candidate ?? []))) continue;
-      if (open !== null && narrows(candidate, open)) {
+      if (open !== null && narrows(candidate, open, speech)) {
         // "Lunges. Walking lunges": the second says which.
         opened[opened.length - 1] = { ...(opened.at(-1) as Opened), candidate };
         open = candidate;

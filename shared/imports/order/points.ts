@@ -101,6 +101,12 @@ export const isOnlyAnnounced = (speech: Indexed, at: number): boolean => {
   return speech.candidates.some((later, place) => place > at && later.name.title === name.title && later.sentence > sentence + (listed ? 0 : 3) && later.strength >= 1 && !later.passing && isCountedFrom(speech, place));
 };
 
+/** "Split squats, the Bulgarian kind". */
+const KIND = /^(?:kind|ones?|version|style|variety|type)$/;
+
 /** Is it the open exercise, said again straight away and more exactly? */
-export const narrows = (candidate: Candidate, open: Candidate): boolean =>
-  candidate.isThing && !candidate.passing && candidate.sentence - open.sentence <= 1 && candidate.name.words.length > open.name.words.length && open.name.words.every((word) => candidate.name.words.includes(word));
+export function narrows(candidate: Candidate, open: Candidate, { words }: Speech): boolean {
+  if (!candidate.isThing || candidate.passing || candidate.sentence - open.sentence > 1) return false;
+  if (candidate.span.from - open.span.to <= 2 && KIND.test(words[candidate.span.to]?.plain ?? "")) return true;
+  return candidate.name.words.length > open.name.words.length && open.name.words.every((word) => candidate.name.words.includes(word));
+}
