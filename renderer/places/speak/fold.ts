@@ -7,6 +7,8 @@ export interface RowWord {
   readonly x: number;
   /** It is not spoken to its end when the clip ends. */
   readonly hangs: boolean;
+  /** It is longer than what is left of its row and is cut off there. */
+  readonly isCut: boolean;
 }
 
 /** A pause in a row: pixels. */
@@ -92,7 +94,7 @@ export function foldLine(line: PlacedLine, from: number, length: number, until: 
       const wide = fine(measure(word.text));
       // A word that would leave the row though it begins inside it moves to the next; the first word always stays.
       if (!isLast && words.length > 0 && at + wide > width + 2) break;
-      words.push({ index: next, text: word.text, x: at, hangs: from + word.to > length + 0.1 });
+      words.push({ index: next, text: word.text, x: at, hangs: from + word.to > length + 0.1, isCut: at + wide > width + 4 });
       free = at + wide + GAP + (strokes.has(next) ? measure("(/)") + GAP : 0);
     }
     const clip = (a: number, b: number): { x: number; width: number } | null => {

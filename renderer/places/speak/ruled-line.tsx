@@ -45,7 +45,7 @@ function RuledRow({ placed, row, scale, firstHanging, length, onWord, onBreath }
       {row.words.map((word) => (
         <Fragment key={word.index}>
           {word.index === firstHanging && <span className="visually-hidden"> over the clip's end from here: </span>}
-          <span className={word.hangs ? "ruled-word hangs" : "ruled-word"} style={{ left: word.x, maxWidth: `calc(100% - ${word.x}px + 4px)` }} onClick={() => onWord(placed, word.index)}>{word.text} </span>
+          <span className={`ruled-word${word.hangs ? " hangs" : ""}${word.isCut ? " cut" : ""}`} style={{ left: word.x, ...(word.isCut && { maxWidth: `calc(100% - ${word.x}px + 4px)` }) }} onClick={() => onWord(placed, word.index)}>{word.text} </span>
           <Breath breath={breathAfter.get(word.index)} onPress={(breath, isMarked) => onBreath(placed, breath.afterWord, isMarked)} />
         </Fragment>
       ))}
