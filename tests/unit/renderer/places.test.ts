@@ -1,49 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { countingIds, demoEpisode, emptyBlock, newLine, type Block, type CarryOver, type SetRole } from "../../../shared/episode";
-import { cameraMoves, marksOf } from "../../../shared/filming";
 import { rampOf } from "../../../shared/training";
 import { dayAndTime } from "../../../renderer/places/day";
 import { disclosurePlaces } from "../../../renderer/places/disclosure";
 import { actualsInWords, againstLastTime, rampInWords } from "../../../renderer/places/loads";
-import { coverageRows, isUnfilmed, markWords } from "../../../renderer/places/shoot-rows";
 
 const id = countingIds("p");
 const exercise = (which: string, sets: readonly (readonly [SetRole, string])[], shots: readonly string[] = []): Block =>
   emptyBlock(id, "exercise", { exercise: which, sets: sets.map(([role, text]) => ({ id: id(), role, text })), lines: shots.map((text) => newLine(id, "shot", text)) });
-const row = exercise("chest-supported-row", [["ramp-up", "1 x 8 @ 12 kg each hand"], ["working", "3 x 8-10 @ 22 kg each hand, rest 90 s"]], [
-  "Side, full, set 2, 20 s: the whole arm path", "Rear, medium, set 3, 15 s: shoulder blades", "Insert, 6 s, nice: grip", "Front, full, set 9: too late",
-]);
-
-describe("coverageRows", () => {
-  const marks = marksOf(row);
-  const rows = coverageRows(row, marks, new Map(cameraMoves(row).map((move) => [move.afterSet, move.seconds])));
-
-  it("lists ramp-up sets, working sets, then what names no set or one that is not planned", () => {
-    expect(rows.map((one) => one.name)).toEqual(["Ramp-up 1", "Set 1", "Set 2", "Set 3", "Any set", "No such set"]);
-  });
-
-  it("puts each shot under its mark and on its set", () => {
-    const filled = rows.map((one) => one.shots.map((shots) => shots.map((shot) => shot.subject).join()).join("|"));
-    expect(filled).toEqual(["|||", "|||", "the whole arm path|||", "|shoulder blades||", "||grip|", "|||too late"]);
-  });
-
-  it("says before which set the camera moves", () => {
-    expect(rows.map((one) => one.moveBefore !== null)).toEqual([false, false, false, true, false, false]);
-  });
-
-  it("has one row for a block without sets", () => {
-    const talk = emptyBlock(id, "opening", { lines: [newLine(id, "shot", "Front, medium: hello")] });
-    expect(coverageRows(talk, marksOf(talk), new Map()).map((one) => one.name)).toEqual(["Whole block"]);
-  });
-
-  it("knows blocks of which nothing would be filmed", () => {
-    expect(demoEpisode.blocks.filter(isUnfilmed).map((block) => block.title)).toEqual(["Closing"]);
-  });
-
-  it("names a mark of which little is known", () => {
-    expect(markWords({ angle: null, size: null })).toBe("any angle");
-  });
-});
+const row = exercise("chest-supported-row", [["working", "3 x 8-10 @ 22 kg each hand, rest 90 s"]]);
 
 describe("loads", () => {
   const last = (sets: string, actuals: CarryOver["actuals"] = []): CarryOver => ({ exercise: "chest-supported-row", sets, actuals, note: "" });
