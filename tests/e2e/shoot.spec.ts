@@ -31,6 +31,7 @@ test("a mark that is dragged comes to rest, says what it shows, and one undo put
   const row = await bring(page, "Chest-supported row");
   const mark = row.getByRole("slider", { name: /^Mark A/ });
   const before = await mark.getAttribute("aria-valuetext");
+  await mark.scrollIntoViewIfNeeded();
   const box = await mark.boundingBox();
   if (!box) throw new Error("the mark is not drawn");
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
@@ -70,7 +71,7 @@ test("two marks for one set lose a shot; the remedy films it on another", async 
   await openShoot(page);
   await expect(figure(page, /shot lost/)).toHaveText("1");
   const row = await bring(page, "Goblet squat");
-  await expect(row.getByText(/^Lost:/)).toContainText("heels stay down");
+  await expect(row.locator(".lost li")).toContainText("heels stay down");
   await expect(row.getByText("Set 2 is filmed from the front, head to toe.")).toBeVisible();
   await row.getByRole("button", { name: /^Films "heels stay down" on set 3$/ }).click();
   await expect(figure(page, /shots lost/)).toHaveText("none");
