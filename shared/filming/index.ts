@@ -11,7 +11,7 @@ export { bodyOf, type Body } from "./body";
 export { polarOf, spotAt, type Spot } from "./bearings";
 export * from "./floor";
 export * from "./wants";
-export { cameraMoves, MOVE_SECONDS, type CameraMove } from "./camera-moves";
+export { MOVE_SECONDS } from "./move-seconds";
 export { cardInWords, cardPlan, RESERVE_GIGABYTES, type CardPlan } from "./card";
 export { formatNamed, formatOf, megabytesPerMinute, recordedMinutes, recording, RECORDING_FORMATS, recordingOf, type Recording, type RecordingFormat } from "./recording";
 export { framesPerDay } from "./frame-rates";

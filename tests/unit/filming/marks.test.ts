@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { countingIds, demoEpisode, emptyBlock, newLine, type Block } from "../../../shared/episode";
-import { cameraMoves, marksOf, MOVE_SECONDS, recordedMinutes, recording, recordingOf, setupOf, shotSeconds, shotsOf } from "../../../shared/filming";
+import { marksOf, recordedMinutes, recording, recordingOf, setupOf, shotSeconds, shotsOf } from "../../../shared/filming";
 
 const newId = countingIds("t-");
 const filmed = (...texts: string[]): Block => emptyBlock(newId, "exercise", { lines: texts.map((text) => newLine(newId, "shot", text)) });
@@ -38,28 +38,6 @@ describe("marks", () => {
     expect(setupOf(demoEpisode, row)).toMatchObject({ aspect: "16:9", lens: "main", stature: 1.75, position: "standing" });
     expect(marksOf(row, setupOf(demoEpisode, row))[0]?.stand).toEqual({ distance: 2.6, height: 0.9, tilt: 0, steps: 3.5, level: "hip" });
     expect(setupOf(demoEpisode, filmed(), { stature: 1.6 }).stature).toBe(1.6);
-  });
-});
-
-describe("camera moves", () => {
-  it("happen in the rest between sets filmed from different marks", () => {
-    expect(cameraMoves(filmed("side, full, set 1: a", "front, full, set 2: b", "side, full, set 3: c"))).toEqual([
-      { afterSet: 1, seconds: MOVE_SECONDS }, { afterSet: 2, seconds: MOVE_SECONDS },
-    ]);
-  });
-
-  it("are none while the camera can stay", () => {
-    expect(cameraMoves(filmed("side, full, sets 1-3: a"))).toEqual([]);
-    expect(cameraMoves(filmed("side, full: a", "front, full: b", "rear, demo: c"))).toEqual([]);
-    expect(cameraMoves(filmed("side, full, set 1: a", "front, full, sets 1-2: b", "side, full, set 2: c"))).toEqual([]);
-  });
-
-  it("follow the order of the sets, not of the lines, over sets nobody films", () => {
-    expect(cameraMoves(filmed("front, set 4: b", "side, set 2: a"))).toEqual([{ afterSet: 2, seconds: MOVE_SECONDS }]);
-  });
-
-  it("leave ramp-up sets out", () => {
-    expect(cameraMoves(filmed("front, ramp-up set 1: b", "side, set 2: a"))).toEqual([]);
   });
 });
 
