@@ -26,7 +26,7 @@ export function Shoot() {
       figures={
         <>
           <Figure value={count(plan.moves, "move")} label={plan.extraSeconds < 1 ? "of the camera, all within rests" : `of the camera, ${clock(plan.extraSeconds)} beyond the rests`} />
-          <Figure value={`${Math.ceil(plan.recordedMinutes)} min`} label={card.batteryLasts ? "recorded, one battery holds" : "recorded, bring power"} />
+          <Figure value={`${plan.recordedMinutes > 0 ? Math.max(1, Math.round(plan.recordedMinutes)) : 0} min`} label={card.batteryLasts ? "recorded, one battery holds" : "recorded, bring power"} />
           <Figure value={`${card.gigabytes.toFixed(1)} GB`} label={card.freeGigabytes === null ? "on the card, margin included" : `of ${card.freeGigabytes} GB free, margin included`} over={card.spareGigabytes !== null && card.spareGigabytes < 0 ? "too little" : null} />
           <Figure value={plan.lost.length === 0 ? "none" : String(plan.lost.length)} label={plan.lost.length === 1 ? "shot lost" : "shots lost"} />
         </>
