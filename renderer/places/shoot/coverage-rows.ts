@@ -18,11 +18,11 @@ export interface CoverageRow {
   readonly work: string;
   /** One a mark, in the order of the marks. */
   readonly cells: readonly CoverageCell[];
-  /** What has to be carried before the set, and whether the rest holds it; null when all stay. */
+  /** What is carried before the set, and whether the rest holds it; null when all stay. */
   readonly move: { readonly words: string; readonly fits: boolean } | null;
 }
 
-/** "camera to B, 45 s of the 90 s rest" */
+/** "Camera to B: 45 s of the 90 s rest." */
 function moveBefore({ moves, marks, sets }: ShootBlock, at: number, cameras: number): CoverageRow["move"] {
   const set = sets[at];
   const now = moves.filter(({ before }) => before === set?.id);
@@ -32,9 +32,11 @@ function moveBefore({ moves, marks, sets }: ShootBlock, at: number, cameras: num
   const taken = now.reduce((sum, { seconds }) => sum + seconds, 0);
   const rest = sets[at - 1]?.restSeconds ?? 0;
   const who = listed(now.map(({ camera, to }) => `${cameras > 1 ? `camera ${camera}` : "camera"} to ${letter(to)}`));
-  // Between the runs of a block without sets nobody rests.
-  if (set?.role === "run" && first.fits) return { fits: true, words: `First ${who}: ${taken} s.` };
-  return { fits: first.fits, words: first.fits ? `First ${who}: ${taken} s of the ${rest} s before it.` : `First ${who}: ${taken} s, and there are ${rest}: costs ${clock(taken - rest)}.` };
+  const words = `${who.charAt(0).toUpperCase()}${who.slice(1)}: ${taken} s`;
+  // Between the runs of a block without sets, and after a demonstration, nobody rests.
+  const isRest = sets[at - 1]?.role === "working" || sets[at - 1]?.role === "ramp-up";
+  if (first.fits) return { fits: true, words: isRest ? `${words} of the ${rest} s rest.` : `${words}.` };
+  return { fits: false, words: `${words}, ${isRest ? `and the rest is ${rest} s` : `and there are ${rest} s before it`}: costs ${clock(taken - rest)}.` };
 }
 
 /** Which mark films which set, set by set. */

@@ -1,3 +1,4 @@
+import { Fragment } from "react";
 import { blockName } from "../../../shared/episode";
 import { secondsOf, type Shot } from "../../../shared/filming";
 import type { ShootBlock } from "../../../shared/shoot-plan";
@@ -17,13 +18,13 @@ export function CoverageTable({ shoot, cameras }: { shoot: ShootBlock; cameras: 
       </thead>
       <tbody>
         {coverageRows(shoot, cameras).map(({ set, work, cells, move }) => (
-          <tr key={set.id}>
-            <th scope="row">
-              {set.name} {work !== "" && <span className="second">{work}</span>}
-              {move && <span className={move.fits ? "second move" : "second move late"}>{move.words}</span>}
-            </th>
-            {cells.map((cell, i) => <Cell key={shoot.marks[i]?.key ?? i} cell={cell} cameras={cameras} />)}
-          </tr>
+          <Fragment key={set.id}>
+            {move && <tr className="move"><td colSpan={shoot.marks.length + 1} className={move.fits ? "second" : "second late"}>{move.words}</td></tr>}
+            <tr>
+              <th scope="row">{set.name} {work !== "" && <span className="second">{work}</span>}</th>
+              {cells.map((cell, i) => <Cell key={shoot.marks[i]?.key ?? i} cell={cell} cameras={cameras} />)}
+            </tr>
+          </Fragment>
         ))}
       </tbody>
     </WideTable>
@@ -41,5 +42,5 @@ function Cell({ cell: { cameras: here, shots }, cameras }: { cell: CoverageCell;
 }
 
 function ShotWords({ shot }: { shot: Shot }) {
-  return <p className="shot-words">{shot.subject || "whole movement"} <span className="second">{secondsOf(shot)} s{shot.need === "nice" ? ", nice" : ""}</span></p>;
+  return <p className="shot-words">{shot.subject || "whole movement"} <span className="second">{`${secondsOf(shot)}\u00a0s`}{shot.need === "nice" ? ", nice" : ""}</span></p>;
 }

@@ -22,12 +22,13 @@ export function Shoot() {
   return (
     <PlaceFrame
       title="Shoot"
-      about="There is one take: which mark films which set, where the tripod stands, and what would stay unfilmed. Drag a mark on a plan, or move it with the arrow keys; marks on one side of the dotted line keep left and right in every cut."
+      about="There is one take: which mark films which set, where the tripod stands, and what would stay unfilmed. Drag a mark on a plan, or move it with the arrow keys."
       figures={
         <>
-          <Figure value={count(plan.moves, "move")} label={plan.extraSeconds < 1 ? "of the camera, all within rests" : `of the camera, ${clock(plan.extraSeconds)} beyond the rests`} />
+          <Figure value={count(plan.moves, "move")} label={plan.moves === 0 ? "every camera stays" : plan.extraSeconds < 1 ? "all within rests" : "of the camera"} />
+          <Figure value={plan.extraSeconds < 1 ? "0 min" : clock(plan.extraSeconds)} label="longer on the floor" />
           <Figure value={`${plan.recordedMinutes > 0 ? Math.max(1, Math.round(plan.recordedMinutes)) : 0} min`} label={card.batteryLasts ? "recorded, one battery holds" : "recorded, bring power"} />
-          <Figure value={`${card.gigabytes.toFixed(1)} GB`} label={card.freeGigabytes === null ? "on the card, margin included" : `of ${card.freeGigabytes} GB free, margin included`} over={card.spareGigabytes !== null && card.spareGigabytes < 0 ? "too little" : null} />
+          <Figure value={`${card.gigabytes.toFixed(1)} GB`} label={card.freeGigabytes === null ? "on the card" : `of ${card.freeGigabytes} GB free`} over={card.spareGigabytes !== null && card.spareGigabytes < 0 ? "too little" : null} />
           <Figure value={plan.lost.length === 0 ? "none" : String(plan.lost.length)} label={plan.lost.length === 1 ? "shot lost" : "shots lost"} />
         </>
       }

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { countingIds, emptyBlock, emptyEpisode, newLine, type Block, type SetRole } from "../../../../../shared/episode";
+import { floorOf } from "../../../../../shared/filming";
 import { shootPlan, type ShootBlock } from "../../../../../shared/shoot-plan";
 import { coverageRows } from "../../../../../renderer/places/shoot/coverage-rows";
-import { markWords, stepsInWords, tiltInWords } from "../../../../../renderer/places/shoot/mark-words";
+import { lineInWords, markWords, stepsInWords, tiltInWords } from "../../../../../renderer/places/shoot/mark-words";
 
 const id = countingIds("p");
 const exercise = (sets: readonly (readonly [SetRole, string])[], shots: readonly string[]): Block =>
@@ -29,10 +30,17 @@ describe("coverageRows", () => {
   });
 
   it("says before which set the camera moves and whether the rest holds it", () => {
-    expect(rows.map(({ move }) => move?.words ?? "")).toEqual(["", "", "First camera to A: 45 s of the 90 s before it.", "First camera to B: 45 s of the 90 s before it."]);
+    expect(rows.map(({ move }) => move?.words ?? "")).toEqual(["", "", "Camera to A: 45 s of the 90 s rest.", "Camera to B: 45 s of the 90 s rest."]);
     const short = exercise([["working", "2 x 8, rest 30 s"]], ["Side, set 1: a", "Front, set 2: b", "Rear, set 1: c", "Low, set 2: d"]);
-    expect(coverageRows(planned(short), 1)[1]?.move).toEqual({ fits: false, words: "First camera to B: 45 s, and there are 30: costs 0:15." });
-    expect(coverageRows(planned(short, 2), 2)[1]?.move?.words).toBe("First camera 1 to B and camera 2 to D: 90 s, and there are 30: costs 1:00.");
+    expect(coverageRows(planned(short), 1)[1]?.move).toEqual({ fits: false, words: "Camera to B: 45 s, and the rest is 30 s: costs 0:15." });
+    expect(coverageRows(planned(short, 2), 2)[1]?.move?.words).toBe("Camera 1 to B and camera 2 to D: 90 s, and the rest is 30 s: costs 1:00.");
+  });
+
+  it("says between runs, where nobody rests, only what a move takes", () => {
+    const runs = emptyBlock(id, "warm-up", { minutes: 8, lines: ["Front, full, 20 s: circles", "Side, full, 12 s: squats to a box"].map((text) => newLine(id, "shot", text)) });
+    expect(coverageRows(planned(runs), 1).map(({ move }) => move?.words)).toEqual([undefined, "Camera to B: 45 s."]);
+    const short = emptyBlock(id, "opening", { minutes: 1, lines: ["Front, medium, 12 s: hello", "Insert, 4 s: strap"].map((text) => newLine(id, "shot", text)) });
+    expect(coverageRows(planned(short), 1)[1]?.move).toEqual({ fits: false, words: "Camera to B: 45 s, and there are 44 s before it: costs 0:01." });
   });
 
   it("has one row for a block without sets", () => {
@@ -42,6 +50,14 @@ describe("coverageRows", () => {
 
 describe("marks in words", () => {
   it("names a mark of which little is known", () => expect(markWords({ angle: null, size: null })).toBe("any angle"));
+  it("says what the dotted line is for where more than details is filmed", () => {
+    const line = (shots: readonly string[]): string => {
+      const block = exercise([["working", "2 x 8"]], shots);
+      return lineInWords(floorOf(emptyEpisode(id, { blocks: [block] }), block));
+    };
+    expect(line(["Side, full: a"])).toBe("Dotted: the 180° line. Cameras on it or to its left keep left and right in every cut.");
+    expect(line(["Insert: grip"])).toBe("");
+  });
   it("says steps and tilt", () => {
     expect([0.5, 1, 2.5].map(stepsInWords)).toEqual(["half a step", "1 step", "2½ steps"]);
     expect([0, -29, 12].map(tiltInWords)).toEqual(["level", "29° down", "12° up"]);
