@@ -19,14 +19,11 @@ export function Wall({ side, wall: [x1, y1, x2, y2], isMirror }: { side: FloorSi
 
 /** The strip where people walk past: nothing stands there. */
 export function Aisle({ side, strip: { x, y, width, height }, fill }: { side: FloorSide; strip: Strip; fill: string }) {
-  const word = {
-    ahead: { x: x + 8, y: y + height + 14, anchor: "start" }, behind: { x: x + width - 8, y: y - 6, anchor: "end" },
-    left: { x: x + width + 6, y: y + 18, anchor: "start" }, right: { x: x - 6, y: y + 18, anchor: "end" },
-  }[side];
+  const isAcross = side === "ahead" || side === "behind";
   return (
     <g className="plan-aisle">
-      <rect x={x} y={y} width={width} height={height} fill={fill} />
-      <text x={word.x} y={word.y} textAnchor={word.anchor as "start" | "end"}>aisle, keep free</text>
+      <rect x={x} y={y} width={width} height={height} style={{ fill }} />
+      {isAcross ? <text x={x + 8} y={y + height - 4}>aisle, keep free</text> : <text transform={`translate(${x + width - 4} ${y + height - 34}) rotate(-90)`}>aisle, keep free</text>}
     </g>
   );
 }
