@@ -160,10 +160,14 @@ test("what it is filmed with changes distances and the card", async ({ sheet: pa
   const near = Number(await mark.getAttribute("aria-valuenow"));
   await page.getByLabel("Lens").selectOption("tele");
   await expect.poll(async () => Number(await mark.getAttribute("aria-valuenow"))).toBeGreaterThan(near * 2);
+  await page.keyboard.press("Control+z");
+  await expect(page.getByLabel("Lens")).toHaveValue("main");
+  await expect.poll(async () => Number(await mark.getAttribute("aria-valuenow"))).toBe(near);
   await page.getByLabel("Format").selectOption("4K60 HEVC");
   await page.getByLabel("Free on the phone, GB").fill("2");
   await page.getByLabel("Free on the phone, GB").press("Enter");
   await expect(page.getByText("too little", { exact: true })).toBeVisible();
+  await expect(figure(page, /^of 2 GB free$/)).toContainText("GB");
 });
 
 test("the pocket list is previewed as it prints", async ({ sheet: page }) => {
@@ -236,7 +240,17 @@ for (const colorScheme of ["light", "dark"] as const) {
   test(`nothing stands in the way of a screen reader, ${colorScheme}`, async ({ sheet: page }) => {
     await page.emulateMedia({ colorScheme });
     await openShoot(page);
-    await bring(page, "Chest-supported row");
+    const row = await bring(page, "Goblet squat");
+    await row.getByText(/^The room round/).click();
+    await row.getByLabel("Wall on the left, m").fill("1.5");
+    await row.getByLabel("People walk past").selectOption("behind");
+    await row.getByLabel("Mirror ahead").check();
+    await row.getByLabel("Wall ahead, m").fill("2.5");
+    await row.getByLabel("Wall ahead, m").press("Enter");
+    await expect(row.locator(".plan-mirror")).toContainText("mirror");
+    await expect(row.locator(".plan-aisle")).toContainText("keep free");
+    for (const summary of await page.locator(".needs summary").all()) await summary.click();
+    await row.getByRole("slider", { name: /^Mark A/ }).focus();
     const { violations } = await new AxeBuilder({ page }).include(".app-place").analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`)).toEqual([]);
   });

@@ -11,6 +11,7 @@ import { FloorPlan } from "./floor-plan";
 import { Lost } from "./lost";
 import { Marks } from "./marks";
 import { Room } from "./room";
+import { samePart } from "./same-part";
 
 /** Pixels outside of what is in sight in which a part is drawn in full. */
 const NEAR = 1200;
@@ -38,7 +39,7 @@ export const ShootPart = memo(function ShootPart({ episode, plan, shoot, number 
       </div>
     </BlockPart>
   );
-}, (a, b) => a.plan === b.plan && a.number === b.number && a.shoot === b.shoot && a.episode === b.episode);
+}, samePart);
 
 function Station({ episode, plan, shoot }: Omit<Props, "number">) {
   const { mend } = useActions();
@@ -56,7 +57,7 @@ function Station({ episode, plan, shoot }: Omit<Props, "number">) {
       {kept.length > 0 && <p className="second">{kept.map(({ camera, mark }) => `${episode.session.cameras > 1 ? `Camera ${camera}` : "The camera"} stays at ${marks.find(({ key }) => key === mark)?.letter ?? mark} from the block before.`).join(" ")}</p>}
       <CoverageTable shoot={shoot} cameras={episode.session.cameras} />
       <Lost plan={plan} shoot={shoot} />
-      <Room floor={floor} />
+      <Room session={episode.session} floor={floor} />
     </>
   );
 }
