@@ -65,15 +65,18 @@ export function LineEditor({ label, text, caret, onText, onSplit, onJoin, onMove
       onMove(event.key === "ArrowUp" ? -1 : 1);
     }
   };
+  // A form of its own: browsers look through all fields of the same form at every letter, and the page has hundreds outside of any.
   return (
-    <textarea
-      ref={field} className="line-editor" aria-label={label} rows={1} value={draft} spellCheck={false} onKeyDown={onKeyDown}
-      onChange={(event) => {
-        const typed = oneLine(event.target.value);
-        setDraft(typed);
-        sent.current = typed;
-        onText(typed);
-      }}
-    />
+    <form autoComplete="off" onSubmit={(event) => event.preventDefault()}>
+      <textarea
+        ref={field} className="line-editor" aria-label={label} rows={1} value={draft} spellCheck={false} onKeyDown={onKeyDown}
+        onChange={(event) => {
+          const typed = oneLine(event.target.value);
+          setDraft(typed);
+          sent.current = typed;
+          onText(typed);
+        }}
+      />
+    </form>
   );
 }
