@@ -1,4 +1,4 @@
-import { memo, useMemo, useRef } from "react";
+import { memo, useMemo, useRef, type CSSProperties } from "react";
 import { blockName, type Episode, type PlacedMark } from "../../../shared/episode";
 import { floorOf } from "../../../shared/filming";
 import type { ShootBlock, ShootPlan } from "../../../shared/shoot-plan";
@@ -28,14 +28,14 @@ export const ShootPart = memo(function ShootPart({ episode, plan, shoot, number 
   const { goTo } = useActions();
   const root = useRef<HTMLDivElement>(null);
   const isNear = useNear(root, ".app-place", NEAR);
-  const { block, marks, moves, lost, recordedSeconds } = shoot;
+  const { block, sets, marks, moves, lost, recordedSeconds } = shoot;
   const words = [`${Math.ceil(recordedSeconds / 60)} min recorded`, ...(moves.length > 0 ? [count(moves.length, "move")] : []), ...(lost.length > 0 ? [`${lost.length} lost`] : [])].join(", ");
   return (
     <BlockPart block={block} number={number} aside={marks.length > 0 ? words : undefined}>
       <div ref={root}>
         {marks.length === 0
           ? <p><span className="missing">No shot.</span> <button type="button" className="word-button" onClick={() => goTo({ block: block.id })}>Write one</button></p>
-          : isNear ? <Station episode={episode} plan={plan} shoot={shoot} /> : <div className="station-afar" aria-hidden="true" />}
+          : isNear ? <Station episode={episode} plan={plan} shoot={shoot} /> : <div className="station-afar" style={{ "--marks": marks.length, "--sets": sets.length } as CSSProperties} aria-hidden="true" />}
       </div>
     </BlockPart>
   );
