@@ -1,5 +1,6 @@
 import { app, session } from "electron";
 import { isAppAddress } from "./app-origin";
+import { systemLetsHear } from "./microphone-access";
 
 /**
  * What a page may ask of the system: copying a description for the video's page, the whole screen for the prompter,
@@ -32,7 +33,9 @@ export function lockDown(): void {
   const page = session.defaultSession;
   page.setPermissionRequestHandler((contents, permission, answer, details) => {
     const kinds = "mediaTypes" in details ? (details.mediaTypes ?? []) : [];
-    answer((ALLOWED_PERMISSIONS.has(permission) || isMicrophoneAlone(permission, kinds)) && isAppAddress(contents.getURL()));
+    if (!isAppAddress(contents.getURL())) answer(false);
+    else if (isMicrophoneAlone(permission, kinds)) systemLetsHear(answer);
+    else answer(ALLOWED_PERMISSIONS.has(permission));
   });
   page.setPermissionCheckHandler((_contents, permission, origin, details) =>
     (ALLOWED_PERMISSIONS.has(permission) || isMicrophoneAlone(permission, [details.mediaType])) && isAppAddress(origin));

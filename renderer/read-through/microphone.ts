@@ -1,4 +1,5 @@
 import captureAddress from "./capture-worklet?worker&url";
+import { microphoneProblem, surroundings } from "./microphone-problem";
 
 /** An open microphone. */
 export interface Microphone {
@@ -16,16 +17,6 @@ export interface Listener {
   readonly onGone: (sentence: string) => void;
 }
 
-/** Why there is no microphone, in a sentence that says what to do. */
-export function microphoneProblem(error: unknown): string {
-  const name = error instanceof DOMException || error instanceof Error ? error.name : "";
-  const without = "You can go on without it: tap at the end of each line.";
-  if (name === "NotAllowedError" || name === "SecurityError") return `The microphone was refused. Allow it for this window where your system or browser keeps such permissions, then try again. ${without}`;
-  if (name === "NotFoundError" || name === "OverconstrainedError") return `No microphone was found. Plug one in and try again. ${without}`;
-  if (name === "NotReadableError" || name === "AbortError") return `The microphone is there but could not be opened; another program may be using it. Close it there and try again. ${without}`;
-  return `The microphone could not be opened${error instanceof Error && error.message ? `: ${error.message}` : ""}. ${without}`;
-}
-
 /** The voice as it is: what calls need to sound clear would change its length and level. */
 const AS_IT_IS: MediaTrackConstraints = { channelCount: 1, echoCancellation: false, noiseSuppression: false, autoGainControl: false };
 
@@ -34,7 +25,8 @@ const AS_IT_IS: MediaTrackConstraints = { channelCount: 1, echoCancellation: fal
  * @returns the microphone, or a sentence why there is none
  */
 export async function openMicrophone({ onSamples, onGone }: Listener): Promise<{ ok: true; microphone: Microphone } | { ok: false; sentence: string }> {
-  if (navigator.mediaDevices === undefined) return { ok: false, sentence: microphoneProblem(new DOMException("", "NotFoundError")) };
+  const problem = (error: unknown): string => microphoneProblem(error, surroundings(navigator.userAgent));
+  if (navigator.mediaDevices === undefined) return { ok: false, sentence: problem(new DOMException("", "NotFoundError")) };
   let stream: MediaStream | null = null;
   let context: AudioContext | null = null;
   const close = (): void => {
@@ -59,6 +51,6 @@ export async function openMicrophone({ onSamples, onGone }: Listener): Promise<{
     return { ok: true, microphone: { name: track?.label || "Microphone", rate: context.sampleRate, close } };
   } catch (error) {
     close();
-    return { ok: false, sentence: microphoneProblem(error) };
+    return { ok: false, sentence: problem(error) };
   }
 }

@@ -39,6 +39,9 @@ export const permissions: {
   network: ((details: { url: string }, answer: (reply: { cancel: boolean }) => void) => void) | null;
 } = { request: null, check: null, device: null, network: null };
 
+/** The person's answer when macOS asks; a test sets it. */
+export const systemPreferences = { askForMediaAccess: vi.fn<(kind: string) => Promise<boolean>>(() => Promise.resolve(true)) };
+
 export const session = {
   defaultSession: {
     setPermissionRequestHandler: noting("lockDown", (handler: typeof permissions.request) => void (permissions.request = handler)),
@@ -106,6 +109,7 @@ export function resetStandIn(): void {
   ipcRenderer.removeAllListeners();
   ipcRenderer.invoke.mockReset();
   dialog.showMessageBoxSync.mockReset().mockReturnValue(0);
+  systemPreferences.askForMediaAccess.mockReset().mockResolvedValue(true);
   for (const list of [order, windows]) list.length = 0;
   for (const map of [switches, ipcHandlers, exposed]) map.clear();
   app.quit.mockClear();

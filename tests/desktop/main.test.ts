@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { beforeEach, describe, expect, it, vi } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { demoEpisode } from "../../shared/episode";
 import { temporaryFolder } from "./temporary-folder";
 import type * as StandIn from "./electron-stand-in";
@@ -125,6 +125,29 @@ describe("what a page cannot do", () => {
     electron.permissions.request?.({ getURL: () => url }, "media", answer, { mediaTypes });
     expect(answer).toHaveBeenCalledWith(granted);
     expect(mediaTypes.every((mediaType) => electron.permissions.check?.(null, "media", url, { mediaType }))).toBe(granted);
+  });
+
+  describe("on macOS, which asks the person itself", () => {
+    const real = process.platform;
+    beforeEach(() => void Object.defineProperty(process, "platform", { value: "darwin" }));
+    afterEach(() => void Object.defineProperty(process, "platform", { value: real }));
+
+    it.each([["allowed", () => Promise.resolve(true), true], ["refused", () => Promise.resolve(false), false], ["not able to ask", () => Promise.reject(new Error("no")), false]])("have the microphone as it was answered: %s", async (_how, ask, granted) => {
+      await boot();
+      electron.systemPreferences.askForMediaAccess.mockImplementation(ask);
+      const answer = vi.fn();
+      electron.permissions.request?.({ getURL: () => OUR_PAGE }, "media", answer, { mediaTypes: ["audio"] });
+      await vi.waitFor(() => expect(answer).toHaveBeenCalledExactlyOnceWith(granted));
+      expect(electron.systemPreferences.askForMediaAccess).toHaveBeenCalledExactlyOnceWith("microphone");
+    });
+
+    it.each([[["audio"], "https://example.invalid/"], [["video"], OUR_PAGE]])("never make it ask about %j for %s", async (mediaTypes, url) => {
+      await boot();
+      const answer = vi.fn();
+      electron.permissions.request?.({ getURL: () => url }, "media", answer, { mediaTypes });
+      expect(answer).toHaveBeenCalledExactlyOnceWith(false);
+      expect(electron.systemPreferences.askForMediaAccess).not.toHaveBeenCalled();
+    });
   });
 
   it.each([["https://example.invalid/x.js", true], ["ws://127.0.0.1:9/", true], ["file:///etc/hosts", true], [OUR_PAGE, false], ["blob:app://repwright/1", false]])("fetch %s: refused is %s", async (url, cancel) => {
