@@ -126,10 +126,13 @@ test("the clip's end moves with arrow keys, or is typed in seconds; an empty fie
   await clip.fill("95");
   await clip.press("Enter");
   await expect(clip).toHaveValue("1:35");
-  await expect(first.getByText(/s of silence to the clip's end/)).toBeVisible();
+  // Free seconds are drawn where they may stay silent: after each line, most of them after the last.
+  await expect(first.locator(".quiet-words")).toHaveText([/^room for [1-4] s of quiet$/, /^room for [6-9]\d s of quiet$/]);
+  await expect(first.locator(".quiet-part")).toHaveCount(2);
   await clip.fill("");
   await clip.press("Enter");
   await expect(first.getByText(/no clip length yet/)).toBeVisible();
+  await expect(first.locator(".quiet-words, .quiet-part, .strip-quiet")).toHaveCount(0);
 });
 
 test("a suggested breath is marked by a press and taken out by another", async ({ sheet: page, library }) => {

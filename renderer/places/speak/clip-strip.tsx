@@ -4,6 +4,8 @@ import type { BlockTimeline } from "../../voiceover/timeline";
 
 /** Longest clip the document holds; seconds. */
 const MOST = 86_400;
+/** Share of the ruler that has room for the word. */
+const LEAST_QUIET = 0.1;
 const STEPS: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1, PageUp: 10, PageDown: -10 };
 
 interface Props {
@@ -13,6 +15,8 @@ interface Props {
   readonly isSet: boolean;
   /** The longest ruler of the place, so that rulers compare; seconds. */
   readonly longest: number;
+  /** The seconds without words have nothing wrong about them. */
+  readonly isQuietFine: boolean;
   /** What the ruler says in words. */
   readonly words: string;
   /** While the end is dragged: the length it would have; null when it is let go without a change. */
@@ -21,7 +25,7 @@ interface Props {
 }
 
 /** A block's ruler at the scale of all: where there is speech, where silence, what hangs over. Its end can be dragged, or moved with arrow keys. */
-export function ClipStrip({ name, timeline, isSet, longest, words, onDraft, onSet }: Props) {
+export function ClipStrip({ name, timeline, isSet, longest, isQuietFine, words, onDraft, onSet }: Props) {
   const ruler = useRef<HTMLDivElement>(null);
   /** While the end is dragged: the scale it was taken up at, and the length it had. */
   const [drag, setDrag] = useState<{ readonly scale: number; readonly from: number | null; readonly x: number } | null>(null);
@@ -50,6 +54,7 @@ export function ClipStrip({ name, timeline, isSet, longest, words, onDraft, onSe
     <div className="strip" ref={ruler}>
       <span className={isSet ? "strip-clip" : "strip-clip open"} style={{ width: share(length) }} />
       {stretches.map(([from, to], i) => <span key={i} className="strip-speech" style={{ left: share(from), width: `max(2px, ${share(Math.max(0, Math.min(to, length) - from))})` }} hidden={from >= length} />)}
+      {isQuietFine && length - speechTo > LEAST_QUIET * whole && <span className="strip-quiet" style={{ left: share(speechTo), width: share(length - speechTo) }} aria-hidden="true">quiet</span>}
       {speechTo > length && <span className="strip-over" style={{ left: share(length), width: share(speechTo - length) }} />}
       <button
         type="button" role="slider" className="strip-end" style={{ left: share(length) }} title="Drag the clip's end"

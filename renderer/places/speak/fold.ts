@@ -30,6 +30,8 @@ export interface Row {
   readonly end: number | null;
   /** Pixels of the row behind the clip's end and up to the last word. */
   readonly over: { readonly x: number; readonly width: number } | null;
+  /** Room to stay quiet after the last word, at its length as far as the row goes; `beside` is where its words stand, null where they go below. */
+  readonly quiet: { readonly x: number; readonly width: number; readonly words: string; readonly beside: number | null } | null;
   /** Whole fives of clip seconds in this row. */
   readonly marks: readonly { readonly x: number; readonly seconds: number }[];
 }
@@ -42,6 +44,8 @@ export interface FoldSize {
   readonly measure: (text: string) => number;
 }
 
+/** Second text is so much smaller than words that are said. */
+const SECOND_SIZE = 0.84375 / 1.03125;
 /** Space between two words that would touch; pixels. */
 const GAP = 5;
 /** A mark on the ruler every so many seconds. */
@@ -73,14 +77,21 @@ export function rowCount(line: Pick<PlacedLine, "seconds">, from: number, until:
  * @param from - when the line's first word is spoken, seconds from the clip's start
  * @param length - of the clip; seconds
  * @param until - the row goes on at least to here, so that the pause to the next line is seen; seconds from the clip's start
+ * @param quiet - seconds of silence that would be fine after the line; whole ones are drawn
  */
-export function foldLine(line: PlacedLine, from: number, length: number, until: number, { rowSeconds, width, measure }: FoldSize): Row[] {
+export function foldLine(line: PlacedLine, from: number, length: number, until: number, { rowSeconds, width, measure }: FoldSize, quiet = 0): Row[] {
   const scale = width / rowSeconds;
   /** Words with a stroke behind them. */
   const strokes = new Set(line.breaths.filter(({ why }) => why !== "sentence").map(({ afterWord }) => afterWord));
   const end = Math.max(from + line.seconds, until);
   const count = rowCount(line, from, until, rowSeconds);
   const rows: Row[] = [];
+  const roomFor = (seconds: number, bar: { x: number; width: number } | null, free: number): Row["quiet"] => {
+    if (seconds < 1 || bar === null) return null;
+    const words = `room for ${Math.floor(seconds)} s of quiet`;
+    const beside = Math.max(free + GAP, bar.x + GAP);
+    return { ...bar, words, beside: beside + measure(words) * SECOND_SIZE <= width ? fine(beside) : null };
+  };
   let next = 0;
   for (let i = 0; i < count; i++) {
     const start = from + i * rowSeconds;
@@ -112,7 +123,7 @@ export function foldLine(line: PlacedLine, from: number, length: number, until: 
     const firstMark = Math.ceil(start / MARK_EVERY - 1e-6) * MARK_EVERY;
     const marks = Array.from({ length: Math.max(0, Math.floor((stop - firstMark - 1e-6) / MARK_EVERY) + 1) }, (_, n) => ({ seconds: firstMark + n * MARK_EVERY, x: x(firstMark + n * MARK_EVERY) })).filter((mark) => i > 0 || mark.x >= MARK_WIDTH / 2);
     const hasEnd = length > start && (length <= stop + 1e-6);
-    rows.push({ from: start, words, breaths, speech, marks, end: hasEnd && length <= Math.max(end, from + line.seconds) + 1e-6 ? x(length) : null, over: clip(Math.max(length, start), Math.min(stop, from + line.seconds)) });
+    rows.push({ from: start, words, breaths, speech, marks, quiet: isLast ? roomFor(quiet, clip(from + line.seconds, from + line.seconds + quiet), free) : null, end: hasEnd && length <= Math.max(end, from + line.seconds) + 1e-6 ? x(length) : null, over: clip(Math.max(length, start), Math.min(stop, from + line.seconds)) });
   }
   return rows;
 }

@@ -49,7 +49,7 @@ export function Speak() {
           <button type="button" className="plain-button" onClick={() => setPrompting({ from: null })}>Open the prompter</button>
           <button type="button" className="plain-button" onClick={() => setReading(true)}>Read it through</button>
           <PaceWords />
-          <p className="second">Press a word to change it, drag a ruler's end to change the clip. <span className="breath-key marked">/</span> is a breath you marked, <span className="breath-key">(/)</span> one that would help.</p>
+          <p className="second">Press a word to change it, drag a ruler's end to change the clip. <span className="breath-key marked">/</span> is a breath you marked, <span className="breath-key">(/)</span> one that would help, <span className="quiet-key" aria-hidden="true" /> room to be quiet.</p>
         </div>
       )}
       <div className="speak-parts">

@@ -9,6 +9,8 @@ interface Props {
   readonly from: number;
   readonly length: number;
   readonly until: number;
+  /** Whole seconds that may stay silent after the line. */
+  readonly quiet: number;
   readonly size: FoldSize;
   /** A press on a word; breaths are marked and taken out by a press on them. */
   readonly onWord: (placed: PlacedLine, index: number) => void;
@@ -16,8 +18,8 @@ interface Props {
 }
 
 /** A say line on its ruler. The words are text in reading order; only their places are drawn. */
-export const RuledLine = memo(function RuledLine({ placed, from, length, until, size, onWord, onBreath }: Props) {
-  const rows = foldLine(placed, from, length, until, size);
+export const RuledLine = memo(function RuledLine({ placed, from, length, until, quiet, size, onWord, onBreath }: Props) {
+  const rows = foldLine(placed, from, length, until, size, quiet);
   const firstHanging = rows.flatMap(({ words }) => words).find(({ hangs }) => hangs)?.index ?? null;
   const scale = size.width / size.rowSeconds;
   return (
@@ -49,6 +51,8 @@ function RuledRow({ placed, row, scale, firstHanging, length, onWord, onBreath }
           <Breath breath={breathAfter.get(word.index)} onPress={(breath, isMarked) => onBreath(placed, breath.afterWord, isMarked)} />
         </Fragment>
       ))}
+      {row.quiet && <span className="quiet-part" style={{ left: row.quiet.x, width: row.quiet.width }} />}
+      {row.quiet && <span className={row.quiet.beside === null ? "quiet-words below" : "quiet-words"} style={row.quiet.beside === null ? undefined : { left: row.quiet.beside }}>{row.quiet.words}</span>}
       {row.marks.map(({ x, seconds: at }) => <span key={at} className={x < 16 ? "ruler-mark at-edge" : "ruler-mark"} style={{ left: x }} aria-hidden="true">{clock(at)}</span>)}
       {row.end !== null && <span className="clip-ends" style={{ left: row.end }} aria-hidden="true"><span>{length >= 60 ? clock(length) : `${seconds(length)} s`}, clip ends</span></span>}
     </div>

@@ -1,6 +1,6 @@
 import { memo, useCallback, useRef, useState } from "react";
 import type { Block } from "../../../shared/episode";
-import { breathEdits, type Pace } from "../../../shared/speech";
+import { breathEdits, type Pace, type QuietPlace } from "../../../shared/speech";
 import { useActions } from "../../session/context";
 import { clock, seconds } from "../../words/clock";
 import { useNear } from "../../words/use-near";
@@ -15,6 +15,8 @@ import type { BlockTimeline, PlacedLine, TimedLine } from "../../voiceover/timel
 interface Props {
   readonly block: Block;
   readonly timeline: BlockTimeline;
+  /** Where free seconds may stay silent. */
+  readonly quiet: readonly QuietPlace[];
   readonly size: FoldSize | null;
   readonly pace: Pace;
 }
@@ -30,12 +32,12 @@ interface Here {
 }
 
 /** The words of a block on its ruler, folded line by line; each line can be changed in place. */
-export const Ruler = memo(function Ruler({ block, timeline, size, pace }: Props) {
+export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }: Props) {
   const { apply, mend, newId } = useActions();
   const [here, setHere] = useState<Here | null>(null);
   const list = useRef<HTMLOListElement>(null);
   const isNear = useNear(list, ".app-place", NEAR);
-  const { lines, length, speechTo } = timeline;
+  const { lines, length } = timeline;
 
   const leave = (line: string, text: string): void => {
     setHere((now) => (now?.line === line ? null : now));
@@ -97,7 +99,7 @@ export const Ruler = memo(function Ruler({ block, timeline, size, pace }: Props)
                   <p className="far-words" style={{ height: `${ROW_REM * rowCount(placed, from, untilOf(timeline, i, size.rowSeconds), size.rowSeconds)}rem` }}>{text}</p>
                 )}
                 {size && isNear && placed.words.length > 0 && (
-                  <RuledLine placed={placed} from={from} length={length} until={untilOf(timeline, i, size.rowSeconds)} size={size} onWord={onWord} onBreath={onBreath} />
+                  <RuledLine placed={placed} from={from} length={length} until={untilOf(timeline, i, size.rowSeconds)} quiet={quietAfter(quiet, placed.line)} size={size} onWord={onWord} onBreath={onBreath} />
                 )}
               </div>
             </li>
@@ -107,7 +109,6 @@ export const Ruler = memo(function Ruler({ block, timeline, size, pace }: Props)
       {/* Below the words: it changes while they are typed, and must not push them about. */}
       <SayLess block={block} pace={pace} onShow={(line, caret) => setHere({ line, caret })} />
       <p className="ruler-foot second">
-        {speechTo > 0 && length - speechTo >= 1 && <span>From {clock(speechTo)}: {seconds(length - speechTo)} s of silence to the clip's end.</span>}
         {breathsToMark > 0 && <button type="button" className="word-button" onClick={() => mend(breathEdits(block, pace))}>{breathsToMark === 1 ? "Mark the breath that would help" : `Mark the ${breathsToMark} breaths that would help`}</button>}
         <button type="button" className="word-button" onClick={addLine}>{lines.length === 0 ? "Write words for this clip" : "Add a line"}</button>
       </p>
@@ -135,3 +136,6 @@ function untilOf({ lines, length }: BlockTimeline, i: number, rowSeconds: number
   const rowEnd = line.from + Math.ceil((line.placed.seconds + 1e-6) / rowSeconds) * rowSeconds;
   return length > end && length <= rowEnd ? length : end;
 }
+
+/** Whole seconds, so that a letter seldom changes them. */
+const quietAfter = (quiet: readonly QuietPlace[], line: string): number => Math.floor(quiet.find(({ after }) => after === line)?.seconds ?? 0);

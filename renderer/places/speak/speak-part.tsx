@@ -1,6 +1,6 @@
 import { memo, useMemo, useState } from "react";
 import { blockName, type Block } from "../../../shared/episode";
-import type { Pace } from "../../../shared/speech";
+import { quietIn, type Pace } from "../../../shared/speech";
 import { DraftField } from "../../fields/draft-field";
 import { orNothing, readLength } from "../../fields/read";
 import { useActions } from "../../session/context";
@@ -34,6 +34,7 @@ export const SpeakPart = memo(function SpeakPart({ block, number, start, longest
   const shown = useMemo(() => (draft === null ? block : { ...block, clipSeconds: draft }), [block, draft]);
   const screen = useMemo(() => blockScreen(shown, pace), [shown, pace]);
   const timeline = useMemo(() => blockTimeline(shown, pace, screen.seconds), [shown, pace, screen.seconds]);
+  const quiet = quietIn(shown, pace);
   const fit = fitSentence(screen);
   const name = blockName(block);
   return (
@@ -50,7 +51,7 @@ export const SpeakPart = memo(function SpeakPart({ block, number, start, longest
       }
     >
       <ClipStrip
-        name={name} timeline={timeline} isSet={shown.clipSeconds !== null} longest={longest} words={fit} onDraft={setDraft}
+        name={name} timeline={timeline} isSet={shown.clipSeconds !== null} longest={longest} isQuietFine={quiet.length > 0} words={fit} onDraft={setDraft}
         onSet={(clipSeconds) => apply([{ type: "set-block", block: block.id, fields: { clipSeconds } }])}
       />
       <p className={screen.overSeconds > 0 ? "fit over" : "fit"}>
@@ -58,7 +59,7 @@ export const SpeakPart = memo(function SpeakPart({ block, number, start, longest
         {timeline.hanging > 0 && ` ${count(timeline.hanging, "word")} ${timeline.hanging === 1 ? "hangs" : "hang"} over the end.`}
         {screen.spoken.words > 0 && <button type="button" className="word-button" onClick={() => onPrompt(block.id)}>Prompter from here</button>}
       </p>
-      <Ruler block={block} timeline={timeline} size={size} pace={pace} />
+      <Ruler block={block} timeline={timeline} quiet={quiet} size={size} pace={pace} />
     </BlockPart>
   );
 });

@@ -48,6 +48,36 @@ describe("a line folded into rows", () => {
     for (const from of [0.1, 1 / 3, 2.7, 19.83]) expect(placesAt(from)).toEqual(placesAt(0));
   });
 
+  describe("with room to stay quiet", () => {
+    const line = place("Sit. Stand.");
+    const small = (): number => 20;
+    const quietOf = (quiet: number, measure = small) => foldLine(line, 0, 60, 0, { ...size, measure }, quiet).map((row) => row.quiet);
+    const scale = size.width / size.rowSeconds;
+
+    it("draws it after the last word at its length, with its words beside the words that are said", () => {
+      const [room] = quietOf(2);
+      expect(room?.x).toBeCloseTo(line.seconds * scale, 2);
+      expect(room?.width).toBeCloseTo(2 * scale, 2);
+      expect(room?.words).toBe("room for 2 s of quiet");
+      expect(room?.beside ?? 0).toBeGreaterThan(room?.x ?? Infinity);
+    });
+
+    it("never leaves the row, and puts its words below where they have no room", () => {
+      const [room] = quietOf(300, (text?: string) => (text?.startsWith("room") ? 5000 : 20));
+      expect((room?.x ?? 0) + (room?.width ?? 0)).toBeCloseTo(size.width, 2);
+      expect(room?.beside).toBeNull();
+    });
+
+    it("stands in the last row alone, and says nothing of less than a second", () => {
+      const long = place("Breathe out on the way up and in on the way down. ".repeat(8).trim());
+      const rows = foldLine(long, 0, 300, 0, { ...size, measure: small }, 3).map((row) => row.quiet !== null);
+      expect(rows.length).toBeGreaterThan(2);
+      expect(rows.indexOf(true)).toBe(rows.length - 1);
+      expect(quietOf(0.9)).toEqual([null]);
+      expect(quietOf(0)).toEqual([null]);
+    });
+  });
+
   it("draws speech only where there is speech, at its length", () => {
     const line = place("Sit. Stand.");
     const bars = foldLine(line, 0, 60, 0, size).flatMap(({ speech }) => speech);
