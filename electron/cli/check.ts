@@ -1,6 +1,8 @@
+import { dirname } from "node:path";
 import { checkEpisode, RULES, SUBJECTS, type Finding, type Moment, type Rule } from "../../shared/checks";
 import { episodeClocks } from "../../shared/clocks";
 import { blockName, blockNumber, countingIds, findBlock, type Episode } from "../../shared/episode";
+import { ownPaceIn } from "../workspace/speaker";
 import { readArgument } from "./read-argument";
 import { CommandFailed, type ExitCode, type Terminal } from "./terminal";
 import { count } from "./words";
@@ -77,11 +79,13 @@ export async function explainRule(terminal: Terminal, id: string): Promise<ExitC
   return 0;
 }
 
-/** Runs every check. @returns 1 when a stop stands that nobody waived */
+/** Runs every check, the words counted at the pace of the folder the episode lies in. @returns 1 when a stop stands that nobody waived */
 export async function check(terminal: Terminal, path: string, options: { readonly json?: boolean }): Promise<ExitCode> {
   const episode = await readArgument(path);
+  const { pace, sentence, isUsual } = await ownPaceIn(dirname(path));
   // Counting ids, so that the remedies of one file are the same each time.
-  const findings = checkEpisode({ episode, clocks: episodeClocks(episode), now: terminal.now().toISOString(), newId: countingIds("new-") });
-  await terminal.out(options.json ? `${JSON.stringify(findings, null, 2)}\n` : describeFindings(episode, findings));
+  const findings = checkEpisode({ episode, clocks: episodeClocks(episode, pace), now: terminal.now().toISOString(), newId: countingIds("new-") });
+  await terminal.out(options.json ? `${JSON.stringify(findings, null, 2)}\n` : `${describeFindings(episode, findings)}${sentence}\n`);
+  if (options.json && !isUsual) terminal.err(`${sentence}\n`);
   return findings.some((finding) => finding.level === "stop" && finding.waiver === null) ? 1 : 0;
 }

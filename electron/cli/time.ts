@@ -1,13 +1,16 @@
+import { dirname } from "node:path";
 import { episodeClocks } from "../../shared/clocks";
 import { blockName } from "../../shared/episode";
+import { ownPaceIn } from "../workspace/speaker";
 import { readArgument } from "./read-argument";
 import type { ExitCode, Terminal } from "./terminal";
 import { clockTime, count, table } from "./words";
 
-/** Both clocks, per block and in all. With `--json`, seconds: the figures of the core, unrounded. */
+/** Both clocks, per block and in all, at the pace of the folder the episode lies in. With `--json`, seconds: the figures of the core, unrounded. */
 export async function time(terminal: Terminal, path: string, options: { readonly json?: boolean }): Promise<ExitCode> {
   const episode = await readArgument(path);
-  const { gym, screen } = episodeClocks(episode);
+  const { pace, sentence, isUsual } = await ownPaceIn(dirname(path));
+  const { gym, screen } = episodeClocks(episode, pace);
   const gymOf = new Map(gym.blocks.map((block) => [block.block, block]));
   const screenOf = new Map(screen.blocks.map((block) => [block.block, block]));
 
@@ -24,6 +27,7 @@ export async function time(terminal: Terminal, path: string, options: { readonly
     });
     const totals = { gymSeconds: gym.seconds, slotSeconds: gym.slotSeconds, screenSeconds: screen.seconds, targetSeconds: screen.targetSeconds };
     await terminal.out(`${JSON.stringify({ ...totals, blocks }, null, 2)}\n`);
+    if (!isUsual) terminal.err(`${sentence}\n`);
     return 0;
   }
 
@@ -38,6 +42,7 @@ export async function time(terminal: Terminal, path: string, options: { readonly
     }
     for (const line of gymOf.get(block.id)?.unread ?? []) await terminal.out(`${blockName(block)}: the set line ${line} could not be read and counts nothing.\n`);
   }
+  await terminal.out(`${sentence}\n`);
   return 0;
 }
 

@@ -5,11 +5,17 @@ import type { Takes } from "./takes";
 import { lineSeconds } from "./takes/line-seconds";
 import { readVoice } from "./voice";
 
-/** How an episode is spoken, as far as its library knows. */
-export interface Speaker {
+/** The pace words are counted at in a library. */
+export interface LibraryPace {
   readonly pace: Pace;
   /** Whose pace it is, in a sentence. */
   readonly sentence: string;
+  /** No pace was kept here, so there is nothing to tell that a reader would not expect. */
+  readonly isUsual: boolean;
+}
+
+/** How an episode is spoken, as far as its library knows. */
+export interface Speaker extends LibraryPace {
   /** Say lines with a take of these very words, by line id. */
   readonly measured: ReadonlyMap<string, MeasuredLine>;
   /** What could not be read of the takes, in sentences. */
@@ -19,12 +25,12 @@ export interface Speaker {
 const rate = (pace: Pace): string => `${pace.syllablesPerSecond.toFixed(1)} syllables a second`;
 
 /** The speaker's own pace where one was measured in this library, the usual one elsewhere. */
-async function ownPaceIn(library: string): Promise<Pick<Speaker, "pace" | "sentence">> {
+export async function ownPaceIn(library: string): Promise<LibraryPace> {
   const read = await readVoice(library);
-  if (!read.ok) return { pace: DEFAULT_PACE, sentence: read.message };
-  if (read.voice === null) return { pace: DEFAULT_PACE, sentence: `Counted at the usual pace, ${rate(DEFAULT_PACE)}; no pace was measured in the episode's folder.` };
+  if (!read.ok) return { pace: DEFAULT_PACE, sentence: read.message, isUsual: false };
+  if (read.voice === null) return { pace: DEFAULT_PACE, sentence: `Counted at the usual pace, ${rate(DEFAULT_PACE)}; no pace was measured in the episode's folder.`, isUsual: true };
   const { pace, lines } = read.voice;
-  return { pace, sentence: `Counted at your own pace, ${rate(pace)}, measured on ${lines} ${lines === 1 ? "line" : "lines"}.` };
+  return { pace, sentence: `Counted at your own pace, ${rate(pace)}, measured on ${lines} ${lines === 1 ? "line" : "lines"}.`, isUsual: false };
 }
 
 /**

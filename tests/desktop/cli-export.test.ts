@@ -6,6 +6,7 @@ import { run } from "../../electron/cli/program";
 import { placesIn } from "../../electron/places";
 import { readFonts } from "../../electron/workspace/fonts";
 import { openWorkspace } from "../../electron/workspace";
+import { episodeClocks } from "../../shared/clocks";
 import { countingIds, demoEpisode, linesOf, writeEpisode, type Episode } from "../../shared/episode";
 import { exporterFor, type DocumentId, type ExportOptions } from "../../shared/exports";
 import { DEFAULT_PACE } from "../../shared/speech";
@@ -69,6 +70,43 @@ describe("export counts at the pace of the folder the episode lies in", () => {
     const { captions, said } = await exported(library);
     expect(said).toContain(sentence);
     expect(captions).toBe(await rendered("captions.vtt", {}));
+  });
+});
+
+describe("check and time count at the same pace", () => {
+  const answer = async (library: string, ...args: string[]): Promise<{ readonly out: string; readonly err: string }> => {
+    let [out, err] = ["", ""];
+    await run([args[0] ?? "", join(library, NAME), ...args.slice(1)], {
+      stdin: Readable.from([]), out: async (text) => void (out += text), err: (text) => void (err += text),
+      now: () => new Date("2027-03-01T10:00:00Z"), dist: DIST, ended: () => Promise.resolve(),
+    });
+    return { out, err };
+  };
+  const own = "Counted at your own pace, 2.4 syllables a second, measured on 12 lines.\n";
+  const usual = "Counted at the usual pace, 3.6 syllables a second; no pace was measured in the episode's folder.\n";
+  const spoken = (json: string): number => (JSON.parse(json) as { blocks: { spokenSeconds: number }[] }).blocks.reduce((sum, block) => sum + block.spokenSeconds, 0);
+
+  it("time says whose it is, and as JSON on stderr when it is the speaker's own", async () => {
+    const [plain, learned] = [newLibrary(), newLibrary()];
+    writeFileSync(join(learned, "voice.json"), voiceFile(voice));
+    expect((await answer(plain, "time")).out.endsWith(usual)).toBe(true);
+    expect((await answer(learned, "time")).out.endsWith(own)).toBe(true);
+    const [before, after] = [await answer(plain, "time", "--json"), await answer(learned, "time", "--json")];
+    expect([before.err, after.err]).toEqual(["", own]);
+    expect(spoken(after.out)).toBeCloseTo(episodeClocks(demoEpisode, voice.pace).screen.blocks.reduce((sum, block) => sum + block.spoken.seconds, 0), 6);
+    expect(spoken(after.out)).toBeGreaterThan(spoken(before.out) * 1.3);
+  });
+
+  it("check finds what does not fit the clip at that pace", async () => {
+    const library = newLibrary();
+    const over = async (): Promise<number> => (JSON.parse((await answer(library, "check", "--json")).out) as { message: string }[]).filter(({ message }) => / of words over a /.test(message)).length;
+    const before = await over();
+    writeFileSync(join(library, "voice.json"), voiceFile({ ...voice, pace: { ...voice.pace, syllablesPerSecond: 0.6 } }));
+    expect(await over()).toBeGreaterThan(before);
+    expect((await answer(library, "check")).out).toMatch(/Counted at your own pace, 0\.6 syllables a second/);
+    writeFileSync(join(library, "voice.json"), "{");
+    expect((await answer(library, "check", "--json")).err).toBe("Your pace in voice.json is not JSON and is left as it is; the usual pace is used.\n");
+    expect(await over()).toBe(before);
   });
 });
 
