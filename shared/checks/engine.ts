@@ -84,16 +84,6 @@ export function waiverFor(finding: Finding, id: string, reason: string): Waiver 
 
 export type LevelCounts = Readonly<Record<CheckLevel, number>>;
 
-/** Open findings counted per moment and level. */
-export function countsByMoment(findings: readonly Finding[]): Readonly<Record<Moment, LevelCounts>> {
-  const count = (moment: Moment): LevelCounts => {
-    const here = openFindings(findings).filter((finding) => finding.moment === moment);
-    const of = (level: CheckLevel): number => here.filter((finding) => finding.level === level).length;
-    return { stop: of("stop"), fix: of("fix"), consider: of("consider") };
-  };
-  return { "before filming": count("before filming"), "before speaking": count("before speaking"), "before publishing": count("before publishing") };
-}
-
 /** "Stop, before filming: Bench press: ... (Common practice, no source)"; a waived one says why it was set aside. */
 export function findingSentence(finding: Finding): string {
   const level = finding.level.charAt(0).toUpperCase() + finding.level.slice(1);

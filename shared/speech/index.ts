@@ -3,7 +3,6 @@ export type { BlockScreenClock, Pace, Pronunciation, Readability, ReadingCounts,
 export { DEFAULT_PACE, paceOf } from "./pace";
 export { ownPace } from "./own-pace";
 export { fitPace, slowedPace, type PaceFit, type PaceSample } from "./fit-pace";
-export { paceFromCaptions, paceFromRecording, paceFromTaps } from "./pace-sources";
 export { heardSpeech, type HeardSpeech, type Stretch } from "./recording";
 export { saidDifferently } from "./said-differently";
 export { spokenForm } from "./spoken-form";

@@ -7,7 +7,7 @@ const SLOWEST = 1.5;
 const FASTEST = 9;
 
 /** What a text takes when every word takes no time: the pauses alone. Seconds. */
-export const silenceOf = (text: string, pace: Pace): number => speak(text, { ...pace, syllablesPerSecond: Number.MAX_VALUE }).seconds;
+const silenceOf = (text: string, pace: Pace): number => speak(text, { ...pace, syllablesPerSecond: Number.MAX_VALUE }).seconds;
 
 /**
  * A speaker's own pace from something they read aloud: the pauses of `base`, and the rate that fills the rest of the time.

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { actionable, checkEpisode, countsByMoment, findingSentence, LEVELS, MOMENTS, openFindings, RULES, waiverFor } from "../../../shared/checks";
+import { actionable, checkEpisode, findingSentence, LEVELS, MOMENTS, openFindings, RULES, waiverFor } from "../../../shared/checks";
 import { defineBlockRule, defineRule } from "../../../shared/checks/define-rule";
 import { applyEdits, BLOCK_KINDS, countingIds, demoEpisode, emptyBlock, emptyEpisode, LINE_KINDS, newLine, type Episode } from "../../../shared/episode";
 import { EXERCISES } from "../../../shared/exercises";
@@ -103,15 +103,6 @@ describe("rules that look at one block at a time", () => {
     const whole = defineRule({ meta: { id: "whole", version: 1, subject: "film", level: "fix", moment: "before filming", summary: "s", why: "w", source: { title: "t" }, messages: { hit: "Hit." } }, check: () => undefined });
     expect(whole.scope).toBe("episode");
     expect(RULES.filter(({ scope }) => scope === "block").length).toBeGreaterThan(10);
-  });
-});
-
-describe("counts", () => {
-  it("count open findings per moment and level", () => {
-    const counts = countsByMoment(check(episodeOf("[exercise goblet-squat] Goblet squat")));
-    expect(counts["before filming"].fix).toBeGreaterThan(3);
-    expect(counts["before filming"].stop).toBe(0);
-    expect(counts["before publishing"]).toEqual({ stop: 0, fix: 1, consider: 1 });
   });
 });
 

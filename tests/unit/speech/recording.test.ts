@@ -1,0 +1,50 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { heardSpeech } from "../../../shared/speech";
+
+/** A take: bursts of a buzz with silences between, over a room's noise. */
+function take(parts: readonly { readonly seconds: number; readonly loud: number }[], rate = 16_000, noise = 0.001): Float32Array {
+  const samples = new Float32Array(Math.round(parts.reduce((sum, { seconds }) => sum + seconds, 0) * rate));
+  let [at, seed] = [0, 12345];
+  for (const { seconds, loud } of parts) {
+    const end = Math.min(samples.length, at + Math.round(seconds * rate));
+    for (; at < end; at += 1) {
+      seed = (seed * 1_103_515_245 + 12_345) % 2_147_483_648;
+      samples[at] = loud * Math.sin((2 * Math.PI * 140 * at) / rate) + noise * (seed / 1_073_741_824 - 1);
+    }
+  }
+  return samples;
+}
+
+const TAKE = [{ seconds: 0.7, loud: 0 }, { seconds: 1.5, loud: 0.3 }, { seconds: 0.5, loud: 0 }, { seconds: 2, loud: 0.2 }, { seconds: 0.06, loud: 0 }, { seconds: 1, loud: 0.3 }, { seconds: 1.2, loud: 0 }];
+
+describe("a recording", () => {
+  it("is voice and silence, closures of the lips belonging to the voice", () => {
+    const heard = heardSpeech(take(TAKE), 16_000);
+    expect(heard.from).toBeCloseTo(0.7, 1);
+    expect(heard.to).toBeCloseTo(5.76, 1);
+    expect(heard.voicedSeconds).toBeCloseTo(4.56, 1);
+    expect(heard.pauses).toHaveLength(1);
+    expect((heard.pauses[0]?.to ?? 0) - (heard.pauses[0]?.from ?? 0)).toBeCloseTo(0.5, 1);
+  });
+
+  it("is heard alike at any gain, rate and in a noisier room", () => {
+    const quiet = heardSpeech(take(TAKE).map((value) => value / 8), 16_000);
+    const other = heardSpeech(take(TAKE, 44_100), 44_100);
+    const noisy = heardSpeech(take(TAKE, 16_000, 0.01), 16_000);
+    for (const heard of [quiet, other, noisy]) expect(heard.voicedSeconds).toBeCloseTo(4.56, 1);
+  });
+
+  it("of nothing, of an empty room and of one click hold no voice", () => {
+    for (const samples of [new Float32Array(0), new Float32Array(16_000), take([{ seconds: 3, loud: 0 }]), take([{ seconds: 1, loud: 0 }, { seconds: 0.01, loud: 0.5 }, { seconds: 1, loud: 0 }])]) {
+      expect(heardSpeech(samples, 16_000)).toEqual({ from: 0, to: 0, voicedSeconds: 0, pauses: [] });
+    }
+  });
+
+  it("gives voice and pauses that add up to the time between first and last sound", () => {
+    fc.assert(fc.property(fc.array(fc.record({ seconds: fc.double({ min: 0.05, max: 0.6, noNaN: true }), loud: fc.constantFrom(0, 0.1, 0.4) }), { minLength: 1, maxLength: 12 }), (parts) => {
+      const { from, to, voicedSeconds, pauses } = heardSpeech(take(parts, 8000), 8000);
+      expect(voicedSeconds + pauses.reduce((sum, pause) => sum + pause.to - pause.from, 0)).toBeCloseTo(to - from, 6);
+    }), { numRuns: 60 });
+  });
+});
