@@ -4,6 +4,7 @@ import { setImmediate as breathe } from "node:timers/promises";
 import type { Request } from "../../shared/bridge";
 import type { Episode } from "../../shared/episode";
 import { exporterFor, fileNameFor, type DocumentId, type ExportOptions, type FontFiles, type PhonePage } from "../../shared/exports";
+import { paceOf } from "../../shared/speech";
 import { nodeDisk, writeAtomic, type Disk } from "./atomic-write";
 import { isInside } from "./library-paths";
 import { makeFolder } from "./make-folder";
@@ -29,9 +30,12 @@ export interface PaperParts {
   readonly page: PhonePage | null;
 }
 
-/** @param speaker - whose pace is counted at, and what is known of their lines */
+/**
+ * What a document is made with; words are said as the series says them.
+ * @param speaker - whose pace is counted at, and what is known of their lines
+ */
 export function exportOptions(episode: Episode, choice: PaperChoice, { fonts, page }: PaperParts, { pace, measured }: Pick<Speaker, "pace" | "measured">): ExportOptions {
-  return { paper: choice.paper, units: choice.units, fonts, pace, measured, date: paperDate(episode), ...(page === null ? {} : { page }) };
+  return { paper: choice.paper, units: choice.units, fonts, pace: paceOf(episode, pace), measured, date: paperDate(episode), ...(page === null ? {} : { page }) };
 }
 
 /** One document as bytes, or the sentence why not. */
