@@ -33,16 +33,19 @@ export async function ownPaceIn(library: string): Promise<LibraryPace> {
   return { pace, sentence: `Counted at your own pace, ${rate(pace)}, measured on ${lines} ${lines === 1 ? "line" : "lines"}.`, isUsual: false };
 }
 
+/** Documents that say when something is spoken. */
+const IS_SPOKEN = /^(?:captions|voiceover|cue-card)\./;
+
 /**
  * The pace of a library and the takes of one of its episodes. Never throws.
  * @param file - the episode's name in the library; null when it is on no disk yet. A name the library does not take has no takes.
- * @param documents - what is to be made: only captions ask for takes
+ * @param documents - what is to be made: only what is spoken asks for takes
  */
 export async function speakerOf(takes: Takes, file: string | null, episode: Episode, documents: readonly DocumentId[]): Promise<Speaker> {
   const own = await ownPaceIn(takes.library);
   const none = { ...own, measured: new Map<string, MeasuredLine>(), notes: [] };
-  if (file === null || !documents.some((id) => id.startsWith("captions."))) return none;
+  if (file === null || !documents.some((id) => IS_SPOKEN.test(id))) return none;
   const list = await takes.list({ file });
   if (list.ok) return { ...none, measured: lineSeconds(list.takes, episode, paceOf(episode, own.pace)) };
-  return list.code === "bad-name" ? none : { ...none, notes: [`${list.message} The captions are timed at the pace alone.`] };
+  return list.code === "bad-name" ? none : { ...none, notes: [`${list.message} The words are timed at the pace alone.`] };
 }

@@ -26,7 +26,7 @@ export interface ExportOptions {
   readonly units: Units;
   readonly fonts: FontFiles;
   readonly pace: Pace;
-  /** How long say lines really took, by line id; only captions ask for it. */
+  /** How long say lines really took, by line id; captions and the voiceover ask for it. */
   readonly measured?: ReadonlyMap<string, MeasuredLine>;
   /** Script and style of the phone sheet; only that document needs them. The caller reads the files. */
   readonly page?: PhonePage;

@@ -1,5 +1,5 @@
 /** Words and time: what written text sounds like, how long it takes to say, where the breath goes, how easy it reads. */
-export type { BlockScreenClock, Pace, Pronunciation, Readability, ReadingCounts, ScreenClock, Segment, Spoken } from "./types";
+export type { BlockScreenClock, MeasuredSeconds, Pace, Pronunciation, Readability, ReadingCounts, ScreenClock, Segment, Spoken } from "./types";
 export { DEFAULT_PACE, paceOf } from "./pace";
 export { ownPace } from "./own-pace";
 export { fitPace, slowedPace, type PaceFit, type PaceSample } from "./fit-pace";

@@ -2,7 +2,7 @@ import { linesOf, memoOn, type Block, type Episode } from "../episode";
 import { DEFAULT_PACE } from "./pace";
 import { spokenTogether } from "./speak";
 import { speakLine } from "./speak-line";
-import type { BlockScreenClock, Pace, ScreenClock, Spoken } from "./types";
+import type { BlockScreenClock, MeasuredSeconds, Pace, ScreenClock, Spoken } from "./types";
 
 /** Picture before the first word and after the last, together; seconds. Common practice, no source. */
 export const HANDLE_SECONDS = 2;
@@ -12,6 +12,12 @@ const spokenAt = memoOn((pace: Pace) =>
 
 /** How long a block's say lines take, a sentence's pause between lines. Remembered per pace and block. */
 export const speakBlock = (block: Block, pace: Pace): Spoken => spokenAt(pace)(block);
+
+/** The same where takes tell how long some of the lines really took. */
+function spokenBlock(block: Block, pace: Pace, measured: MeasuredSeconds | undefined): Spoken {
+  if (!measured || !block.lines.some(({ id }) => measured.has(id))) return speakBlock(block, pace);
+  return spokenTogether(linesOf(block, "say").map((line) => ({ ...speakLine(line, pace), ...measured.get(line.id) })), pace.sentenceSeconds);
+}
 
 /** One block's seconds and where they come from. */
 function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScreenClock {
@@ -31,8 +37,11 @@ function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScr
  * A block takes its clip's length once that is set; before that its words and the handles around them; without words its shots.
  * @param shotSeconds - what a block's shots add up to, seconds
  * @param pace - the speaker's own, or the default; keep the same object between calls, answers are remembered by it
+ * @param measured - lines that were read and timed
  */
-export function screenClock(episode: Pick<Episode, "blocks"> & { readonly video: Pick<Episode["video"], "targetSeconds"> }, shotSeconds: (block: Block) => number, pace: Pace = DEFAULT_PACE): ScreenClock {
-  const blocks = episode.blocks.map((block) => blockClock(block, shotSeconds(block), speakBlock(block, pace)));
+export function screenClock(
+  episode: Pick<Episode, "blocks"> & { readonly video: Pick<Episode["video"], "targetSeconds"> }, shotSeconds: (block: Block) => number, pace: Pace = DEFAULT_PACE, measured?: MeasuredSeconds,
+): ScreenClock {
+  const blocks = episode.blocks.map((block) => blockClock(block, shotSeconds(block), spokenBlock(block, pace, measured)));
   return { seconds: blocks.reduce((sum, { seconds }) => sum + seconds, 0), targetSeconds: episode.video.targetSeconds, blocks };
 }

@@ -1,7 +1,7 @@
 import { linesOf, type Block, type Line } from "../episode";
 import { HANDLE_SECONDS } from "./screen-clock";
 import { speakLine } from "./speak-line";
-import type { Pace } from "./types";
+import type { MeasuredSeconds, Pace } from "./types";
 
 /** A say line with words in it, and when it is spoken if the pace, or what was measured, holds. */
 export interface SpokenLine {
@@ -23,7 +23,7 @@ export const spokenSeconds = (lines: readonly SpokenLine[]): number => {
  * @param length - of the picture, seconds
  * @param measured - by line id, lines whose seconds are known and need not be counted
  */
-export function spokenLines(block: Block, length: number, pace: Pace, measured?: ReadonlyMap<string, { readonly seconds: number }>): SpokenLine[] {
+export function spokenLines(block: Block, length: number, pace: Pace, measured?: MeasuredSeconds): SpokenLine[] {
   const said = linesOf(block, "say").map((line) => ({ line, ...speakLine(line, pace) })).filter(({ words }) => words > 0)
     .map(({ line, seconds }) => ({ line, seconds: measured?.get(line.id)?.seconds ?? seconds }));
   const all = said.reduce((sum, { seconds }) => sum + seconds, 0) + pace.sentenceSeconds * Math.max(0, said.length - 1);

@@ -23,6 +23,9 @@ export interface Spoken {
   readonly syllables: number;
 }
 
+/** Lines whose seconds are known from takes and need not be counted, by line id. */
+export type MeasuredSeconds = ReadonlyMap<string, { readonly seconds: number }>;
+
 /** One block's finished video. */
 export interface BlockScreenClock {
   readonly block: string;

@@ -1,7 +1,8 @@
 import { episodeClocks } from "../../clocks";
 import { blockName, type Block, type Episode } from "../../episode";
 import { framesToSeconds } from "../../filming";
-import { CAPTION_LIMITS, HANDLE_SECONDS, UPRIGHT_LIMITS, captionFaults, paceOf, speak, spokenLines, spokenSeconds, type BlockScreenClock, type CaptionLimits, type Cue, type Pace } from "../../speech";
+import { CAPTION_LIMITS, UPRIGHT_LIMITS, captionFaults, paceOf, speak, spokenLines, spokenSeconds, type CaptionLimits, type Cue, type Pace } from "../../speech";
+import { takeNotes } from "../take-notes";
 import { atomsOf, type Atom } from "./atoms";
 import { cutCaptions, type Piece, type TimedAtom } from "./cut";
 import { showCaptions } from "./show";
@@ -65,22 +66,6 @@ function placeBlock(block: Block, starts: number, length: number, pace: Pace, li
   return { atoms: [...atoms].sort((a, b) => a.from - b.from), over: Math.max(0, said - length) };
 }
 
-/** A block's picture: its clip; until that is set what its words and the handles need, where takes count for the words. Seconds. */
-function pictureSeconds(block: Block, { seconds, from }: BlockScreenClock, pace: Pace, measured: CaptionOptions["measured"]): number {
-  const isMeasured = from === "words" && block.lines.some(({ id }) => measured?.has(id));
-  return isMeasured ? spokenSeconds(spokenLines(block, 0, pace, measured)) + HANDLE_SECONDS : seconds;
-}
-
-/** "2 of 5 lines are timed by their takes, the others at the pace."; empty where there is no take. */
-function takeNotes(episode: Episode, pace: Pace, measured: CaptionOptions["measured"]): string[] {
-  const lines = episode.blocks.flatMap((block) => spokenLines(block, 0, pace));
-  const timed = lines.filter(({ line }) => measured?.has(line.id)).length;
-  if (timed === 0) return [];
-  const others = lines.length - timed;
-  if (others === 0) return [timed === 1 ? "The one line is timed by its take." : `All ${timed} lines are timed by their takes.`];
-  return [`${timed} of ${lines.length} lines ${timed === 1 ? "is timed by its take" : "are timed by their takes"}, the ${others === 1 ? "other" : "others"} at the pace.`];
-}
-
 /** Limits that could not be kept, once for each kind; the files are written all the same. */
 function faultNotes(cues: readonly Cue[], limits: CaptionLimits): string[] {
   const faults = captionFaults(cues, limits);
@@ -99,12 +84,11 @@ function faultNotes(cues: readonly Cue[], limits: CaptionLimits): string[] {
 export function captionsOf(episode: Episode, options: CaptionOptions = {}): EpisodeCaptions {
   const pace = paceOf(episode, options.pace);
   const limits = options.limits ?? captionLimitsOf(episode);
-  const { blocks } = episodeClocks(episode, pace).screen;
+  const { blocks } = episodeClocks(episode, pace, options.measured).screen;
   const notes = takeNotes(episode, pace, options.measured);
   let starts = 0;
   const placed = episode.blocks.map((block, at): Placed => {
-    const clock = blocks[at];
-    const length = clock ? pictureSeconds(block, clock, pace, options.measured) : 0;
+    const length = blocks[at]?.seconds ?? 0;
     const mine = placeBlock(block, starts, length, pace, limits, options.measured);
     starts += length;
     if (Math.round(mine.over) > 0) notes.push(`${blockName(block)}: the words take ${Math.round(mine.over)} s longer than the clip; its captions are hurried to fit.`);

@@ -1,5 +1,5 @@
 import { episodeName, seriesName, type Episode } from "../../episode";
-import { paceOf, type Pace } from "../../speech";
+import { paceOf, type MeasuredSeconds, type Pace } from "../../speech";
 import { box, heading, paragraph, spacer, table, type Paper, type PaperNode, type Run, type TableColumn } from "../paper";
 import { keyWords, shortened } from "./key-words";
 import { scriptOf, type ScriptBlock } from "./script";
@@ -94,9 +94,10 @@ function cardTable(blocks: readonly ScriptBlock[], size: CardSize): PaperNode {
  * A card to speak from without a script: a name per block, its key words and its seconds, on one page where one can hold them.
  * @param size - one of `CARD_SIZES`
  * @param spare - points to leave free at the end, for a format whose lines may break elsewhere
+ * @param measured - lines that were read and timed
  */
-export function cueCardPaper(episode: Episode, size: CardSize, pace: Pace = paceOf(episode), spare = 0): Paper {
-  const script = scriptOf(episode, pace);
+export function cueCardPaper(episode: Episode, size: CardSize, pace: Pace = paceOf(episode), spare = 0, measured?: MeasuredSeconds): Paper {
+  const script = scriptOf(episode, pace, measured);
   const series = seriesName(episode);
   const name = episodeName(episode);
   const spoken = script.reduce((sum, { clock }) => sum + clock.spoken.seconds, 0);

@@ -1,6 +1,6 @@
 import { episodeClocks } from "../../clocks";
 import { episodeName, seriesName, type Episode } from "../../episode";
-import { paceOf, type Pace } from "../../speech";
+import { paceOf, type MeasuredSeconds, type Pace } from "../../speech";
 import { scriptOf, textOf, type ScriptBlock, type ScriptRow } from "./script";
 import { counted, minutesSeconds, verdict, wholeSeconds } from "./words";
 
@@ -30,6 +30,7 @@ function rowLines(row: ScriptRow): string[] {
   return [
     ...row.shots.flatMap((shot) => inMargin(`[${shot}]`)),
     ...words.map((line, at) => (at === 0 ? time : " ".repeat(MARGIN)) + line),
+    ...(row.isMeasured ? inMargin("(measured)") : []),
     ...row.pronounced.flatMap(({ written, said }) => inMargin(`(${written}: ${said})`)),
   ];
 }
@@ -42,13 +43,13 @@ function blockLines({ number, name, starts, clock, rows, restShots }: ScriptBloc
 
 /**
  * The script as plain text for any screen: running time and seconds in the margin, breaths as / , stars where the coach leans on a
- * word, shots in brackets, pronunciations in round ones. Line feeds, UTF-8.
+ * word, shots in brackets, pronunciations in round ones, and that a sentence was timed by a take. Line feeds, UTF-8.
  */
-export function voiceoverText(episode: Episode, pace: Pace = paceOf(episode)): string {
-  const { screen } = episodeClocks(episode, pace);
+export function voiceoverText(episode: Episode, pace: Pace = paceOf(episode), measured?: MeasuredSeconds): string {
+  const { screen } = episodeClocks(episode, pace, measured);
   const said = screen.blocks.reduce((sum, { spoken }) => sum + spoken.words, 0);
   const seconds = screen.blocks.reduce((sum, { spoken }) => sum + spoken.seconds, 0);
-  const script = scriptOf(episode, pace);
+  const script = scriptOf(episode, pace, measured);
   const head = [...wrapped(episodeName(episode), WIDTH), ...wrapped(["Voiceover script", seriesName(episode)].filter(Boolean).join(", "), WIDTH), `Words ${minutesSeconds(seconds)} (${counted(said, "word")}), video ${minutesSeconds(screen.seconds)}, target ${minutesSeconds(screen.targetSeconds)}.`];
   const body = script.length === 0 ? ["This episode has no blocks yet, so there is nothing to say."] : script.flatMap((block) => ["", ...blockLines(block)]);
   return `${[...head, "", ...body].map((line) => line.trimEnd()).join("\n").replace(/\n{3,}/g, "\n\n").trimEnd()}\n`;

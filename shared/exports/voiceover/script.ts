@@ -1,7 +1,7 @@
 import { episodeClocks } from "../../clocks";
 import { blockName, type Block, type Episode } from "../../episode";
 import { secondsOf, shotsOf } from "../../filming";
-import { breaths, speak, spokenLines, type BlockScreenClock, type Pace, type Pronunciation, type Segment } from "../../speech";
+import { breaths, speak, spokenLines, type BlockScreenClock, type MeasuredSeconds, type Pace, type Pronunciation, type Segment } from "../../speech";
 import { pronounced } from "./pronounced";
 
 /** What is read in one go: a sentence, or where a sentence is longer than any page should hold, a part of it that ends at a breath. */
@@ -14,6 +14,8 @@ export interface ScriptRow {
   readonly pronounced: readonly Pronunciation[];
   /** What is on screen from here on: shot lines as written. */
   readonly shots: readonly string[];
+  /** The seconds are those of a take, or its share of them. */
+  readonly isMeasured: boolean;
   /** The say line ends here. */
   readonly endsLine: boolean;
 }
@@ -58,7 +60,7 @@ function sentences(segments: readonly Segment[]): Segment[][] {
 export const textOf = (segments: readonly Segment[]): string =>
   segments.map((segment, at) => (segment.breathAfter === "marked" && at < segments.length - 1 ? `${segment.text} /` : segment.text)).join(" ");
 
-function rowsOf(line: { readonly text: string; readonly from: number; readonly seconds: number }, pace: Pace): Omit<ScriptRow, "shots">[] {
+function rowsOf(line: { readonly text: string; readonly from: number; readonly seconds: number; readonly isMeasured: boolean }, pace: Pace): Omit<ScriptRow, "shots">[] {
   const parts = sentences(breaths(line.text, pace)).map((segments) => {
     const text = textOf(segments);
     const last = segments.at(-1);
@@ -70,7 +72,7 @@ function rowsOf(line: { readonly text: string; readonly from: number; readonly s
   const factor = alone > 0 ? line.seconds / alone : 1;
   let at = line.from;
   return parts.map(({ segments, text, seconds, pause }, i) => {
-    const row = { at, seconds: seconds * factor, segments, pronounced: pronounced(text, pace.pronunciations), endsLine: i === parts.length - 1 };
+    const row = { at, seconds: seconds * factor, segments, pronounced: pronounced(text, pace.pronunciations), isMeasured: line.isMeasured, endsLine: i === parts.length - 1 };
     at += (seconds + pause) * factor;
     return row;
   });
@@ -97,14 +99,15 @@ function withShots(rows: readonly Omit<ScriptRow, "shots">[], block: Block, star
 /**
  * The script as it is read: block by block, sentence by sentence, with running times, breaths, pronunciations and what is on screen,
  * if shots are cut one after the other in their order.
+ * @param measured - lines that were read and timed; the others are counted at the pace
  */
-export function scriptOf(episode: Episode, pace: Pace): ScriptBlock[] {
-  const { blocks } = episodeClocks(episode, pace).screen;
+export function scriptOf(episode: Episode, pace: Pace, measured?: MeasuredSeconds): ScriptBlock[] {
+  const { blocks } = episodeClocks(episode, pace, measured).screen;
   let starts = 0;
   return episode.blocks.flatMap((block, index): ScriptBlock[] => {
     const clock = blocks[index];
     if (!clock) return [];
-    const lines = spokenLines(block, clock.seconds, pace).map(({ line, from, seconds }) => ({ text: line.text, from: starts + from, seconds }));
+    const lines = spokenLines(block, clock.seconds, pace, measured).map(({ line, from, seconds }) => ({ text: line.text, from: starts + from, seconds, isMeasured: measured?.has(line.id) ?? false }));
     const made = { block, number: index + 1, name: blockName(block), starts, clock, ...withShots(lines.flatMap((line) => rowsOf(line, pace)), block, starts) };
     starts += clock.seconds;
     return [made];

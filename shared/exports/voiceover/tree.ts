@@ -1,6 +1,6 @@
 import { episodeClocks } from "../../clocks";
 import { episodeName, seriesName, type Episode } from "../../episode";
-import { paceOf, type Pace, type ScreenClock } from "../../speech";
+import { paceOf, type MeasuredSeconds, type Pace, type ScreenClock } from "../../speech";
 import {
   box, columns, heading, keepTogether, keyValues, label, paragraph, spacer, table,
   type Paper, type PaperNode, type Run, type TableRow,
@@ -37,12 +37,12 @@ function totals(clock: ScreenClock, pace: Pace): PaperNode {
   ]);
 }
 
-const legend = (): PaperNode[] => [
+const legend = (isMeasured: boolean): PaperNode[] => [
   heading(2, "How to read it"),
   keyValues([
     { key: "Breath", value: [{ text: MARKED_BREATH, weight: "bold", size: SIZE.say }, { text: "  where you marked one;  " }, { text: SUGGESTED_BREATH, grey: true, size: SIZE.say }, { text: "  where a stretch is long and one would fit. A full stop is a breath too." }] },
     { key: "Bold", value: "words you lean on: typed between stars, as in *slowly*" },
-    { key: "Left", value: "running time of the finished video when the sentence begins, and the seconds it takes at your pace" },
+    { key: "Left", value: "running time of the finished video when the sentence begins, and the seconds it takes at your pace" + (isMeasured ? "; measured: as long as in your take of these words" : "") },
     { key: "Right", value: "what is on screen from there on, if the shots follow each other in their order" },
     { key: "Say", value: "below a sentence: figures, short forms and names as they are spoken" },
   ], { keyWidth: 62, size: SIZE.small }),
@@ -88,6 +88,7 @@ function sayRow(row: ScriptRow): TableRow {
       [
         paragraph(minutesSeconds(row.at), { size: SIZE.say, weight: "semibold", after: 0 }),
         paragraph(wholeSeconds(row.seconds), { size: SIZE.small, grey: true, after: 0 }),
+        ...(row.isMeasured ? [paragraph("measured", { size: SIZE.beside, grey: true, after: 0 })] : []),
       ],
       [
         paragraph(breathRuns(row.segments), { size: SIZE.say, after: said === "" ? 0 : 2 }),
@@ -127,16 +128,17 @@ function blockNodes(script: ScriptBlock): PaperNode {
  * The voiceover script of an episode: each sentence large, with its breaths, its seconds and where it begins; totals, pace and
  * legend first. A block stays on one page where one holds it. Notes, cues and cautions stay out.
  * @param pace - the speaker's own, or what the series knows of it
+ * @param measured - lines that were read and timed
  */
-export function voiceoverPaper(episode: Episode, pace: Pace = paceOf(episode)): Paper {
-  const clock = episodeClocks(episode, pace).screen;
-  const script = scriptOf(episode, pace);
+export function voiceoverPaper(episode: Episode, pace: Pace = paceOf(episode), measured?: MeasuredSeconds): Paper {
+  const clock = episodeClocks(episode, pace, measured).screen;
+  const script = scriptOf(episode, pace, measured);
   const series = seriesName(episode);
   const head = { left: [series, episodeName(episode)].filter(Boolean).join(": "), right: "Voiceover" };
   const front: PaperNode[] = [
     heading(1, episodeName(episode)),
     paragraph(`Voiceover script${series === "" ? "" : `, ${series}`}`, { size: 13, grey: true, after: 10 }),
-    totals(clock, pace), spacer(6), ...legend(), spacer(6), ...overview(script),
+    totals(clock, pace), spacer(6), ...legend(script.some(({ rows }) => rows.some((row) => row.isMeasured))), spacer(6), ...overview(script),
   ];
   const blocks = script.flatMap((block) => [blockNodes(block), spacer(12)]);
   return {

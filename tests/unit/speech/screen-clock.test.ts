@@ -37,6 +37,17 @@ describe("the screen clock", () => {
     expect(one?.wordsToCut).toBe(Math.ceil((seconds - 2) / (seconds / 7)));
   });
 
+  it("takes lines that were read and timed as long as they took, and counts the others", () => {
+    const one = block(12, ["say", WORDS], ["say", "And again."]);
+    const [first, second] = one.lines;
+    const of = (measured: ReadonlyMap<string, { readonly seconds: number }>) => screenClock(emptyEpisode(newId, { blocks: [one] }), () => 0, DEFAULT_PACE, measured).blocks[0];
+    expect(of(new Map([[first?.id ?? "", { seconds: 11 }]]))?.spoken.seconds).toBeCloseTo(11 + DEFAULT_PACE.sentenceSeconds + speak("And again.").seconds, 9);
+    const all = of(new Map([[first?.id ?? "", { seconds: 11 }], [second?.id ?? "", { seconds: 3 }]]));
+    expect(all).toMatchObject({ overSeconds: 11 + 3 + DEFAULT_PACE.sentenceSeconds - 12, spoken: { words: 9 } });
+    expect(of(new Map([["elsewhere", { seconds: 99 }]]))).toEqual(clock(one));
+    expect(of(new Map())).toEqual(clock(one));
+  });
+
   it("leaves a sentence's pause between say lines", () => {
     const two = spoken(block(null, ["say", WORDS], ["note", "x"], ["say", WORDS]));
     expect(two.seconds).toBeCloseTo(2 * speak(WORDS).seconds + DEFAULT_PACE.sentenceSeconds, 9);

@@ -27,6 +27,13 @@ describe("the script as plain text", () => {
     expect(text).not.toContain("Ask the front desk first");
   });
 
+  it("says which sentences a take timed, and counts with its seconds", () => {
+    const block = emptyBlock(newId, "talk", { title: "Hello", clipSeconds: 40, lines: [newLine(newId, "say", "Sit down."), newLine(newId, "say", "Stand up.")] });
+    const text = voiceoverText(emptyEpisode(newId, { blocks: [block] }), DEFAULT_PACE, new Map([[block.lines[0]?.id ?? "", { seconds: 21 }]]));
+    expect(text).toMatch(/^ {3}0:01 21 s {2}Sit down\.\n {14}\(measured\)\n\n {3}0:23 {2}1 s {2}Stand up\.\n$/m);
+    expect(text).toMatch(/clip 40 s, words 2\d s: 1\d s of picture left/);
+  });
+
   it("says that there is nothing to say", () => {
     expect(voiceoverText(emptyEpisode(newId))).toContain("no blocks yet");
   });

@@ -44,6 +44,22 @@ describe("voiceoverPaper", () => {
     expect((last?.at ?? 0) + (last?.seconds ?? 0) - (opening?.rows[0]?.at ?? 0)).toBeCloseTo(speak(said[0] ?? "").seconds, 6);
   });
 
+  it("gives a line that was read and timed the seconds of its take, and says so", () => {
+    const made = episode(block([["say", "Sit down. Stay there."], ["say", "Stand up."]]), block([["say", "Walk."]]));
+    const [read] = made.blocks[0]?.lines ?? [];
+    const measured = new Map([[read?.id ?? "", { seconds: 30 }]]);
+    const [first, second] = scriptOf(made, DEFAULT_PACE, measured);
+    expect(first?.rows.map(({ isMeasured }) => isMeasured)).toEqual([true, true, false]);
+    const last = first?.rows[1];
+    expect((last?.at ?? 0) + (last?.seconds ?? 0) - (first?.rows[0]?.at ?? 0)).toBeCloseTo(30, 6);
+    // Without a clip the picture is as long as what was read, and what follows begins later.
+    expect(second?.starts).toBeCloseTo((scriptOf(made, DEFAULT_PACE)[1]?.starts ?? 0) + 30 - speak("Sit down. Stay there.").seconds, 6);
+    const words = (of: ReadonlyMap<string, { seconds: number }>): string => wordsOf(voiceoverPaper(made, DEFAULT_PACE, of).sections.flatMap((section) => flat(section.children)));
+    expect(words(measured).split("\n").filter((line) => line === "measured")).toHaveLength(2);
+    expect(words(measured)).toContain("; measured: as long as in your take of these words");
+    expect(words(new Map())).not.toContain("measured");
+  });
+
   it("leaves private notes, cues and cautions out", () => {
     const words = wordsOf(nodesOf(episode(block([["note", "my secret"], ["cue", "elbows in"], ["caution", "sharp pain"], ["say", "Hello."]]))));
     expect(words).toContain("Hello.");
