@@ -81,7 +81,7 @@ export function App({ api, session: { store, actions, editor } }: { api: Api; se
   return (
     <ApiContext value={api}>
       <ActionsContext value={actions}>
-        <SessionContext value={session}>
+        <SessionContext value={store}>
           <BookContext value={openBook}>
             <Header session={session} onFiles={() => setFiles(true)} onPapers={() => setPapers(true)} />
             <FileNotice />

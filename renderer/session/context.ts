@@ -1,17 +1,22 @@
-import { createContext, useContext } from "react";
+import { createContext, useContext, useSyncExternalStore } from "react";
 import type { Api } from "../../shared/bridge";
+import type { Store } from "./store";
 import type { Session, SessionActions } from "./types";
 
 const missing = (): never => {
   throw new Error("useSession: no session above this component");
 };
 
-export const SessionContext = createContext<Session | null>(null);
+/** The store and not what is in it: a value that changes with every letter would have the whole page searched for its readers. */
+export const SessionContext = createContext<Store<Session> | null>(null);
 export const ActionsContext = createContext<SessionActions | null>(null);
 export const ApiContext = createContext<Api | null>(null);
 
 /** The open episode and what is computed from it. */
-export const useSession = (): Session => useContext(SessionContext) ?? missing();
+export function useSession(): Session {
+  const store = useContext(SessionContext) ?? missing();
+  return useSyncExternalStore(store.subscribe, store.get);
+}
 /** What a screen may do to it. */
 export const useActions = (): SessionActions => useContext(ActionsContext) ?? missing();
 /** The bridge to what runs on Node. */

@@ -1,3 +1,4 @@
+import { memoOn } from "../episode";
 import { beatsOf } from "./beats";
 import { spokenForm } from "./spoken-form";
 import { syllablesOf } from "./syllables";
@@ -20,8 +21,24 @@ function pauseAfter(word: string, pace: Pace): number {
   return /[,;:]['"]*$/.test(word) ? pace.commaSeconds : 0;
 }
 
+/** Texts remembered per pace, then it begins anew; longer ones are no lines and are not kept. Sentences and breaths are asked for again at every letter. */
+const MOST_KNOWN = 2000;
+const MOST_LETTERS = 600;
+const knownAt = memoOn((_pace: Pace) => new Map<string, readonly SaidWord[]>());
+
 /** The words of a text as they are said, in order. Where marks meet (a full stop before a breath) the longer pause counts. */
-export function saidWords(text: string, pace: Pace): SaidWord[] {
+export function saidWords(text: string, pace: Pace): readonly SaidWord[] {
+  const known = knownAt(pace);
+  const hit = known.get(text);
+  if (hit) return hit;
+  const words = wordsAsSaid(text, pace);
+  if (text.length > MOST_LETTERS) return words;
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(text, words);
+  return words;
+}
+
+function wordsAsSaid(text: string, pace: Pace): SaidWord[] {
   const found: { word: string; pauseSeconds: number }[] = [];
   for (const token of spokenForm(text, pace.pronunciations).split(" ")) {
     const last = found.at(-1);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { applyEdits, demoEpisode, readEpisode, writeEpisode } from "../../../shared/episode";
-import { DEFAULT_PACE, ownPace, paceOf, speak, syllablesOf, type Pace } from "../../../shared/speech";
+import { DEFAULT_PACE, ownPace, paceOf, saidWords, speak, syllablesOf, type Pace } from "../../../shared/speech";
 
 const pace: Pace = { syllablesPerSecond: 4, commaSeconds: 0.3, sentenceSeconds: 0.6, breathSeconds: 0.4 };
 const words = fc.constantFrom("push", "the", "floor", "away,", "stand", "tall.", "/", "ten", "kilos", "breathe", "slowly;");
@@ -116,5 +116,28 @@ describe("the pace of an episode", () => {
     expect(read.ok && read.episode.series).toEqual(series);
     const before = readEpisode(writeEpisode(demoEpisode));
     expect(before.ok && before.episode.series).toEqual(demoEpisode.series);
+  });
+});
+
+describe("the words as they are said", () => {
+  const text = "Keep the bell close, and do 3x8 @ 20 kg.";
+
+  it("are kept per text and pace, and never mixed up between paces", () => {
+    const slow = { ...DEFAULT_PACE, syllablesPerSecond: 2 };
+    const own = { ...DEFAULT_PACE, pronunciations: [{ written: "bell", said: "heavy round thing" }] };
+    expect(saidWords(text, DEFAULT_PACE)).toBe(saidWords(text, DEFAULT_PACE));
+    expect(saidWords(text, slow)[0]?.seconds).toBeCloseTo(((saidWords(text, DEFAULT_PACE)[0]?.seconds ?? 0) * 3.6) / 2, 9);
+    expect(saidWords(text, own).map(({ word }) => word)).toContain("heavy");
+    expect(saidWords(text, DEFAULT_PACE).map(({ word }) => word)).not.toContain("heavy");
+  });
+
+  it("stay right after more texts than are kept, and texts too long to be lines are not kept", () => {
+    const before = saidWords(text, DEFAULT_PACE);
+    for (let i = 0; i < 2100; i += 1) saidWords(`Set ${i}.`, DEFAULT_PACE);
+    expect(saidWords(text, DEFAULT_PACE)).not.toBe(before);
+    expect(saidWords(text, DEFAULT_PACE)).toEqual(before);
+    const long = `${text} `.repeat(40);
+    expect(saidWords(long, DEFAULT_PACE)).not.toBe(saidWords(long, DEFAULT_PACE));
+    expect(saidWords(long, DEFAULT_PACE)).toHaveLength(before.length * 40);
   });
 });
