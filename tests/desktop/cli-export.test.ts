@@ -172,3 +172,14 @@ describe("captions are timed by the takes of a read-through", () => {
     workspace.close();
   });
 });
+
+it("export writes words as the series says them, and counts them so", async () => {
+  const library = newLibrary();
+  const plain = await exported(library);
+  const series = { ...demoEpisode.series, pronunciations: [{ written: "backpack", said: "bag that hangs on both shoulders" }] };
+  writeFileSync(join(library, NAME), writeEpisode({ ...demoEpisode, series }));
+  const { script, captions } = await exported(library);
+  expect(plain.script).not.toContain("bag that hangs on both shoulders");
+  expect(script).toContain("bag that hangs on both shoulders");
+  expect(captions).not.toBe(plain.captions);
+});
