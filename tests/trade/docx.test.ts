@@ -23,16 +23,17 @@ describe("the shot list in Word's format, read by another program", () => {
   it("has one main heading a page, in the order of the session", async () => {
     const { html } = await read(shotListPaper(demoEpisode));
     expect(headings(html, 1)).toEqual(["Rows, presses, carries", ...demoEpisode.blocks.map((block) => block.title)]);
-    expect(headings(html, 2)).toEqual(["Stations in order", "Before you leave: the closing shot", "Before you set up"]);
+    expect(headings(html, 2)).toEqual(["Stations in order", "Before you leave: the closing shot", "Before you set up", "Not in any shot yet", "Before you leave: the closing shot"]);
   });
 
   it("has tables with heads, and a box to press for every set, shot, closing and piece of kit", async () => {
     const { html } = await read(shotListPaper(demoEpisode));
-    // The stations in order, and one table of marks for each block that has shots.
-    expect(html.match(/<thead>/g)).toHaveLength(1 + demoEpisode.blocks.filter((block) => linesOf(block, "shot").length > 0).length);
+    // The stations in order, what no shot plans yet, and one table of marks for each block that has shots.
+    expect(html.match(/<thead>/g)).toHaveLength(2 + demoEpisode.blocks.filter((block) => linesOf(block, "shot").length > 0).length);
     expect(html).toMatch(/<thead><tr><th>.*?mark.*?<\/th>.*?lens height.*?<\/thead>/);
-    const rows = shotListPaper(demoEpisode).sections.flatMap((section) => JSON.stringify(section).match(/"kind":"tickRow"/g) ?? []).length;
-    expect(html.match(/<input type="checkbox"/g)).toHaveLength(rows + demoEpisode.session.kit.length);
+    const boxes = shotListPaper(demoEpisode).sections.flatMap((section) => JSON.stringify(section).match(/"kind":"tickRow"|"type":"tick"/g) ?? []).length;
+    expect(boxes).toBeGreaterThan(demoEpisode.session.kit.length);
+    expect(html.match(/<input type="checkbox"/g)).toHaveLength(boxes);
   });
 
   it("holds what must be seen in every shot", async () => {

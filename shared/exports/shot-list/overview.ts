@@ -150,7 +150,7 @@ export function closing(stations: readonly Station[], at: "first" | "last"): Pap
       log: [], field: { name: `${at}-closing-1`, tip: `Closing shot filmed, as on the ${at} page` },
     })];
   return keepTogether([
-    box("bar", [paragraph("Before you leave: the closing shot", { size: 22, weight: "bold", after: 0 }), paragraph("It is forgotten most, and it cannot be filmed later.", { size: SIZE.text, after: 0 })]),
+    box("bar", [heading(2, "Before you leave: the closing shot", { size: 22 }), paragraph("It is forgotten most, and it cannot be filmed later.", { size: SIZE.text, after: 0 })]),
     ...rows,
     tickRow({ label: "Sound", under: "30 s", title: "Room tone", text: [paragraph("The room without you, from where the microphone was.", { size: SIZE.text, after: 0 })], log: [], field: { name: `${at}-room-tone`, tip: `Room tone recorded, as on the ${at} page` } }),
   ]);
