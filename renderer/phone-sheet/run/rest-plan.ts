@@ -3,7 +3,7 @@ import { angleKey, openShots, type Finder, type Run } from "./state";
 
 /** Shots that are over, or being filmed, and not answered: they count as filmed until somebody says no. */
 function waitingShots(run: Run): Set<string> {
-  const underWay = run.running ? (run.films.get(run.running.set)?.shots ?? []) : [];
+  const underWay = run.running ? (run.films.get(run.running.set)?.shots ?? []).filter((shot) => !run.answers.has(shot)) : [];
   return new Set([...openShots(run).map(({ shot }) => shot), ...underWay]);
 }
 

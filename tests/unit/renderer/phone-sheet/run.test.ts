@@ -164,6 +164,17 @@ describe("the closing", () => {
   });
 });
 
+describe("a no while the set still runs", () => {
+  it("plans the shot again on what is left", () => {
+    const find = finderOf(demo);
+    const set = demo.coverage.shots[0]?.set ?? expect.fail("nothing is filmed");
+    const shot = demo.coverage.shots[0]?.want ?? "";
+    const presses: Press[] = [{ type: "begin", set, at: 0 }, { type: "tick", shot, got: false, at: 1000 }];
+    const { plan } = runOf(find, presses);
+    expect(plan.lost.includes(shot) || plan.shots.some(({ want }) => want === shot)).toBe(true);
+  });
+});
+
 /** The demo with two cameras, and a line that names two sets. */
 const twoCameras = phoneSession(applyEdits(demoEpisode, [
   { type: "set-facts", fields: { session: { ...demoEpisode.session, cameras: 2 } } },
@@ -222,6 +233,6 @@ describe.each([["one camera", demo], ["two cameras", twoCameras]] as const)("wha
       expect(runOf(find, list)).toEqual(run);
       const back = readReport(writeReportCode(reportOf(find, run)), { id: session.episode });
       expect(back).toEqual({ ok: true, report: reportOf(find, run) });
-    }), { numRuns: 60 });
+    }), { numRuns: 60, examples: [[[{ type: "begin", set: sets[8] ?? "" }, { type: "tick", shot: session.coverage.shots.find(({ set }) => set === sets[8])?.want ?? shots[0] ?? "", got: false }]]] });
   });
 });
