@@ -48,7 +48,7 @@ function marksTable(marks: readonly Mark[], floor: BlockFloor): PaperNode {
   const small = (text: string): PaperNode => paragraph(text, { size: SIZE.around, after: 0 });
   return table({
     summary: "Camera marks: letter, where from and what the frame shows, how far away, how high",
-    columns: [{ width: 30, head: "mark" }, { width: 96, head: "from, and the frame" }, { width: 62, head: "stand" }, { width: 70, head: "lens height" }],
+    columns: [{ width: 37, head: "mark" }, { width: 89, head: "from, the frame" }, { width: 62, head: "stand" }, { width: 70, head: "lens height" }],
     rowHead: 0, padding: 4,
     rows: marks.flatMap((mark) => {
       // What stands on the floor: where the coach put the mark, else as it is framed.
