@@ -1,9 +1,14 @@
-import type { Block, Episode, Line, LineKind } from "./schema";
+import type { Block, BlockFilming, Episode, Line, LineKind } from "./schema";
 
 /** The block with this id, or null. */
 export function findBlock(episode: Episode, id: string): Block | null {
   return episode.blocks.find((block) => block.id === id) ?? null;
 }
+
+const NO_FILMING: BlockFilming = { marks: [], filmed: [] };
+
+/** Where the coach put a block's marks and what became of its shots; empty when neither is known. */
+export const blockFilming = (block: Block): BlockFilming => block.filming ?? NO_FILMING;
 
 /** Lines of one kind, in order. */
 export function linesOf(block: Block, kind: LineKind): Line[] {

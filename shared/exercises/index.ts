@@ -3,4 +3,4 @@ export * from "./types";
 export { EXERCISES } from "./catalogue";
 export { exerciseById, exercisesMentioned, exercisesOfFamily, findExercise, searchExercises } from "./lookup";
 export { jointsIn } from "./joints";
-export { exerciseInBlock, stationOf } from "./of-block";
+export { exerciseInBlock, isSameStation, stationOf } from "./of-block";

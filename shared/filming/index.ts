@@ -3,6 +3,7 @@ export { SHOT_SIZES, type Shot, type ShotSize, type Stand } from "./types";
 export { parseShotLine } from "./shot-line";
 export { printShotLine } from "./print-shot";
 export { ANGLE_NAMES, SIZE_NAMES } from "./shot-words";
+export { markWords, stepsInWords, tiltInWords } from "./mark-words";
 export { secondsOf, shotSeconds, shotsOf, type LineShot } from "./shots";
 export { angleOfView, distanceToFill, focalLength, FRAMES, LENSES, type Aspect, type Lens } from "./lens";
 export { standAt, standFor, STEP_METRES, USUAL_SETUP, type FilmingSetup } from "./stand";

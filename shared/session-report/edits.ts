@@ -1,4 +1,4 @@
-import { blockName, findBlock, type Actual, type Block, type BlockFilming, type Edit, type Episode, type Filmed, type Units } from "../episode";
+import { blockFilming, blockName, findBlock, type Actual, type Block, type Edit, type Episode, type Filmed, type Units } from "../episode";
 import { kgToLb, lbToKg, plannedSets } from "../training";
 import type { SessionReport } from "./schema";
 
@@ -25,7 +25,6 @@ export interface TakenOver {
   readonly summary: ReportSummary;
 }
 
-const NO_FILMING: BlockFilming = { marks: [], filmed: [] };
 const MAX_FILMED = 400;
 
 /** A load as it is written down, in the other unit to the half. */
@@ -51,7 +50,7 @@ const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.str
 /** One block's actuals and shots with the report's in them. */
 function fieldsOf(block: Block, actuals: readonly Actual[], shots: readonly Filmed[]): Partial<Pick<Block, "actuals" | "filming">> {
   const allActuals = merged(block.actuals, actuals, ({ set }) => String(set)).map(({ set, load, reps, rir }) => ({ set, load, reps, rir })).sort((a, b) => a.set - b.set);
-  const before = block.filming ?? NO_FILMING;
+  const before = blockFilming(block);
   // A report that speaks of a shot knows all that became of it on the day.
   const spoken = new Set(shots.map(({ shot }) => shot));
   const filmed = [...before.filmed.filter(({ shot }) => !spoken.has(shot)), ...shots].slice(-MAX_FILMED);

@@ -1,8 +1,9 @@
 /** Joins sets, rests and shots into one plan of the session: which camera mark films which set. */
 import { memoOn, type Block, type Episode } from "../episode";
+import { isSameStation } from "../exercises";
 import { marksOf, MOVE_SECONDS, planCoverage, setupOf, type CoverageBlock, type CoveragePlan, type CoverageProblem, type CoverageSet } from "../filming";
 import { ASSUMED, stationOf } from "../training";
-import { setsToShoot } from "./sets";
+import { KIND_OF_ROLE, setsToShoot } from "./sets";
 import type { ShootBlock, ShootMove, ShootPlan, ShootSet } from "./types";
 import { wantsToShoot, type BothWants } from "./wants";
 import { whyLost } from "./why-lost";
@@ -14,8 +15,7 @@ export { wantName } from "./wants";
 /** A camera is started before a set and stopped after it; seconds. Common practice, no source. */
 const HANDLE_SECONDS = 4;
 
-const KINDS = { "ramp-up": "ramp", working: "working", demonstration: "demo", run: "demo" } as const;
-const planSet = ({ id, role, workSeconds, restSeconds }: ShootSet): CoverageSet => ({ id, kind: KINDS[role], seconds: workSeconds, restSeconds });
+const planSet = ({ id, role, workSeconds, restSeconds }: ShootSet): CoverageSet => ({ id, kind: KIND_OF_ROLE[role], seconds: workSeconds, restSeconds });
 
 interface Asked {
   readonly sets: readonly ShootSet[];
@@ -85,9 +85,9 @@ export const shootPlan = memoOn((episode: Episode): ShootPlan => {
     const marks = marksOf(block, setupOf(episode, block));
     const moves = movesOf(sets, stands, cameras);
     const first = stands.filter(({ set }) => set === sets[0]?.id);
-    const isSame = station.trim() !== "" && station.trim().toLowerCase() === left.station;
+    const isSame = isSameStation(station, left.station);
     const kept = isSame ? first.filter(({ camera, mark }) => left.marks.get(camera) === mark).map(({ camera, mark }) => ({ camera, mark })) : [];
-    if (stands.length > 0) left = { station: station.trim().toLowerCase(), marks: new Map(stands.filter(({ set }) => set === sets.at(-1)?.id).map(({ camera, mark }) => [camera, mark])) };
+    if (stands.length > 0) left = { station, marks: new Map(stands.filter(({ set }) => set === sets.at(-1)?.id).map(({ camera, mark }) => [camera, mark])) };
     return {
       block, station, sets, wants: wants.map(({ shown }) => shown), marks, stands, shots, moves, kept,
       lost: wants.filter(({ shown }) => lost.has(shown.id)).map((want) => whyLost(want, sets, marks, stands)),

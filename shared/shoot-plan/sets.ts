@@ -1,7 +1,10 @@
 import { memoOn, type Block } from "../episode";
-import { markKey, secondsOf, shotsOf } from "../filming";
+import { markKey, secondsOf, shotsOf, type SetKind } from "../filming";
 import { plannedSeconds, plannedSets } from "../training";
 import type { ShootSet } from "./types";
+
+/** What the plan calls each role; a block without sets is only run through. */
+export const KIND_OF_ROLE = { "ramp-up": "ramp", working: "working", demonstration: "demo", run: "demo" } as const satisfies Record<ShootSet["role"], SetKind>;
 
 /** Distinct marks of shots, and the seconds they come to. */
 function runsOf(block: Block, isOf: (on: string | null) => boolean, cameras: number): { readonly count: number; readonly seconds: number } {

@@ -1,5 +1,6 @@
 import type { Block } from "../episode";
 import { markKey, printShotLine, secondsOf, shotsOf, type Shot, type Want } from "../filming";
+import { KIND_OF_ROLE } from "./sets";
 import type { ShootSet, ShootWant } from "./types";
 
 /** A want for the paper and the screen beside the same want for the plan. */
@@ -8,12 +9,10 @@ export interface BothWants {
   readonly planned: Want;
 }
 
-const KINDS = { "ramp-up": "ramp", working: "working", demonstration: "demo" } as const;
-
 /** The kind of set the plan may take; a block that is only run through has one kind. */
 function kindOf(shot: Shot, sets: readonly ShootSet[]): Want["kind"] {
   if (shot.on === null || sets.every(({ role }) => role === "run")) return "any";
-  return KINDS[shot.on];
+  return KIND_OF_ROLE[shot.on];
 }
 
 /** Numbers count working sets, or ramp-up sets where the shot says so; runs and demonstrations have none. */

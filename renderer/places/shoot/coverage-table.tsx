@@ -1,10 +1,9 @@
 import { Fragment } from "react";
 import { blockName } from "../../../shared/episode";
-import { secondsOf, type Shot } from "../../../shared/filming";
+import { markWords, secondsOf, type Shot } from "../../../shared/filming";
 import type { ShootBlock } from "../../../shared/shoot-plan";
 import { WideTable } from "../place";
 import { coverageRows, type CoverageCell } from "./coverage-rows";
-import { markWords } from "./mark-words";
 
 /** Sets down, marks across: what is filmed where, where a camera only stands, and what is carried in between. */
 export function CoverageTable({ shoot, cameras }: { shoot: ShootBlock; cameras: number }) {

@@ -1,6 +1,6 @@
 import type { KeyboardEvent, PointerEvent } from "react";
-import { snapped, spotAt, STEP_METRES, type BlockFloor, type FloorMark, type Snapped } from "../../../shared/filming";
-import { markWords, placeInWords } from "./mark-words";
+import { markWords, snapped, spotAt, STEP_METRES, type BlockFloor, type FloorMark, type Snapped } from "../../../shared/filming";
+import { placeInWords } from "./mark-words";
 import { MARK_RADIUS as RADIUS, toPoint, type PlanScale, type Point } from "./plan-geometry";
 
 /** Degrees an arrow key turns a mark round the person. */

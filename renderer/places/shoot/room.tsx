@@ -1,6 +1,7 @@
 import { useState } from "react";
-import { FLOOR_SIDES, type Episode, type Floor, type FloorSide } from "../../../shared/episode";
-import type { BlockFloor } from "../../../shared/filming";
+import { FLOOR_SIDES, type Episode, type Floor } from "../../../shared/episode";
+import { isSameStation } from "../../../shared/exercises";
+import { SIDE_WORDS, type BlockFloor } from "../../../shared/filming";
 import { Choice, Tick } from "../../fields/choice";
 import { DraftField } from "../../fields/draft-field";
 import { orNothing, readNumber } from "../../fields/read";
@@ -8,7 +9,6 @@ import { useActions } from "../../session/context";
 import "../../facts/facts.css";
 
 const readMetres = orNothing(readNumber(0.1, 100, "the metres"));
-const SIDE_WORDS: Readonly<Record<FloorSide, string>> = { ahead: "ahead", behind: "behind", left: "on the left", right: "on the right" };
 
 /** What is round a station: walls, mirrors, where people walk past. Kept for the station, so every block there knows it. */
 export function Room({ session, floor: { station, room, smallestRoom } }: { session: Episode["session"]; floor: BlockFloor }) {
@@ -17,7 +17,7 @@ export function Room({ session, floor: { station, room, smallestRoom } }: { sess
   if (station === "") return <p className="second">Name the station of this block to write down what is round it.</p>;
   const known: Floor = room ?? { station, walls: { ahead: null, behind: null, left: null, right: null }, mirrors: [], aisle: null };
   const set = (fields: Partial<Floor>): void => {
-    const others = (session.floors ?? []).filter((each) => each.station.trim().toLowerCase() !== station.trim().toLowerCase());
+    const others = (session.floors ?? []).filter((each) => !isSameStation(each.station, station));
     apply([{ type: "set-facts", fields: { session: { ...session, floors: [...others, { ...known, ...fields }] } } }]);
   };
   const needs = FLOOR_SIDES.map((side) => `${smallestRoom[side].toFixed(1)} m ${SIDE_WORDS[side]}`).join(", ");

@@ -1,5 +1,5 @@
 import { memo, useMemo, useRef, type CSSProperties } from "react";
-import { blockName, type Episode, type PlacedMark } from "../../../shared/episode";
+import { blockFilming, blockName, type Episode, type PlacedMark } from "../../../shared/episode";
 import { floorOf } from "../../../shared/filming";
 import type { ShootBlock, ShootPlan } from "../../../shared/shoot-plan";
 import { useActions } from "../../session/context";
@@ -45,7 +45,7 @@ function Station({ episode, plan, shoot }: Omit<Props, "number">) {
   const { mend } = useActions();
   const { block, kept, marks } = shoot;
   const floor = useMemo(() => floorOf(episode, block), [episode, block]);
-  const filming = block.filming ?? { marks: [], filmed: [] };
+  const filming = blockFilming(block);
   const onMove = (placed: PlacedMark): void => mend([{ type: "set-block", block: block.id, fields: { filming: { ...filming, marks: [...filming.marks.filter(({ mark }) => mark !== placed.mark), placed] } } }]);
   return (
     <>

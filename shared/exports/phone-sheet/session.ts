@@ -1,10 +1,10 @@
 import { blockName, episodeName, linesOf, seriesName, type Block, type Episode } from "../../episode";
-import { ANGLE_NAMES, bearingInWords, floorOf, SIZE_NAMES, setupOf, type FloorMark, type Mark, type Shot } from "../../filming";
+import { bearingInWords, floorMark, floorOf, markWords, setupOf, standOf, stepsInWords, tiltInWords, type BlockFloor, type Mark, type Shot } from "../../filming";
 import { shootPlan, type ShootBlock, type ShootPlan, type ShootSet } from "../../shoot-plan";
 import { parseSetLine, plannedSets, repsOfSet, type LoadUnit, type PlannedSet } from "../../training";
 import { fileNameFor } from "../file-name";
 import { convertLoad } from "../loads";
-import { dateInWords, stepsInWords, tiltInWords } from "../shot-list/measures";
+import { dateInWords } from "../shot-list/measures";
 import type { PhoneBlock, PhoneExtra, PhoneMark, PhoneSession, PhoneSet } from "./types";
 
 /** The rules of the house and of the people in it; common practice, no source. */
@@ -22,10 +22,6 @@ const HOLD: Readonly<Record<Episode["video"]["aspect"], string>> = {
 };
 
 const first = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** "from the side, head to toe" */
-const markWords = ({ angle, size }: Pick<Shot, "angle" | "size">): string =>
-  [angle === null ? "any angle" : ANGLE_NAMES[angle], size === null || size === angle ? "" : SIZE_NAMES[size]].filter(Boolean).join(", ");
 
 /** "Side, full": as short as a shot can be called. */
 const shortOf = ({ angle, size }: Pick<Shot, "angle" | "size">): string =>
@@ -61,25 +57,26 @@ function setsOf(episode: Episode, { block, sets }: ShootBlock): PhoneSet[] {
 const placeOf = (set: ShootSet, index: number): number => Number(/:(\d+)$/.exec(set.id)?.[1] ?? index + 1);
 
 /** A mark as it stands on the floor: where the coach put it, else where its shots ask for it. */
-function markOf(mark: Mark, onFloor: FloorMark | undefined): PhoneMark {
-  const { distance, steps, height, level, ...stand } = onFloor?.stand ?? mark.stand;
+function markOf(mark: Mark, floor: BlockFloor): PhoneMark {
+  const { distance, steps, height, level, tilt } = standOf(floor, mark);
+  const onFloor = floorMark(floor, mark);
   const moved = onFloor?.isMoved ? [`moved: ${bearingInWords(onFloor.bearing)}`] : [];
   return {
     key: mark.key, letter: mark.letter, words: [markWords(mark), ...moved].join("; "), distance, steps: stepsInWords(steps), height, level,
-    tilt: tiltInWords({ distance, steps, height, level, ...stand }), warnings: onFloor?.problems ?? [],
+    tilt: tiltInWords(tilt), warnings: onFloor?.problems ?? [],
   };
 }
 
 function blockOf(episode: Episode, shoot: ShootBlock): PhoneBlock {
   const { block, station, wants, marks } = shoot;
-  const floor = floorOf(episode, block).marks;
+  const floor = floorOf(episode, block);
   return {
     id: block.id, kind: block.kind, name: blockName(block), station,
     alternates: block.alternates.map(({ text }) => text.trim()).filter(Boolean),
     cautions: linesOf(block, "caution").map(({ text }) => text),
     say: linesOf(block, "say").map(({ text }) => text.replace(/\s*\/\s*/g, " ").trim()).filter(Boolean),
     sets: setsOf(episode, shoot),
-    marks: marks.map((mark) => markOf(mark, floor.find((each) => each.mark === mark.key))),
+    marks: marks.map((mark) => markOf(mark, floor)),
     shots: wants.map(({ id, line, mark, need, seconds, shot }) => ({ id, line, mark, need, seconds, subject: shot.subject || "the whole movement", short: shortOf(shot) })),
   };
 }

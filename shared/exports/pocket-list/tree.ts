@@ -1,8 +1,8 @@
 import { blockName, episodeName, seriesName, type Episode, type Units } from "../../episode";
-import { floorOf, type Mark } from "../../filming";
+import { floorOf, metres, standOf, stepsInWords, type BlockFloor, type Mark } from "../../filming";
 import { shootPlan } from "../../shoot-plan";
 import { drawing, heading, keepTogether, paragraph, rule, spacer, table, type Paper, type PaperNode, type Section } from "../paper";
-import { clockTime, dateInWords, metres, shorten, stepsInWords } from "../shot-list/measures";
+import { clockTime, dateInWords, shorten } from "../shot-list/measures";
 import { filmRows, type FilmRow } from "../shot-list/rows";
 import { setsOf } from "../shot-list/sets";
 import type { Station } from "../shot-list/station";
@@ -35,9 +35,8 @@ const NAME_ROOM = 30;
 const square = (size: number): PaperNode => drawing({ width: size + 1, height: size + 1, shapes: [{ shape: "rect", x: 1, y: 1.5, w: size - 1.5, h: size - 1.5, width: 1 }], alt: "box to tick" });
 
 /** "A side, full: 2.0 m (2½ steps), lens 0.7 m (thigh)" */
-function markLine(mark: Mark, episode: Episode, { block }: Station, size: PocketSize): PaperNode {
-  const placed = floorOf(episode, block).marks.find(({ mark: key }) => key === mark.key);
-  const stand = placed?.stand ?? mark.stand;
+function markLine(mark: Mark, floor: BlockFloor, size: PocketSize): PaperNode {
+  const stand = standOf(floor, mark);
   const view = [mark.angle ?? "any angle", mark.size === mark.angle ? "" : mark.size ?? ""].filter(Boolean).join(", ");
   return paragraph([
     { text: `${mark.letter} `, weight: "bold", size: size.number }, { text: `${view}: ` },
@@ -77,11 +76,12 @@ function blockNodes(episode: Episode, station: Station, units: Units, size: Pock
   const { time } = episode.session;
   const at = time === null ? `minute ${Math.round(from / 60)}` : clockTime(time, from);
   const rows = filmRows(shoot, setsOf(block, units).planned, units, episode.session.cameras);
+  const floor = floorOf(episode, block);
   const taken = block.alternates.map(({ text }) => text.trim()).find(Boolean);
   const all: PaperNode[] = [
     heading(2, `${number}  ${shorten(blockName(block), NAME_ROOM)}${size.together ? `, ${at}` : ""}`, { size: size.block }),
     ...(size.together ? [] : [paragraph([at, station.shoot.station].filter(Boolean).join(", "), { size: size.text, grey: true, after: 0.5 })]),
-    ...shoot.marks.map((mark) => markLine(mark, episode, station, size)),
+    ...shoot.marks.map((mark) => markLine(mark, floor, size)),
     rows.length === 0
       ? paragraph(block.kind === "closing" ? "No shot planned: film your last words to camera all the same." : "No shot planned.", { size: size.text, weight: "semibold", after: 0 })
       : rowsTable(rows, blockName(block), size),

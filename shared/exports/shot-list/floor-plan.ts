@@ -1,7 +1,7 @@
 import type { FloorSide } from "../../episode";
-import type { BlockFloor, FloorMark } from "../../filming";
+import { metres, type BlockFloor, type FloorMark } from "../../filming";
 import { drawing, type Drawing, type Shape } from "../paper";
-import { metres, shorten } from "./measures";
+import { shorten } from "./measures";
 import { AISLE_STRIP, roomShapes, type FloorPoint as Point, type OnPage } from "./room";
 
 /** Room of the drawing, points: beside the marks, the same lower, or across the page. */

@@ -1,15 +1,5 @@
-import { setupOf, type Mark, type Stand } from "../../filming";
+import { setupOf, type Mark } from "../../filming";
 import type { Block, Episode } from "../../episode";
-
-/** "2.9 m" */
-export const metres = (value: number): string => `${value.toFixed(1)} m`;
-
-/** Walking steps to the half: "4 steps", "2½ steps", "1 step". */
-export function stepsInWords(steps: number): string {
-  const whole = Math.floor(steps);
-  const half = steps - whole >= 0.5 ? "½" : "";
-  return `${whole === 0 && half ? "" : whole}${half} ${steps <= 1 ? "step" : "steps"}`;
-}
 
 /** At most so many characters, an ellipsis for what was cut. */
 export const shorten = (text: string, most: number): string => (text.length > most ? `${Array.from(text).slice(0, most - 1).join("").trimEnd()}…` : text);
@@ -31,11 +21,6 @@ const DAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", 
 export function dateInWords(iso: string): string {
   const day = new Date(`${iso}T00:00:00Z`);
   return `${DAYS[day.getUTCDay()] ?? ""} ${day.getUTCDate()} ${MONTHS[day.getUTCMonth()] ?? ""} ${day.getUTCFullYear()}`;
-}
-
-/** How far the phone leans: "level", "12° down". */
-export function tiltInWords({ tilt }: Stand): string {
-  return tilt === 0 ? "level" : `${Math.abs(tilt)}° ${tilt < 0 ? "down" : "up"}`;
 }
 
 const HOLD: Readonly<Record<Episode["video"]["aspect"], string>> = {

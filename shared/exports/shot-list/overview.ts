@@ -6,14 +6,12 @@ import {
   type PaperNode, type Section,
 } from "../paper";
 import { stationOf } from "../../training";
+import { minutesSeconds } from "../voiceover/words";
 import { clockTime, dateInWords } from "./measures";
 import { SIZE, runningTitle, type Station } from "./station";
 
 const minutes = (seconds: number): number => Math.round(seconds / 60);
 const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
-
-/** "1:15" */
-const clockOf = (seconds: number): string => `${Math.floor(seconds / 60)}:${String(Math.round(seconds % 60)).padStart(2, "0")}`;
 
 /** A number a decision hangs on, under its name. */
 const figure = (name: string, number: string, below: string): PaperNode[] => [
@@ -31,7 +29,7 @@ function figures(episode: Episode, plan: ShootPlan, stations: readonly Station[]
     { width: 1.2, children: figure("Floor minutes", `${floor} of ${slot}`, spare < 0 ? `${-spare} over the slot: leave something out` : spare === 0 ? "the slot is full" : `${spare} to spare`) },
     { width: 1, children: time === null ? figure("Start", "not set", "no time written down") : figure("On the floor", time, `until about ${clockTime(time, floor * 60)}`) },
     { width: 1, children: figure("Shots", String(shots), plan.lost.length > 0 ? `${plan.lost.length} not filmed by any set: see Lost` : nice === 0 ? `on ${counted(stations.length, "station")}` : `${nice} only nice to have`) },
-    { width: 1, children: figure("Camera moves", String(plan.moves), plan.extraSeconds < 1 ? "all within rests" : `${clockOf(plan.extraSeconds)} beyond the rests`) },
+    { width: 1, children: figure("Camera moves", String(plan.moves), plan.extraSeconds < 1 ? "all within rests" : `${minutesSeconds(plan.extraSeconds)} beyond the rests`) },
   ]);
 }
 

@@ -1,5 +1,5 @@
 import { blockName, countingIds, episodeName, linesOf, seriesName, type Block, type Episode } from "../../episode";
-import { floorOf, type BlockFloor, type Mark } from "../../filming";
+import { floorMark, floorOf, metres, standOf, stepsInWords, tiltInWords, type BlockFloor, type Mark } from "../../filming";
 import { remedyIn, type ShootBlock, type ShootPlan } from "../../shoot-plan";
 import {
   box, columns, heading, keepTogether, paragraph, SIZES, spacer, table, tickRow,
@@ -7,7 +7,7 @@ import {
 } from "../paper";
 import { stationOf } from "../../training";
 import { floorPlan } from "./floor-plan";
-import { holdInWords, metres, shorten, stepsInWords, tiltInWords } from "./measures";
+import { holdInWords, shorten } from "./measures";
 import { filmRows, type FilmRow } from "./rows";
 import { setsOf, type BlockSets } from "./sets";
 
@@ -51,15 +51,14 @@ function marksTable(marks: readonly Mark[], floor: BlockFloor): PaperNode {
     columns: [{ width: 37, head: "mark" }, { width: 89, head: "from, the frame" }, { width: 62, head: "stand" }, { width: 70, head: "lens height" }],
     rowHead: 0, padding: 4,
     rows: marks.flatMap((mark) => {
-      // What stands on the floor: where the coach put the mark, else as it is framed.
-      const placed = floor.marks.find(({ mark: key }) => key === mark.key);
-      const stand = placed?.stand ?? mark.stand;
+      const placed = floorMark(floor, mark);
+      const stand = standOf(floor, mark);
       return [{
         cells: [
           [big(mark.letter)],
           [small([mark.angle ?? "any angle", mark.size === mark.angle ? "" : mark.size ?? ""].filter(Boolean).join(", ")), ...(placed ? [paragraph(placed.shows, { size: SIZES.small, grey: true, after: 0 })] : [])],
           [big(metres(stand.distance)), small(stepsInWords(stand.steps))],
-          [big(metres(stand.height)), small(stand.tilt === 0 ? stand.level : `${stand.level}, tilt ${tiltInWords(stand)}`)],
+          [big(metres(stand.height)), small(stand.tilt === 0 ? stand.level : `${stand.level}, tilt ${tiltInWords(stand.tilt)}`)],
         ],
       }];
     }),

@@ -1,5 +1,5 @@
 import { wholeWeights } from "./exact";
-import { SET_KINDS, type CoverageBlock, type SetKind } from "./types";
+import { SET_KINDS, type CoverageBlock, type SetKind, type Want } from "./types";
 
 /**
  * What a mark still has to be filmed on, as a number: bit 1 a ramp-up set, bit 2 a working set, bit 4 a demonstration,
@@ -31,6 +31,9 @@ export const NOTHING: Worth = { musts: 0, weight: 0n };
 export const plus = (a: Worth, b: Worth): Worth => ({ musts: a.musts + b.musts, weight: a.weight + b.weight });
 export const compareWorth = (a: Worth, b: Worth): number => a.musts - b.musts || (a.weight < b.weight ? -1 : a.weight > b.weight ? 1 : 0);
 
+/** What filming a want is worth. @param weight - as a whole number, of the block's common scale */
+export const worthOfWant = ({ need }: Want, weight: bigint | undefined): Worth => (need === "must" ? { musts: 1, weight: 0n } : { musts: 0, weight: weight ?? 0n });
+
 /** A mark and what its wants are worth by the kind of set they ask for; wants of one kind are one class. */
 export interface MarkDemand {
   readonly mark: string;
@@ -44,7 +47,7 @@ export function demandsOf(block: CoverageBlock): MarkDemand[] {
   const marks = new Map<string, { any: Worth; kinds: Record<SetKind, Worth> }>();
   block.wants.forEach((want, i) => {
     const demand = marks.get(want.mark) ?? { any: NOTHING, kinds: { ramp: NOTHING, working: NOTHING, demo: NOTHING } };
-    const worth: Worth = want.need === "must" ? { musts: 1, weight: 0n } : { musts: 0, weight: weights[i] ?? 0n };
+    const worth = worthOfWant(want, weights[i]);
     if (want.kind === "any") demand.any = plus(demand.any, worth);
     else demand.kinds[want.kind] = plus(demand.kinds[want.kind], worth);
     marks.set(want.mark, demand);

@@ -1,5 +1,5 @@
 import { allowsSet } from "./allows";
-import { NOTHING, plus, type Worth } from "./demand";
+import { NOTHING, plus, worthOfWant, type Worth } from "./demand";
 import { wholeWeights } from "./exact";
 import type { CoverageBlock } from "./types";
 
@@ -39,7 +39,7 @@ export function namedGains(block: CoverageBlock, standing: readonly (string | nu
   const openNow = block.sets.map(() => marks.map((): Worth => NOTHING));
 
   block.wants.forEach((want, w) => {
-    const worth: Worth = want.need === "must" ? { musts: 1, weight: 0n } : { musts: 0, weight: weights[w] ?? 0n };
+    const worth = worthOfWant(want, weights[w]);
     const sets = block.sets.flatMap((set, s) => (allowsSet(want, set) ? [s] : []));
     const mark = marks.indexOf(want.mark);
     const first = sets[0];

@@ -1,3 +1,4 @@
+import { isSameStation } from "../../exercises";
 import { boundsOf } from "./bounds";
 import { demandsOf, DONE, MUST_LEAVE, PATTERNS, type MarkDemand, type Pattern } from "./demand";
 import { fromMicros, toMicros } from "./exact";
@@ -91,9 +92,8 @@ export function planCoverage(problem: CoverageProblem): CoveragePlan {
   const moveMicros = toMicros(problem.moveSeconds);
   let last: { readonly station: string; readonly marks: readonly string[] } = { station: "", marks: [] };
   const byBlock = problem.blocks.map((block) => {
-    const station = block.station.trim().toLowerCase();
-    const stands = blockStands(problem.cameras, moveMicros, block, station !== "" && station === last.station ? last.marks : []);
-    if (stands.length > 0) last = { station, marks: lastMarks(stands) };
+    const stands = blockStands(problem.cameras, moveMicros, block, isSameStation(block.station, last.station) ? last.marks : []);
+    if (stands.length > 0) last = { station: block.station, marks: lastMarks(stands) };
     return { block, stands };
   });
   const stands = byBlock.flatMap((each) => each.stands);

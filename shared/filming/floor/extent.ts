@@ -8,7 +8,6 @@ export const TRIPOD = 0.3;
 const BEHIND = 0.6;
 const OPERATOR = 0.25;
 
-export const SIDES: readonly FloorSide[] = ["ahead", "behind", "left", "right"];
 /** Where each side lies, degrees from ahead towards the left. */
 export const SIDE_BEARINGS: Readonly<Record<FloorSide, number>> = { ahead: 0, behind: 180, left: 90, right: -90 };
 

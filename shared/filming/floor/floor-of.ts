@@ -1,5 +1,5 @@
 import type { Block, Episode, Floor } from "../../episode";
-import { stationOf } from "../../exercises";
+import { isSameStation, stationOf } from "../../exercises";
 import { spotAt } from "../bearings";
 import { marksOf, setupOf, type Mark } from "../marks";
 import { bodiesOf, type FilmingSetup } from "../stand";
@@ -11,11 +11,9 @@ import type { BlockFloor, FilmingLine, FloorMark, MirrorView } from "./types";
 import { capital, inAisle, nameOf, placeProblems, roomFor, shortfall, tightWalls } from "./walls";
 import { bearingInWords, SIDE_WORDS } from "./words";
 
-const sameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
-
 /** The room of a station, by its name; of two with one name the first counts. */
 function roomAt(episode: Episode, station: string): Floor | null {
-  return station === "" ? null : (episode.session.floors ?? []).find((floor) => sameName(floor.station, station)) ?? null;
+  return (episode.session.floors ?? []).find((floor) => isSameStation(floor.station, station)) ?? null;
 }
 
 /** What speaks against a side for the cameras: walls first, then people walking past, then mirrors. */

@@ -3,4 +3,5 @@ export type { BlockFloor, Extent, FilmingLine, FloorMark, MirrorView, RoomNeeded
 export { floorOf } from "./floor-of";
 export { snapped, type Snapped } from "./snap";
 export { frameAt, type FrameView } from "./shows";
-export { bearingInWords } from "./words";
+export { floorMark, standOf } from "./placed";
+export { bearingInWords, metres, SIDE_WORDS } from "./words";

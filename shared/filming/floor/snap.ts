@@ -1,8 +1,9 @@
+import { FLOOR_SIDES } from "../../episode";
 import type { Angle } from "../../exercises";
 import { between, homeBearing, polarOf, spotAt, turned, type Spot } from "../bearings";
 import { standAt, standFor, STEP_METRES, type FilmingSetup } from "../stand";
 import { SHOT_SIZES, type ShotSize, type Stand } from "../types";
-import { edgeOf, SIDES, towards, TRIPOD } from "./extent";
+import { edgeOf, towards, TRIPOD } from "./extent";
 import { detailAt } from "./place";
 import { frameAt } from "./shows";
 import type { BlockFloor } from "./types";
@@ -34,7 +35,7 @@ function viewOf(floor: BlockFloor, markKey: string): { readonly angle: Angle; re
 /** From where to where a mark may stand on a bearing: clear of the movement, with the tripod inside the walls. */
 function range(floor: BlockFloor, size: ShotSize, bearing: number): readonly [nearest: number, farthest: number] {
   const unit = spotAt(bearing, 1);
-  const walls = SIDES.flatMap((side) => {
+  const walls = FLOOR_SIDES.flatMap((side) => {
     const wall = floor.room?.walls[side] ?? null;
     const share = towards(side, unit);
     return wall === null || share < 1e-9 ? [] : [Math.max(0.1, Math.max(wall - TRIPOD, wall / 4) / share)];

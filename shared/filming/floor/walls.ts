@@ -1,9 +1,9 @@
-import type { Floor, FloorSide } from "../../episode";
+import { FLOOR_SIDES, type Floor, type FloorSide } from "../../episode";
 import { between, turned } from "../bearings";
 import { focalLength, LENSES, type Lens } from "../lens";
 import { standFor, type FilmingSetup } from "../stand";
 import { SHOT_SIZES, type ShotSize } from "../types";
-import { edgeOf, roomOf, SIDE_BEARINGS, SIDES } from "./extent";
+import { edgeOf, roomOf, SIDE_BEARINGS } from "./extent";
 import { detailAt, onLine, type Handed, type Placed } from "./place";
 import type { Extent, RoomNeeded } from "./types";
 import { bearingInWords, either, lensInWords, metres, SIDE_WORDS } from "./words";
@@ -18,7 +18,7 @@ const upToTenth = (value: number): number => Math.ceil(value * 10 - 1e-6) / 10;
 /** How much too near the nearest wall is for a mark; none when it fits. */
 export function shortfall(room: Floor | null, bearing: number, distance: number): { readonly side: FloorSide; readonly by: number } | null {
   if (!room) return null;
-  const short = SIDES.flatMap((side) => {
+  const short = FLOOR_SIDES.flatMap((side) => {
     const wall = room.walls[side];
     const by = wall === null ? 0 : roomOf(side, bearing, distance) - wall;
     return by > 1e-9 ? [{ side, by }] : [];
@@ -111,7 +111,7 @@ export function placeProblems(room: Floor | null, setup: FilmingSetup, subject: 
 /** Walls that the movement itself would meet. */
 export function tightWalls(room: Floor | null, subject: Extent): string[] {
   if (!room) return [];
-  return SIDES.flatMap((side) => {
+  return FLOOR_SIDES.flatMap((side) => {
     const wall = room.walls[side];
     const need = side === "left" || side === "right" ? subject.halfWide : subject.halfLong;
     return wall !== null && need > wall + 1e-9 ? [`The movement itself needs ${metres(upToTenth(need))} ${SIDE_WORDS[side]}, and the wall is at ${metres(wall)}: train it elsewhere, or measure again.`] : [];

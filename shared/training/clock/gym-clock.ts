@@ -1,5 +1,5 @@
 import { memoOn, type Block, type Episode } from "../../episode";
-import { exerciseById, stationOf } from "../../exercises";
+import { exerciseById, isSameStation, stationOf } from "../../exercises";
 import type { BlockGymClock, ClockPart, GymClock, PlannedSet } from "../types";
 import { ASSUMED } from "./assumptions";
 import { readBlock } from "./planned-sets";
@@ -57,7 +57,7 @@ export function gymClock(episode: Episode, moveSeconds: MoveSeconds): GymClock {
   let at = "";
   const blocks = episode.blocks.map((block) => {
     const station = stationOf(block);
-    const moved = station !== "" && at !== "" && station.toLowerCase() !== at.toLowerCase();
+    const moved = station !== "" && at !== "" && !isSameStation(station, at);
     if (station !== "") at = station;
     return moved ? clockOf(block).moved : clockOf(block).same;
   });

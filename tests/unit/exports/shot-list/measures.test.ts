@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { emptyBlock, emptyEpisode, countingIds } from "../../../../shared/episode";
-import { clockTime, dateInWords, holdInWords, metres, stepsInWords, tiltInWords } from "../../../../shared/exports/shot-list/measures";
+import { clockTime, dateInWords, holdInWords } from "../../../../shared/exports/shot-list/measures";
+import { metres, stepsInWords, tiltInWords } from "../../../../shared/filming";
 
 const stand = { distance: 2.9, height: 1, tilt: 0, steps: 4, level: "hip" };
 
@@ -22,9 +23,9 @@ describe("measures in words", () => {
   it("writes metres to the tenth", () => expect(metres(3)).toBe("3.0 m"));
 
   it("says how the phone leans", () => {
-    expect(tiltInWords(stand)).toBe("level");
-    expect(tiltInWords({ ...stand, tilt: -29 })).toBe("29° down");
-    expect(tiltInWords({ ...stand, tilt: 18 })).toBe("18° up");
+    expect(tiltInWords(stand.tilt)).toBe("level");
+    expect(tiltInWords(-29)).toBe("29° down");
+    expect(tiltInWords(18)).toBe("18° up");
   });
 
   it("says how the phone is held for each format, and that it is level only when every mark is", () => {

@@ -3,7 +3,8 @@ import { countingIds, emptyBlock, emptyEpisode, newLine, type Block, type SetRol
 import { floorOf } from "../../../../../shared/filming";
 import { shootPlan, type ShootBlock } from "../../../../../shared/shoot-plan";
 import { coverageRows } from "../../../../../renderer/places/shoot/coverage-rows";
-import { lineInWords, markWords, stepsInWords, tiltInWords } from "../../../../../renderer/places/shoot/mark-words";
+import { markWords, tiltInWords } from "../../../../../shared/filming";
+import { lineInWords, stepsSaid } from "../../../../../renderer/places/shoot/mark-words";
 
 const id = countingIds("p");
 const exercise = (sets: readonly (readonly [SetRole, string])[], shots: readonly string[]): Block =>
@@ -59,7 +60,7 @@ describe("marks in words", () => {
     expect(line(["Insert: grip"])).toBe("");
   });
   it("says steps and tilt", () => {
-    expect([0.5, 1, 2.5].map(stepsInWords)).toEqual(["half a step", "1 step", "2½ steps"]);
+    expect([0.5, 1, 2.5].map(stepsSaid)).toEqual(["half a step", "1 step", "2½ steps"]);
     expect([0, -29, 12].map(tiltInWords)).toEqual(["level", "29° down", "12° up"]);
   });
 });
