@@ -1,17 +1,15 @@
 import type { NewId } from "../episode";
 import { decodeText, ownPace } from "../speech";
 import { blocksOf, episodeOf, missingFrom, type Understood } from "./draft";
-import { isTeaching } from "./lines/kind";
+import { speechOf } from "./heard";
+import { trainedModels } from "./learning/models";
 import { namesIn, type Mention } from "./names/find";
 import { readNotes } from "./notes/read-notes";
-import { candidatesIn } from "./order/candidates";
 import { runningOrder } from "./order/order";
 import type { Part } from "./order/speech";
 import { measurePace } from "./pace";
-import { corrected } from "./schemes/corrections";
 import { tokensOf } from "./schemes/figures";
 import { readSchemes, unitOf, type PlacedStatement } from "./schemes/read-schemes";
-import { statementsIn } from "./schemes/statements";
 import { sentencesIn } from "./sentences/boundaries";
 import { hesitationsIn } from "./sentences/hesitations";
 import { inOneBreath, splitAtNames, splitBefore } from "./sentences/split-at-names";
@@ -26,44 +24,18 @@ export function titleFrom(file: string): string {
   return (stem.charAt(0).toUpperCase() + stem.slice(1)).slice(0, 200);
 }
 
-/** The sentence each word belongs to. */
-function sentenceOf(sentences: readonly Span[]): (word: number) => number {
-  return (word) => {
-    let [low, high] = [0, sentences.length - 1];
-    while (low < high) {
-      const middle = (low + high + 1) >> 1;
-      if ((sentences[middle]?.from ?? 0) <= word) low = middle;
-      else high = middle - 1;
-    }
-    return low;
-  };
-}
-
-const plainOf = (words: readonly Word[], { from, to }: Span, skip: ReadonlySet<number>): string =>
-  words.slice(from, to).flatMap(({ plain }, at) => (plain === "" || skip.has(from + at) ? [] : [plain])).join(" ");
-
-/** Sets, loads and rests said anywhere, each with its sentence. Names are out of the way: "single-arm row" holds no one. */
-function statementsFor(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>): PlacedStatement[] {
-  const silent = new Set([...skip, ...mentions.flatMap(({ from, to, name, isThing }) => (isThing || !name.everyday ? Array.from({ length: to - from }, (_, at) => from + at) : []))]);
-  const tokens = corrected(tokensOf(words, 0, words.length, silent, new Set(sentences.map(({ from }) => from))));
-  const numberOf = sentenceOf(sentences);
-  const names = mentions.filter(({ isThing }) => isThing).map(({ from }) => from);
-  return statementsIn(tokens, names).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
-}
-
 /** Fewer than this before a name is an order, and no number of reps: "number two, push-ups". */
 const FEWEST_REPS = 4;
 const NO_COUNT = /^(?:number|exercise|station|block|movement|round|set|sets|of|week|day|episode|for|by|times)$/;
 
 /** "Ten push-ups": a number right before a name counts reps, where nothing else is said of them. */
 function countedNames(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>): PlacedStatement[] {
-  const numberOf = sentenceOf(sentences);
   return mentions.flatMap(({ from, to, isThing }): PlacedStatement[] => {
     const tokens = isThing ? tokensOf(words, Math.max(0, from - 4), from, skip, new Set()) : [];
     const count = tokens.at(-1);
     const value = count?.value ?? 0;
     if (!count || !Number.isInteger(value) || value < FEWEST_REPS || value > 100 || NO_COUNT.test(tokens.at(-2)?.text ?? "")) return [];
-    return [{ says: { repsMin: value, repsMax: value }, rank: "part", about: "working", either: false, remark: null, from: count.at, to: to - 1, sentence: numberOf(count.at) }];
+    return [{ says: { repsMin: value, repsMax: value }, rank: "part", about: "working", either: false, remark: null, from: count.at, to: to - 1, sentence: sentences.findLastIndex(({ from: start }) => start <= count.at) }];
   });
 }
 
@@ -72,6 +44,7 @@ interface Ordered {
   readonly sentences: readonly Span[];
   readonly said: readonly string[];
   readonly statements: readonly PlacedStatement[];
+  readonly phrases: readonly PlacedStatement[];
   readonly parts: readonly Part[];
 }
 
@@ -79,18 +52,15 @@ function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Un
   const mentions = namesIn(words, skip);
   const classes = wordClasses(words);
   const inOrder = (sentences: readonly Span[]): Ordered => {
-    const said = sentences.map((sentence) => plainOf(words, sentence, skip));
-    const statements = statementsFor(words, sentences, mentions, skip);
-    const candidates = candidatesIn(words, sentences, mentions, classes);
-    const parts = runningOrder({ words, sentences, said, candidates, statements, silences: sentences.map(({ to }) => words[to]?.pause ?? 0), teaches: said.map(isTeaching) });
-    return { sentences, said, statements, parts };
+    const speech = speechOf(words, sentences, mentions, skip, classes, trainedModels());
+    return { ...speech, parts: runningOrder(speech) };
   };
   let read = inOrder(splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions));
   // Two parts that begin in one sentence: it is cut, and everything is read once more.
   const torn = read.parts.flatMap(({ from, named }) => (named !== null && named < (read.sentences[from]?.from ?? words.length) ? [named] : []));
   if (torn.length > 0) read = inOrder(splitBefore(words, read.sentences, torn));
-  const { sentences, said, statements, parts } = read;
-  return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip)].sort((a, b) => a.from - b.from), said, mentions, words), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements) };
+  const { sentences, said, statements, phrases, parts } = read;
+  return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip)].sort((a, b) => a.from - b.from), phrases, said, mentions, words), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements, words) };
 }
 
 const grouped = (words: readonly Word[], places: ReadonlySet<number>, reason: NotUnderstood["reason"], sentence: string): NotUnderstood[] => {

@@ -30,7 +30,10 @@ const NEUTRAL = new Set("exercise exercises movement move station number block r
 const THINGS = new Set("bench box band cable dumbbell kettlebell barbell plate ring wall floor chair ball bar machine sandbag landmine strap sofa step".split(" "));
 
 /** Nouns that name movements; with another word before them they are an exercise, known or not. */
-const HEADS = new Set("squat deadlift lunge press row curl raise carry plank bridge swing extension fly stretch jump hop hold twist crunch kickback thrust pulldown pushdown rollout dip slam rotation snatch clean jerk crawl march circle rock pose climber kick tap drill pushup pullup chinup stepup situp thruster complex".split(" "));
+const HEADS = new Set("sandbag squat deadlift lunge press row curl raise carry plank bridge swing extension fly stretch jump hop hold twist crunch kickback thrust pulldown pushdown rollout dip slam rotation snatch clean jerk crawl march circle rock pose climber kick tap drill pushup pullup chinup stepup situp thruster complex".split(" "));
+
+/** Heads that coaches say alone for an exercise they have in mind: "then we go to the row", "over to the cables for a fly". */
+const BARE = new Set("row fly press raise carry pulldown extension lunge curl crunch hinge thrust sandbag".split(" "));
 
 const TAKES_BACK = /^(?:(?:um|uh|no|oh|well) )*(?:sorry|no sorry|i mean|no wait|wait no|i meant|scratch that|actually|rather|or rather|no not|not)\b/;
 
@@ -62,7 +65,7 @@ function unlisted(words: readonly Word[], sentence: Span, taken: ReadonlySet<num
     let from = at;
     while (from > sentence.from && at - from < 3 && !taken.has(from - 1) && !JOINING.has(words[from - 1]?.plain ?? "") && !NEUTRAL.has(words[from - 1]?.plain ?? "") && /^[a-z'-]{3,}$/.test(words[from - 1]?.plain ?? "") && !/[,.;:!?]$/.test(words[from - 1]?.text ?? "")) from -= 1;
     const governs = /^(?:your|the|it|them|that|this|through|down|up|back|in|into|away|over|off|out|and hold)$/.test(words[at + 1]?.plain ?? "");
-    if (from === at || governs || introduction(text(words, sentence.from, from)) < 2) continue;
+    if (governs || (from === at && !BARE.has(head)) || introduction(text(words, sentence.from, from)) < (from === at ? 1 : 2)) continue;
     spans.push({ from, to: at + 1 });
   }
   return spans;

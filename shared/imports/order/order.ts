@@ -1,8 +1,9 @@
 import type { Candidate } from "./candidates";
 import { closingFrom, fromLists, unnamedEnds } from "./ends";
-import { ENOUGH, isApposition, isCountedFrom, isOnlyAnnounced, isRecap, narrows, points, refersTo } from "./points";
-import { COOL_DOWN, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, STRETCHES, WARM_UP, WARM_UP_OVER } from "./signals";
-import { indexed, isMobile, statementsIn, type Indexed, type Opened, type Part, type Speech } from "./speech";
+import { variantOf } from "../names/variant";
+import { refersTo } from "./points";
+import { COOL_DOWN, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, STRETCHES, WARM_UP } from "./signals";
+import { indexed, isMobile, type Indexed, type Opened, type Part, type Speech } from "./speech";
 
 /** Silence within a warm-up after which it may be over. */
 const WARMED = 8;
@@ -13,79 +14,32 @@ const OF_ONE = 6;
 const WAS_WARM_UP = /\bthat's (?:it for )?(?:the|our|your) (?:whole )?warm ?up\b/;
 const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
 
+/** "The bench press", "on the flat bench" after dumb-bell bench presses is that one still. */
+const STILL = 6;
+function isStill(candidate: Candidate, last: Candidate): boolean {
+  if (refersTo(candidate, last)) return true;
+  return candidate.sentence === last.sentence && candidate.span.from - last.span.to <= STILL && !candidate.paired && candidate.name.words.length <= last.name.words.length && candidate.name.words.some((word) => last.name.words.includes(word));
+}
+
 /** Names that begin blocks, where the warm-up begins and where the cool-down does; before the closing is looked for. */
-function openings(speech: Indexed, mobileIsMain: boolean): Opened[] {
-  const { said, candidates, sentences } = speech;
-  const opened: Opened[] = [];
-  let zone: "before" | "warm-up" | "main" | "cool-down" = "before";
-  let open: Candidate | null = null;
-  let ready = false;
-  let rested = false;
-  let at = 0;
-  const circuit = speech.statements.find(({ says, about }) => (says.seconds !== undefined && says.restSeconds !== undefined) || (about === "circuit" && says.sets !== undefined))?.sentence ?? Infinity;
-  // What is named before the warm-up is only announced.
-  // "First up squats, I warm up with the bar": the warm-up of one exercise.
-  const ofOne = (number: number): boolean => candidates.some((each) => each.sentence === number && each.isThing && !each.passing && each.strength > 0 && !isMobile(each) && speech.words.slice(each.span.to, Math.min(each.span.to + OF_ONE, sentences[number]?.to ?? 0)).some(({ plain }) => plain === "warm" || plain === "warmup"));
-  const warms = said.map((text, number) => beginsWarmUp(text) && !ofOne(number));
-  const warmAt = warms.indexOf(true);
-  const announced = warmAt >= 0 && warmAt < sentences.length * 0.45 ? warmAt : 0;
-  /** Easy exercises in this sentence and the next, where this one has any. */
-  const easyFrom = (number: number): number => {
-    const easy = candidates.filter((each) => (each.sentence === number || each.sentence === number + 1) && isMobile(each) && !each.passing && each.isThing);
-    return easy.some(({ sentence }) => sentence === number) ? new Set(easy.map(({ name }) => name.title)).size : 0;
-  };
-  const done = (candidate: Candidate): boolean => opened.some(({ candidate: other }) => other !== null && other.name.title === candidate.name.title);
-  for (let number = 0; number < sentences.length; number += 1) {
-    const text = said[number] ?? "";
-    if (zone === "before" && warms[number] === true) {
-      zone = "warm-up";
-      // "That's the warm-up" is said at its end.
-      const easy = WAS_WARM_UP.test(text) ? candidates.find((each) => each.sentence >= number - 10 && each.sentence < number && isMobile(each) && !each.passing) : undefined;
-      opened.push({ sentence: easy?.sentence ?? number, kind: "warm-up", candidate: null });
-    } else if (zone === "before" && !mobileIsMain && easyFrom(number) >= 2) {
-      // Two easy exercises in one breath before any work are the warm-up, whether it is called so or not.
-      zone = "warm-up";
-      opened.push({ sentence: number, kind: "warm-up", candidate: null });
-    } else if (zone === "warm-up" && WARM_UP_OVER.test(text) && number > (opened[0]?.sentence ?? 0)) ready = true;
-    if (zone === "main" && (COOL_DOWN.test(text) || STRETCHES.test(`${text} ${said[number + 1] ?? ""}`)) && !NOT_COOL_DOWN.test(text) && number > sentences.length * 0.4) {
-      zone = "cool-down";
-      opened.push({ sentence: number, kind: "cool-down", candidate: null });
-      open = null;
-    }
-    if (zone === "warm-up" && (speech.silences[number - 1] ?? 0) >= WARMED && number - 1 >= (opened.find(({ kind }) => kind === "warm-up")?.sentence ?? 0)) rested = true;
-    for (; at < candidates.length && (candidates[at]?.sentence ?? Infinity) === number; at += 1) {
-      const candidate = candidates[at] as Candidate;
-      if (open !== null && refersTo(candidate, open)) continue;
-      if (isRecap(speech, at, opened.flatMap((each) => each.candidate ?? []))) continue;
-      if (open !== null && narrows(candidate, open, speech)) {
-        // "Lunges. Walking lunges": the second says which.
-        opened[opened.length - 1] = { ...(opened.at(-1) as Opened), candidate };
-        open = candidate;
-        continue;
-      }
-      if (open !== null && isApposition(candidate, open)) continue;
-      const [before, last] = [opened.at(-2), opened.at(-1)];
-      if (before?.candidate?.name.title === candidate.name.title && last?.candidate?.paired !== true && candidate.isThing && !candidate.passing && last && number - last.sentence <= 2 && last.kind === "exercise" && statementsIn(speech, last.sentence, number).length === 0) {
-        // "Squats, and we pair them with push-ups. So the squats": the second was only announced, and comes later.
-        opened.pop();
-        open = before.candidate;
-        continue;
-      }
-      if (done(candidate) || number < announced || isOnlyAnnounced(speech, at)) continue;
-      const sum = points(speech, at, circuit < number);
-      if (sum < ENOUGH) continue;
-      const counted = isCountedFrom(speech, at, zone === "warm-up");
-      // A circuit counts for all: what is then introduced after the warm-up was done in silence is its first exercise.
-      const inCircuit = circuit < number && rested && candidate.strength >= 1 && !isMobile(candidate);
-      if (zone === "warm-up" && !ready && !inCircuit && (!counted || (isMobile(candidate) && candidate.strength < 2))) continue;
-      if (zone === "warm-up" && ready && isMobile(candidate) && !mobileIsMain && !counted) continue;
-      if (zone === "cool-down" && (isMobile(candidate) || !counted || candidate.strength < 2)) continue;
-      zone = "main";
-      open = candidate;
-      opened.push({ sentence: number, kind: "exercise", candidate });
-    }
+function openings(speech: Indexed): Opened[] {
+  const { said, candidates, sentences, starts } = speech;
+  const begun = new Set<string>();
+  const named = candidates.filter((candidate) => starts.has(candidate) && !begun.has(candidate.name.title) && begun.add(candidate.name.title));
+  const mains = named.filter((candidate, at) => named[at - 1] === undefined || !isStill(candidate, named[at - 1] as Candidate));
+  const opened: Opened[] = mains.map((candidate, at) => ({ sentence: candidate.sentence, kind: "exercise", candidate: { ...candidate, name: variantOf(candidate.name, candidate.span, speech.words, mains[at + 1]?.span.from ?? speech.words.length) } }));
+  const first = mains[0]?.sentence ?? sentences.length;
+  const last = mains.at(-1)?.sentence ?? -1;
+  const easyIn = (number: number): number => new Set(candidates.filter((each) => (each.sentence === number || each.sentence === number + 1) && isMobile(each) && !each.passing && each.isThing && !starts.has(each)).map(({ name }) => name.title)).size;
+  const warm = said.findIndex((text, number) => number < first && (beginsWarmUp(text) || easyIn(number) >= 2));
+  if (warm >= 0) {
+    // "That's the warm-up" is said at its end.
+    const easy = WAS_WARM_UP.test(said[warm] ?? "") ? candidates.find((each) => each.sentence >= warm - 10 && each.sentence < warm && isMobile(each) && !each.passing) : undefined;
+    opened.push({ sentence: easy?.sentence ?? warm, kind: "warm-up", candidate: null });
   }
-  return opened;
+  const cool = said.findIndex((text, number) => number > last && (COOL_DOWN.test(text) || STRETCHES.test(`${text} ${said[number + 1] ?? ""}`)) && !NOT_COOL_DOWN.test(text) && number > sentences.length * 0.4);
+  if (cool >= 0) opened.push({ sentence: cool, kind: "cool-down", candidate: null });
+  return opened.sort((a, b) => a.sentence - b.sentence || (a.candidate?.span.from ?? 0) - (b.candidate?.span.from ?? 0));
 }
 
 /** Sentences that only lead over to the next part are its first. */
@@ -101,10 +55,8 @@ function ledFrom(said: readonly string[], sentence: number, floor: number): numb
  */
 export function runningOrder(given: Speech): Part[] {
   const speech = indexed(given);
-  const { said, sentences, candidates } = speech;
-  const meant = candidates.filter((candidate) => candidate.isThing && !candidate.passing);
-  const mobileIsMain = meant.filter(isMobile).length > meant.length * 0.6;
-  let opened = unnamedEnds(openings(speech, mobileIsMain), speech);
+  const { said, sentences } = speech;
+  let opened = unnamedEnds(openings(speech), speech);
   const listed = fromLists(speech, opened);
   if (listed.length > 0) opened = [...opened, ...listed].sort((a, b) => a.sentence - b.sentence);
   const closing = closingFrom(speech, opened.at(-1)?.sentence ?? 0);

@@ -25,6 +25,10 @@ export interface Speech {
   readonly said: readonly string[];
   readonly candidates: readonly Candidate[];
   readonly statements: readonly (Statement & { readonly sentence: number })[];
+  /** What whole phrases say about sets, where the statements are of single figures. */
+  readonly phrases: readonly (Statement & { readonly sentence: number })[];
+  /** The candidates that begin an exercise of the session. */
+  readonly starts: ReadonlySet<Candidate>;
   /** Seconds of silence after each sentence; 0 where unknown. */
   readonly silences: readonly number[];
   /** Sentences that tell the viewer what to do. */

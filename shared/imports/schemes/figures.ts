@@ -59,6 +59,16 @@ function isWeighed(pieces: readonly Piece[], at: number): boolean {
   return /^(?:at|then|to|of|with)$/.test(pieces[at - 1]?.text ?? "") && tail !== 0 && (VALUES.get(pieces[at + 1]?.text ?? "") ?? 0) >= 20 && (next === undefined || next.stop || /^(?:for|and|so|on|but|rest|keep|today|again|then|with)$/.test(next.text));
 }
 
+/** After these "one forty-five" is no hundred and forty-five. */
+const NO_HUNDRED = /^(?:set|number|week|exercise|day|step|round|rpe|episode|part|station|phase|level|last|another|just|only|this|that|first|exactly)$/;
+const OF_TIME = /^(?:seconds?|secs?|minutes?|mins?|reps?|percent|degrees?|sets?|of|per|each)$/;
+
+/** "One thirty-five", "two seventy", "one oh five": tens right after a hundred's figure are a weight, whatever follows but time. */
+function isHundred(pieces: readonly Piece[], at: number, tail: { readonly value: number; readonly count: number }): boolean {
+  const next = pieces[at + 1 + tail.count];
+  return tail.value >= 20 && !NO_HUNDRED.test(pieces[at - 1]?.text ?? "") && !OF_TIME.test(next?.stop ? "" : (next?.text ?? ""));
+}
+
 /** A whole number in words from piece `at` on, and how many pieces it takes. */
 function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number; readonly count: number } | null {
   const word = (place: number): string => (place > at && (pieces[place]?.stop || pieces[place]?.apart) ? "" : (pieces[place]?.text ?? ""));
@@ -84,12 +94,15 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
       sum += tail.value;
       count += and + tail.count;
     }
-  } else if (sum <= 3 && sum > 0 && count === 1 && (isWeighed(pieces, at) || /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1))))) {
+  } else if (sum <= 5 && sum > 0 && count === 1 && word(at + 1) === "oh" && (VALUES.get(word(at + 2)) ?? 10) < 10) {
+    return { value: sum * 100 + (VALUES.get(word(at + 2)) ?? 0), count: 3 };
+  } else if (sum <= 5 && sum > 0 && count === 1 && (isWeighed(pieces, at) || /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1))) || VALUES.has(word(at + 1)))) {
     // "one twenty kilos", "one forty five pounds"
     const tail = word(at + 1) === "" ? null : wholeAt(pieces, at + 1);
     // "With one twenty-five pound dumbbell" names one dumbbell.
-    const thing = /^(?:dumbbell|kettlebell|bell|plate|sandbag|ball)$/.test(word(at + 2 + (tail?.count ?? 0)));
-    if (tail && tail.value >= 10 && tail.value < 100 && !thing) return { value: sum * 100 + tail.value, count: count + tail.count };
+    const thing = /^(?:dumbbell|kettlebell|bell|plate|sandbag|ball)s?$/.test(word(at + 2 + (tail?.count ?? 0)));
+    const weighed = sum <= 3 && (isWeighed(pieces, at) || /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 1 + (tail?.count ?? 0))));
+    if (tail && tail.value >= 10 && tail.value < 100 && !thing && (weighed || isHundred(pieces, at, tail))) return { value: sum * 100 + tail.value, count: count + tail.count };
   }
   return { value: sum, count };
 }
@@ -124,6 +137,8 @@ function bellsAt(pieces: readonly Piece[], at: number): { readonly value: number
   const alone = MANY.get(first);
   return alone !== undefined && alone >= 4 ? { value: alone, count: 1 } : null;
 }
+
+const BELLS_BEFORE = /^(?:the|of|these|those|my|your|two|both|with|same|these|grab|grabbing|on|using|own|pair)$/;
 
 /** What letters said one by one, or misheard, stand for. */
 const SAID_AS: readonly (readonly [readonly string[], string])[] = [
@@ -189,7 +204,9 @@ export function tokensOf(words: readonly Word[], from: number, to: number, skip:
     }
     let apart = named || word.pause >= PARTS_NUMBERS || /[,;]$/.test(words[at - 1]?.text ?? "");
     named = false;
-    for (const text of piecesOf(word.plain)) {
+    // "The 24s" are bells; "24s" alone is a time.
+    const bells = /^\d+(?:\.\d+)?s$/.test(word.plain) && BELLS_BEFORE.test(words[at - 1]?.plain ?? "");
+    for (const text of bells ? [word.plain] : piecesOf(word.plain)) {
       if (SOFT.has(text)) continue;
       pieces.push({ text, at, stop, apart });
       stop = false;

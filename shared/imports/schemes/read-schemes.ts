@@ -2,8 +2,11 @@ import type { Scheme } from "../../training";
 import type { Mention } from "../names/find";
 import type { Part } from "../order/speech";
 import type { Word } from "../types";
+import { agreed } from "./agree";
+import { assemble } from "./assemble";
 import { compose, hasWork, type MadeSet, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./extras";
+import { owned } from "./owners";
 import { roundsFor } from "./rounds";
 import { pairOf, shareOf } from "./shares";
 import { sameAs } from "./same";
@@ -12,26 +15,22 @@ import type { Statement } from "./statement";
 /** A statement with the sentence it stands in. */
 export type PlacedStatement = Ordered;
 
-const OF_ALL = /\bof (?:everything|each exercise|all of them)\b/;
-
 /** So many words before the work "same again" may stand in its sentence. */
 const SAME_REACH = 6;
-
-/** Said within one exercise, "through it twice" is about that one; these are about all. */
-const ABOUT_ALL = /\b(?:(?:go|going|goes|run) (?:a?round |through )?(?:them|these|those)|both|altogether|rounds?|circuit|whole|everything|again|exercises?|moves?|stations?|total|lot)\b/;
-
-/** A number of sets beside the work it counts is that exercise's own: "thirty seconds each leg, and we go through it twice". */
-const isOwn = (statement: PlacedStatement, statements: readonly PlacedStatement[]): boolean =>
-  statement.rank === "part" && statement.says.sets !== undefined && statement.says.seconds === undefined
-  && statements.some((other) => other !== statement && other.sentence === statement.sentence && other.rank === "part" && other.about !== "circuit" && hasWork(other.says));
 
 const inUnit = (statement: PlacedStatement, unit: "kg" | "lb"): PlacedStatement =>
   statement.remark === UNIT_NOT_SAID && statement.says.load ? { ...statement, says: { ...statement.says, load: { ...statement.says.load, unit } } } : statement;
 
-/** Pounds when more loads are said in them. */
-export function unitOf(statements: readonly Statement[]): "kg" | "lb" {
-  const units = statements.flatMap(({ says, remark }) => (says.load && remark !== UNIT_NOT_SAID ? [says.load.unit] : []));
-  return units.filter((unit) => unit.endsWith("lb")).length > units.filter((unit) => unit.endsWith("kg")).length ? "lb" : "kg";
+/** Weights that bars with plates of 45 pounds make, and hardly ever bars with plates of 20 kg. Common practice, no source. */
+const IN_POUNDS = new Set([45, 65, 95, 115, 135, 155, 165, 175, 185, 205, 225, 245, 275, 315, 365, 405]);
+
+/** The unit that is said more often, of whatever; pounds where none is said and the weights are those of pound plates. */
+export function unitOf(statements: readonly Statement[], words: readonly Word[]): "kg" | "lb" {
+  const said = (unit: RegExp): number => words.filter(({ plain }) => unit.test(plain)).length;
+  const [pounds, kilos] = [said(/(?:^|\d)(?:pounds?|pounders?|lbs?)$/), said(/(?:^|\d)(?:kilos?|kgs?|kilograms?)$/)];
+  if (pounds !== kilos) return pounds > kilos ? "lb" : "kg";
+  const loads = statements.flatMap(({ says }) => says.load?.value ?? []);
+  return loads.filter((value) => IN_POUNDS.has(value)).length > loads.length / 3 ? "lb" : "kg";
 }
 
 /** The words of a part up to its own work. */
@@ -47,13 +46,9 @@ function openingOf(part: Part, here: readonly PlacedStatement[], said: readonly 
  * "same again" takes over what the exercise before said.
  * @param said - the sentences' plain words
  */
-export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], said: readonly string[], mentions: readonly Mention[], words: readonly Word[]): Map<Part, SchemeRead> {
-  const unit = unitOf(statements);
-  const inExercise = new Set(parts.filter(({ kind }) => kind === "exercise").flatMap(({ from, to }) => Array.from({ length: to - from }, (_, at) => from + at)));
-  const placed = statements.map((statement) => inUnit(statement, unit)).map((statement): PlacedStatement => {
-    const local = inExercise.has(statement.sentence) && statement.about === "circuit" && !OF_ALL.test(said[statement.sentence] ?? "") && (isOwn(statement, statements) || !ABOUT_ALL.test(said[statement.sentence] ?? ""));
-    return local ? { ...statement, about: "working" } : statement;
-  });
+export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], said: readonly string[], mentions: readonly Mention[], words: readonly Word[]): Map<Part, SchemeRead> {
+  const unit = unitOf(statements, words);
+  const placed = owned(statements.map((statement) => inUnit(statement, unit)), parts, mentions, words);
   const lentTo = roundsFor(parts, placed);
   const reads = new Map<Part, SchemeRead>();
   let before: Scheme | null = null;
@@ -72,7 +67,9 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     const own2 = complete || !isCircuit ? own : own.filter(({ rank, says }) => rank !== "part" || circuit.seconds === undefined || says.sets !== undefined || says.seconds !== undefined);
     const { restSeconds, tempo, load, rpe, rir } = same;
     const fixed = Object.fromEntries(Object.entries({ restSeconds, tempo, load, rpe, rir }).filter(([, value]) => value !== undefined));
-    const read = compose(own2, complete ? {} : lent, fixed);
+    const figures = assemble(own2, complete ? {} : lent, fixed);
+    const whole = compose(phrases.filter(({ sentence, about }) => about !== "circuit" && sentence >= part.from && sentence < part.to).map((statement) => inUnit(statement, unit)), {}, {});
+    const read = pair.length > 1 ? figures : agreed(figures, whole, !own2.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined) && lent.sets === undefined);
     reads.set(part, read);
     const working: MadeSet | undefined = read.sets.find(({ role }) => role === "working");
     if (working) before = working.scheme;

@@ -1,10 +1,14 @@
+import type { Equipment } from "../../exercises";
 import type { Scheme } from "../../training";
 import type { Part } from "../order/speech";
 import { hasWork, type Ordered } from "./compose";
 
 /** Rounds, and work and rest by the clock, that are said once for several exercises. */
 
-const FIELDS = ["sets", "repsMin", "repsMax", "reps", "seconds", "meters", "amrap", "restSeconds"] as const;
+const FIELDS = ["sets", "repsMin", "repsMax", "reps", "seconds", "meters", "amrap", "restSeconds", "load"] as const;
+
+/** What a weight said of the whole circuit is held in. */
+const WEIGHTS: ReadonlySet<Equipment> = new Set(["barbell", "trap bar", "dumbbell", "kettlebell", "sandbag", "medicine ball"]);
 
 const kindAt = (parts: readonly Part[], sentence: number): Part | undefined => parts.find(({ from, to }) => sentence >= from && sentence < to);
 
@@ -24,9 +28,11 @@ const countsItself = (part: Part, statements: readonly Ordered[]): boolean =>
  */
 export function roundsFor(parts: readonly Part[], statements: readonly Ordered[]): (part: Part) => Partial<Scheme> {
   const exercises = parts.filter(({ kind }) => kind === "exercise");
+  const first = exercises[0]?.from ?? 0;
   const lending = statements.filter(({ says, about, rank, sentence }) => {
-    const general = ["opening", "talk"].includes(kindAt(parts, sentence)?.kind ?? "") && says.seconds !== undefined && says.restSeconds !== undefined;
-    return (about === "circuit" || general) && !(rank === "extra" && says.restSeconds === undefined);
+    // "Forty on, twenty off" and "one sixteen-kilo bell", said before the first exercise, are said for all.
+    const general = sentence < first && about === "working" && (says.load !== undefined || (["opening", "talk"].includes(kindAt(parts, sentence)?.kind ?? "") && says.seconds !== undefined && says.restSeconds !== undefined));
+    return (about === "circuit" || general) && !(rank === "extra" && says.restSeconds === undefined && says.load === undefined);
   });
   const among = new Map<Part, Ordered[]>();
   const before: Ordered[] = [];
@@ -45,5 +51,10 @@ export function roundsFor(parts: readonly Part[], statements: readonly Ordered[]
     while (takes(last + 1)) last += 1;
     for (const part of exercises.slice(first, last + 1)) lent.set(part, [...(lent.get(part) ?? []), ...said.filter(({ says }) => part === home || !hasWork(says) || says.seconds !== undefined)]);
   }
-  return (part) => joined([...(lent.get(part) ?? []), ...before]);
+  const loads = new Set(before.flatMap(({ says }) => says.load?.value ?? []));
+  return (part) => {
+    const { load, ...rest } = joined([...(lent.get(part) ?? []), ...before]);
+    const isLoaded = load !== undefined && loads.size <= 1 && (part.exercise === null || part.exercise.equipment.some((each) => WEIGHTS.has(each)));
+    return isLoaded ? { ...rest, load } : rest;
+  };
 }

@@ -9,7 +9,8 @@ import { hasWork, type Ordered } from "./compose";
 /** "Ten kilos for the curls": so many words after a figure its exercise may be named. */
 const AFTER = 5;
 
-const isNamed = (mention: Mention, part: Part): boolean => {
+/** Is it this exercise that is named, in short or in full? */
+export const isNamed = (mention: Mention, part: Part): boolean => {
   if (mention.name.exercise !== null && mention.name.exercise.id === part.exercise?.id) return true;
   const own = new Set([...(part.exercise?.name ?? part.title).split(/[^A-Za-z]+/), ...part.said.split(" ")].map((word) => nameWord(word.toLowerCase())));
   return mention.name.words.every((word) => own.has(word));

@@ -21,7 +21,7 @@ const ELSEWHERE = new RegExp(String.raw` (?:${[
 /** Said of others or of later, a few words back. */
 const OTHERS = / (?:my (?:wife|husband|brother|sister|friend|coach|mate|clients?|dad|mum|mom|neighbour|boss|son|daughter)|a (?:friend|client|guy|lady|woman|man|mate)|he's|she's|he|she|work(?:ing)? (?:your way )?up to|build(?:ing)? up to) (?:\S+ ){0,5}$/;
 const TOP_SET = /^ a (?:\w+ )?(?:top|heavy|hard|work|working) /;
-const AFTERWARDS = /^(?: (?!and |but |so |\|)\S+){0,3} (?:last (?:week|time|month|year)|yesterday|next (?:week|time)|ago|back then|when i|was (?:in|on|the plan|what|my))\b/;
+const AFTERWARDS = /^(?: (?!and |but |so |\|)\S+){0,3} (?:last (?:week|time|month|year)(?! (?:i|we|it|he|she|my|was)\b)|yesterday(?! i\b)|next (?:week|time)(?! (?:i|we|you)\b)|ago|back then|when i|was (?:in|on|the plan|what|my))\b/;
 /** "Three sets of six this time". */
 const TODAY_AFTER = /^(?: \|)?(?: \S+)? (?:this time|today|this week)\b/;
 const WHOLE_CIRCUIT = new RegExp(String.raw`(?:each|every) (?:${[

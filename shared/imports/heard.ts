@@ -1,0 +1,77 @@
+import { isTeaching } from "./lines/kind";
+import type { Models } from "./learning/models";
+import type { RowModel } from "./learning/row-model";
+import type { Mention } from "./names/find";
+import { candidatesIn, type Candidate } from "./order/candidates";
+import { indexed, type Indexed, type Placed, type Speech } from "./order/speech";
+import { hear, type Heard } from "./roles/hear";
+import { saidBy } from "./roles/said";
+import { rolesOf, rowOf, taggedBy, withContext, type Row, type Tagged } from "./roles/tagger";
+import { startsIn } from "./starts/starts";
+import type { Span, Word } from "./types";
+
+/** Speech heard for names and figures, before its running order is known. */
+
+/** The sentence each word belongs to. */
+function sentenceOf(sentences: readonly Span[]): (word: number) => number {
+  return (word) => {
+    let [low, high] = [0, sentences.length - 1];
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if ((sentences[middle]?.from ?? 0) <= word) low = middle;
+      else high = middle - 1;
+    }
+    return low;
+  };
+}
+
+const plainOf = (words: readonly Word[], { from, to }: Span, skip: ReadonlySet<number>): string =>
+  words.slice(from, to).flatMap(({ plain }, at) => (plain === "" || skip.has(from + at) ? [] : [plain])).join(" ");
+
+/** Figures by what they mean, "every minute" and drop sets by phrase; each with its sentence. */
+function statementsOf({ tokens, phrases }: Heard, tags: readonly Tagged[], sentences: readonly Span[]): Placed[] {
+  const numberOf = sentenceOf(sentences);
+  const phrased = phrases.filter(({ says }) => says.emomMinutes !== undefined || says.dropSets !== undefined);
+  return [...phrased, ...saidBy(tokens, tags)].sort((a, b) => a.from - b.from).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
+}
+
+/** Speech after its figures were read for the first time. */
+export interface FirstReading {
+  readonly heard: Heard;
+  readonly row: Row;
+  readonly roles: readonly number[];
+  readonly speech: Indexed;
+}
+
+/**
+ * @param skip - hesitations and sounds
+ * @param classes - parts of speech, one a word
+ */
+export function firstReading(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>, classes: readonly string[], first: RowModel): FirstReading {
+  const heard = hear(words, sentences, mentions, skip);
+  const row = rowOf(heard);
+  const roles = rolesOf(row, first);
+  const said = sentences.map((sentence) => plainOf(words, sentence, skip));
+  const numberOf = sentenceOf(sentences);
+  const speech: Speech = {
+    words, sentences, said,
+    candidates: candidatesIn(words, sentences, mentions, classes),
+    statements: statementsOf(heard, taggedBy(row, roles), sentences),
+    phrases: heard.phrases.map((phrase) => ({ ...phrase, sentence: numberOf(phrase.from) })),
+    starts: new Set(),
+    silences: sentences.map(({ to }) => words[to]?.pause ?? 0),
+    teaches: said.map(isTeaching),
+  };
+  return { heard, row, roles, speech: indexed(speech) };
+}
+
+/** The words at which exercises of the session begin. */
+export const beginsOf = (starts: ReadonlySet<Candidate>): number[] => [...starts].map(({ span }) => span.from).sort((a, b) => a - b);
+
+/** The speech with names and figures understood: figures are read twice, the second time knowing where exercises begin. */
+export function speechOf(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>, classes: readonly string[], models: Models): Speech {
+  const { heard, row, roles, speech } = firstReading(words, sentences, mentions, skip, classes, models.first);
+  const starts = startsIn(speech, models.starts);
+  const again = withContext(row, heard, roles, beginsOf(starts));
+  return { ...speech, starts, statements: statementsOf(heard, taggedBy(again, rolesOf(again, models.roles)), sentences) };
+}
