@@ -7,6 +7,7 @@ import { indexed, type Indexed, type Placed, type Speech } from "./order/speech"
 import { hear, type Heard } from "./roles/hear";
 import { saidBy } from "./roles/said";
 import { rolesOf, rowOf, taggedBy, withContext, type Row, type Tagged } from "./roles/tagger";
+import type { Statement } from "./schemes/statement";
 import { startsIn } from "./starts/starts";
 import type { Span, Word } from "./types";
 
@@ -28,11 +29,16 @@ function sentenceOf(sentences: readonly Span[]): (word: number) => number {
 const plainOf = (words: readonly Word[], { from, to }: Span, skip: ReadonlySet<number>): string =>
   words.slice(from, to).flatMap(({ plain }, at) => (plain === "" || skip.has(from + at) ? [] : [plain])).join(" ");
 
-/** Figures by what they mean, "every minute" and drop sets by phrase; each with its sentence. */
+/** Figures by what they mean; "every minute", drop sets and plates by phrase. Each with its sentence. */
 function statementsOf({ tokens, phrases }: Heard, tags: readonly Tagged[], sentences: readonly Span[]): Placed[] {
   const numberOf = sentenceOf(sentences);
-  const phrased = phrases.filter(({ says }) => says.emomMinutes !== undefined || says.dropSets !== undefined);
-  return [...phrased, ...saidBy(tokens, tags)].sort((a, b) => a.from - b.from).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
+  const figures = saidBy(tokens, tags);
+  const isTempo = (statement: Statement): boolean => statement.says.tempo !== undefined;
+  const overlap = (a: Statement, b: Statement): boolean => a.from <= b.to && b.from <= a.to;
+  // A tempo that a phrase tells in full is taken from it, wherever its figures were heard as a tempo.
+  const tempos = phrases.filter((phrase) => phrase.says.tempo?.every((part) => part !== null) === true && figures.some((figure) => isTempo(figure) && overlap(figure, phrase)));
+  const phrased = phrases.filter(({ says }) => says.emomMinutes !== undefined || says.dropSets !== undefined || Object.keys(says).length === 0);
+  return [...phrased, ...tempos, ...figures.filter((figure) => !isTempo(figure) || !tempos.some((tempo) => overlap(figure, tempo)))].sort((a, b) => a.from - b.from).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
 }
 
 /** Speech after its figures were read for the first time. */

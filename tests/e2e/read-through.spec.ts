@@ -70,6 +70,8 @@ test("a voice is recorded and measured line by line without a touch, kept as WAV
   await dialog(page).getByRole("button", { name: "Stop listening" }).click();
   await dialog(page).getByRole("button", { name: "Count everything at this pace" }).click();
   await expect(dialog(page).getByText("Everything is counted at it.")).toBeVisible();
+  // The file is written a moment after the screen tells it.
+  await expect.poll(() => existsSync(join(library, "voice.json"))).toBe(true);
   const kept = JSON.parse(readFileSync(join(library, "voice.json"), "utf8")) as { voice: { lines: number; pace: { syllablesPerSecond: number } } };
   expect(kept.voice.lines).toBe(4);
   await dialog(page).getByRole("button", { name: "Close" }).click();

@@ -1,6 +1,6 @@
 import { beginsOf } from "../heard";
 import { heardIn, labelsOf as rolesIn } from "../roles/training";
-import { ROLES, rolesOf, rowOf, withContext } from "../roles/tagger";
+import { ROLES, rowOf, withContext } from "../roles/tagger";
 import { LABELS, rowOf as startsRow, startsIn } from "../starts/starts";
 import { labelsOf as startsLabels, readFirst } from "../starts/training";
 import type { Models, Trained } from "./models";
@@ -9,6 +9,9 @@ import { train, type Example } from "./train";
 
 /** Into so many parts the transcripts are dealt: each is read by models that have not seen it, as new speech will be. */
 const FOLDS = 5;
+
+/** The transcripts of one file: several are parted by a line of equals signs. */
+export const transcriptsIn = (file: string): string[] => file.split(/^===\n/m);
 
 /** A short sum over all transcripts, to tell whether weights belong to them (FNV-1a, 32 bits). */
 export function digestOf(files: readonly string[]): string {

@@ -1,15 +1,14 @@
 import type { Candidate } from "./candidates";
 import { closingFrom, fromLists, unnamedEnds } from "./ends";
 import { variantOf } from "../names/variant";
-import { refersTo } from "./points";
+import { narrows, refersTo } from "./points";
 import { COOL_DOWN, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, STRETCHES, WARM_UP } from "./signals";
 import { indexed, isMobile, type Indexed, type Opened, type Part, type Speech } from "./speech";
 
-/** Silence within a warm-up after which it may be over. */
-const WARMED = 8;
-
-/** A warm-up named so many words after an exercise is that exercise's own. */
-const OF_ONE = 6;
+/** "That's the warm-up" is said so many sentences after its first move, at most. */
+const ENDS_WITHIN = 10;
+/** A cool-down comes after this share of the speech. */
+const LATE = 0.4;
 
 const WAS_WARM_UP = /\bthat's (?:it for )?(?:the|our|your) (?:whole )?warm ?up\b/;
 const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
@@ -25,19 +24,24 @@ function isStill(candidate: Candidate, last: Candidate): boolean {
 function openings(speech: Indexed): Opened[] {
   const { said, candidates, sentences, starts } = speech;
   const begun = new Set<string>();
-  const named = candidates.filter((candidate) => starts.has(candidate) && !begun.has(candidate.name.title) && begun.add(candidate.name.title));
-  const mains = named.filter((candidate, at) => named[at - 1] === undefined || !isStill(candidate, named[at - 1] as Candidate));
+  // Of exercises that are done in turn and named in one breath, all begin where one does.
+  const inTurn = new Set(candidates.filter((candidate) => candidate.paired && starts.has(candidate)).map(({ sentence }) => sentence));
+  const named = candidates.filter((candidate) => (starts.has(candidate) || (candidate.paired && inTurn.has(candidate.sentence))) && !begun.has(candidate.name.title) && begun.add(candidate.name.title));
+  const mains = named.filter((candidate, at) => (named[at - 1] === undefined || !isStill(candidate, named[at - 1] as Candidate)) && (named[at + 1] === undefined || !narrows(named[at + 1] as Candidate, candidate, speech)));
   const opened: Opened[] = mains.map((candidate, at) => ({ sentence: candidate.sentence, kind: "exercise", candidate: { ...candidate, name: variantOf(candidate.name, candidate.span, speech.words, mains[at + 1]?.span.from ?? speech.words.length) } }));
   const first = mains[0]?.sentence ?? sentences.length;
   const last = mains.at(-1)?.sentence ?? -1;
-  const easyIn = (number: number): number => new Set(candidates.filter((each) => (each.sentence === number || each.sentence === number + 1) && isMobile(each) && !each.passing && each.isThing && !starts.has(each)).map(({ name }) => name.title)).size;
-  const warm = said.findIndex((text, number) => number < first && (beginsWarmUp(text) || easyIn(number) >= 2));
+  const easy = candidates.filter((each) => isMobile(each) && !each.passing && each.isThing && !starts.has(each));
+  const easyIn = (number: number): number => (easy.some(({ sentence }) => sentence === number) ? new Set(easy.filter(({ sentence }) => sentence === number || sentence === number + 1).map(({ name }) => name.title)).size : 0);
+  // Two easy exercises in one breath before any work are the warm-up, whether it is called so or not.
+  const warm = said.findIndex((text, number) => (number < first && (beginsWarmUp(text) || easyIn(number) >= 2)) || (number === first && WAS_WARM_UP.test(text)));
   if (warm >= 0) {
     // "That's the warm-up" is said at its end.
-    const easy = WAS_WARM_UP.test(said[warm] ?? "") ? candidates.find((each) => each.sentence >= warm - 10 && each.sentence < warm && isMobile(each) && !each.passing) : undefined;
-    opened.push({ sentence: easy?.sentence ?? warm, kind: "warm-up", candidate: null });
+    const before = WAS_WARM_UP.test(said[warm] ?? "") ? easy.find(({ sentence }) => sentence >= warm - ENDS_WITHIN && sentence < warm) : undefined;
+    if (before !== undefined || warm < first) opened.push({ sentence: before?.sentence ?? warm, kind: "warm-up", candidate: null });
   }
-  const cool = said.findIndex((text, number) => number > last && (COOL_DOWN.test(text) || STRETCHES.test(`${text} ${said[number + 1] ?? ""}`)) && !NOT_COOL_DOWN.test(text) && number > sentences.length * 0.4);
+  const isCooling = (text: string, number: number): boolean => (COOL_DOWN.test(text) || STRETCHES.test(`${text} ${said[number + 1] ?? ""}`)) && !NOT_COOL_DOWN.test(text);
+  const cool = said.findIndex((text, number) => number > last && number > sentences.length * LATE && (isCooling(text, number) || easy.some(({ sentence }) => sentence === number)));
   if (cool >= 0) opened.push({ sentence: cool, kind: "cool-down", candidate: null });
   return opened.sort((a, b) => a.sentence - b.sentence || (a.candidate?.span.from ?? 0) - (b.candidate?.span.from ?? 0));
 }

@@ -55,8 +55,10 @@ function loadAt(tokens: readonly Token[], place: number): Made | null {
   if (tokens[place + 1]?.text === "percent") return extra({ load: { value, unit: "%1RM" } });
   const unit = unitAfter(tokens, place, WEIGHT);
   const plus = tokens.slice(Math.max(0, place - 4), place).some(({ text }) => text === "bodyweight") && tokens.slice(Math.max(0, place - 3), place).some(({ text }) => /^(?:plus|and|with)$/.test(text));
+  const isOne = / (?:1|one) of /.test(` ${tokens.slice(Math.max(0, place - 4), place).map(({ text }) => text).join(" ")} `);
+  const isPair = token.value === null || (!isOne && tokens.slice(place + 1, place + 3).some(({ text, stop }) => !stop && /^(?:dumbbells|kettlebells|bells)$/.test(text)));
   const name = unit !== null && /^[pl]/.test(unit) ? "lb" : "kg";
-  return extra({ load: { value, unit: plus ? `bodyweight+${name}` : name, ...(token.value === null ? { perHand: true as const } : {}) } }, unit === null ? UNIT_NOT_SAID : null);
+  return extra({ load: { value, unit: plus ? `bodyweight+${name}` : name, ...(isPair ? { perHand: true as const } : {}) } }, unit === null ? UNIT_NOT_SAID : null);
 }
 
 function effortAt(tokens: readonly Token[], place: number): Made | null {
@@ -162,7 +164,6 @@ function joined(statements: readonly (Statement & { readonly place: number; read
 
 /**
  * What tagged tokens say about schemes, in order.
- * @param words - the number of the last word a token takes, by its place
  */
 export function saidBy(tokens: readonly Token[], tags: readonly Tagged[]): Statement[] {
   const made: (Statement & { place: number; role: Role })[] = [];
@@ -179,7 +180,7 @@ export function saidBy(tokens: readonly Token[], tags: readonly Tagged[]): State
   }
   const all = joined([...made, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens);
   for (const { place } of tags.filter(({ role }) => role === "hand")) {
-    const loads = all.flatMap((statement, at) => (statement.says.load?.value != null ? [{ at, away: place - statement.place }] : []));
+    const loads = all.flatMap((statement, at) => (typeof statement.says.load?.value === "number" ? [{ at, away: place - statement.place }] : []));
     const nearest = loads.filter(({ away }) => Math.abs(away) <= HAND_REACH).sort((a, b) => Math.abs(a.away) - Math.abs(b.away) || b.away - a.away)[0];
     const statement = nearest && all[nearest.at];
     if (nearest && statement?.says.load) all[nearest.at] = { ...statement, says: { load: { ...statement.says.load, perHand: true } } };

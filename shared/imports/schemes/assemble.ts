@@ -1,4 +1,5 @@
 import type { Scheme } from "../../training";
+import type { Word } from "../types";
 import { hasWork, made, type MadeSet, type Ordered, type SchemeRead } from "./compose";
 
 /** Set lines from single figures: each says one thing, and what is said twice with another figure begins a line of its own. */
@@ -19,30 +20,45 @@ const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.str
 /** "Twenty-four kilos, so twenty-four in each hand": the second says more of the same. */
 const isMore = (old: Partial<Scheme>, next: Partial<Scheme>): boolean => old.load !== undefined && next.load !== undefined && old.load.value === next.load.value;
 
+/** So many words from a figure its work may follow. */
+const LEADS_WITHIN = 7;
+const between = (words: readonly Word[], from: number, to: number): string => ` ${words.slice(from, to).map(({ plain }) => plain).join(" ")} `;
+
+/** "Then fifty for five", "three back-off sets of eight": a weight, or a count, that leads to the next line's work. */
+function leadsOn(statement: Ordered, next: Ordered | undefined, open: Line, words: readonly Word[]): boolean {
+  const { says: { sets, load }, from, to } = statement;
+  const work = next === undefined ? null : coreOf(next.says);
+  if (next === undefined || work === null || !WORK.includes(work) || !hasWork(open.says) || same(open.says[work], next.says[work]) || next.from - to > LEADS_WITHIN) return false;
+  const last = open.base.at(-1)?.to ?? from;
+  if (sets !== undefined) return open.says.sets === undefined && open.says.load !== undefined && / of /.test(between(words, to + 1, next.from));
+  return load !== undefined && open.says.load === undefined && / (?:for|do|did|get|hit) /.test(between(words, to + 1, next.from)) && !/ (?:at|with|on|using|of) /.test(between(words, last + 1, from));
+}
+
 /** Groups figures into lines: a figure that contradicts the open line begins another. */
-function linesOf(statements: readonly Ordered[]): Line[] {
+function linesOf(statements: readonly Ordered[], words: readonly Word[]): Line[] {
   const lines: Line[] = [];
   let open: Line = { says: {}, base: [] };
   const close = (): void => {
     if (open.base.length > 0) lines.push(open);
     open = { says: {}, base: [] };
   };
-  for (const statement of statements) {
+  const core = statements.filter(({ says }) => coreOf(says) !== null);
+  core.forEach((statement, at) => {
     const { says } = statement;
-    const field = coreOf(says);
-    if (field === null) continue;
+    const field = coreOf(says) as Core;
+    if (leadsOn(statement, core[at + 1], open, words)) close();
     const other = WORK.includes(field) ? WORK.find((work) => work !== field && open.says[work] !== undefined) : undefined;
-    if (open.says[field] !== undefined && same(open.says[field], says[field]) && (field !== "repsMin" || open.says.repsMax === says.repsMax)) continue;
+    if (open.says[field] !== undefined && same(open.says[field], says[field]) && (field !== "repsMin" || open.says.repsMax === says.repsMax)) return;
     if (isMore(open.says, says)) {
       const perHand = open.says.load?.perHand ?? says.load?.perHand;
       open.says = { ...open.says, load: { ...(open.says.load as NonNullable<Scheme["load"]>), ...(perHand ? { perHand: true as const } : {}) } };
-      continue;
+      return;
     }
-    if (field === "repsMin" && open.says.repsMin !== undefined && open.says.repsMax !== open.says.repsMin && (says.repsMin === open.says.repsMin || says.repsMax === open.says.repsMax)) continue;
+    if (field === "repsMin" && open.says.repsMin !== undefined && open.says.repsMax !== open.says.repsMin && (says.repsMin === open.says.repsMin || says.repsMax === open.says.repsMax)) return;
     if (open.says[field] !== undefined || other !== undefined) close();
     open.says = { ...open.says, ...says };
     open.base.push(statement);
-  }
+  });
   close();
   return lines;
 }
@@ -102,7 +118,7 @@ const unfit = "The figures do not make a set line together.";
  * @param lent - what the whole circuit, or "same again", lends where the exercise does not say it itself
  * @param fixed - what is said of it by reference: "same rest as before"
  */
-export function assemble(statements: readonly Ordered[], lent: Partial<Scheme>, fixed: Partial<Scheme>): SchemeRead {
+export function assemble(statements: readonly Ordered[], lent: Partial<Scheme>, fixed: Partial<Scheme>, words: readonly Word[]): SchemeRead {
   const sets: MadeSet[] = [];
   const remarks: { statement: Ordered; why: string; isOpen: boolean }[] = [];
   const add = (role: MadeSet["role"], { base }: Line, scheme: Scheme, remark: string | null): void => {
@@ -114,10 +130,11 @@ export function assemble(statements: readonly Ordered[], lent: Partial<Scheme>, 
       if (remark !== null && first) remarks.push({ statement: first, why: remark, isOpen: false });
     } else for (const statement of base) remarks.push({ statement, why: unfit, isOpen: true });
   };
+  for (const statement of statements) if (Object.keys(statement.says).length === 0) remarks.push({ statement, why: statement.remark ?? unfit, isOpen: true });
   const ramps = statements.filter(({ about }) => about === "ramp-up");
-  for (const line of completed(linesOf(ramps))) if (hasWork(line.says)) add("ramp-up", line, { sets: 1, ...line.says }, null);
+  for (const line of completed(linesOf(ramps, words))) if (hasWork(line.says)) add("ramp-up", line, { sets: 1, ...line.says }, null);
   const own = statements.filter(({ about }) => about !== "ramp-up");
-  const whole = linesOf(own);
+  const whole = linesOf(own, words);
   const extras = extrasOf(own, whole.find(({ says }) => hasWork(says))?.base.find(({ says }) => hasWork(says) || says.sets !== undefined)?.from ?? 0);
   const ladder = ladderOf(whole);
   const lines = ladder ? [ladder] : completed(whole);

@@ -67,7 +67,7 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     const own2 = complete || !isCircuit ? own : own.filter(({ rank, says }) => rank !== "part" || circuit.seconds === undefined || says.sets !== undefined || says.seconds !== undefined);
     const { restSeconds, tempo, load, rpe, rir } = same;
     const fixed = Object.fromEntries(Object.entries({ restSeconds, tempo, load, rpe, rir }).filter(([, value]) => value !== undefined));
-    const figures = assemble(own2, complete ? {} : lent, fixed);
+    const figures = assemble(own2, complete ? {} : lent, fixed, words);
     const whole = compose(phrases.filter(({ sentence, about }) => about !== "circuit" && sentence >= part.from && sentence < part.to).map((statement) => inUnit(statement, unit)), {}, {});
     const read = pair.length > 1 ? figures : agreed(figures, whole, !own2.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined) && lent.sets === undefined);
     reads.set(part, read);

@@ -37,7 +37,7 @@ export function shareOf(part: Part, pair: readonly Part[], statements: readonly 
   const heads = pair.map((member) => nameWord((member.exercise?.name ?? member.title).toLowerCase().split(/[^a-z]+/).at(-1) ?? ""));
   return statements.filter((statement) => {
     if (isForEach(statement)) return true;
-    const inside = words.slice(statement.from, statement.to + 1).map(({ plain }) => nameWord(plain));
+    const inside = words.slice(statement.from, statement.to + 2).map(({ plain }) => nameWord(plain));
     const meant = pair.filter((_, at) => inside.includes(heads[at] ?? "") && heads.indexOf(heads[at] ?? "") === heads.lastIndexOf(heads[at] ?? ""));
     if (meant.length === 1) return meant[0] === part;
     const after = named.find(({ mention }) => mention.from > statement.to && mention.from <= statement.to + AFTER);

@@ -24,7 +24,7 @@ describe("an exercise begins where a coach turns to it", () => {
     "okay romanian deadlifts three sets of eight",
     "right let's do some romanian deadlifts so three sets of eight",
     "and the next one on the list is a romanian deadlift three sets of eight",
-    "so grab your dumbbells again because we're doing romanian deadlifts three sets of eight",
+    "so stay with us because we're doing romanian deadlifts three sets of eight",
     "keep the bar out because it's time for romanian deadlifts three sets of eight",
     "over to the platform now for romanian deadlifts three sets of eight",
     "the second movement today is the romanian deadlift three sets of eight",

@@ -1,0 +1,28 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { digestOf, transcriptsIn } from "../../../../shared/imports/learning/training";
+import { readMarked } from "../../../../shared/imports/learning/transcript";
+import weights from "../../../../shared/imports/learning/weights.json";
+
+const ROOT = new URL("../../../../shared/imports/learning/corpus/", import.meta.url).pathname;
+const files = readdirSync(ROOT).filter((name) => name.endsWith(".txt")).sort().flatMap((name) => transcriptsIn(readFileSync(ROOT + name, "utf8")));
+
+describe("the weights of the readers of speech", () => {
+  it("belong to the transcripts as they are (else: node electron/start-up/speech-readers.mjs)", () => {
+    expect(weights.digest).toBe(digestOf(files));
+  });
+
+  it("were learned from transcripts that all mark a figure or a turn", () => {
+    expect(files.filter((file) => readMarked(file).roles.size + readMarked(file).turns.length === 0)).toEqual([]);
+  });
+});
+
+describe("readMarked", () => {
+  it("takes marks, turns and silences out of the words", () => {
+    const { words, roles, turns } = readMarked("rate: 4\n---\nhello <goblet-squat> goblet squats three/s sets of ten/r {12} and/or rest\n");
+    expect(words.map(({ plain }) => plain).join(" ")).toBe("hello goblet squats three sets of ten and/or rest");
+    expect([...roles]).toEqual([[3, "sets"], [6, "reps"]]);
+    expect(turns).toEqual([{ at: 1, to: "goblet-squat" }]);
+    expect(words[7]?.pause).toBe(12);
+  });
+});

@@ -1,0 +1,43 @@
+import { describe, expect, it } from "vitest";
+import { saidBy } from "../../../../shared/imports/roles/said";
+import type { Role } from "../../../../shared/imports/roles/tagger";
+import { tokensOf } from "../../../../shared/imports/schemes/figures";
+import { wordsOfText } from "../../../../shared/imports/source/words";
+
+/** What marked words say: "three/sets". */
+function said(text: string): object[] {
+  const pieces = text.split(" ").map((piece) => piece.split("/"));
+  const words = wordsOfText(pieces.map(([word]) => word).join(" "));
+  const tokens = tokensOf(words, 0, words.length, new Set(), new Set());
+  const tags = tokens.flatMap((token, place) => {
+    const role = pieces[token.at]?.[1];
+    return role !== undefined && tokens.findIndex(({ at }) => at === token.at) === place ? [{ place, role: role as Role }] : [];
+  });
+  return saidBy(tokens, tags).map(({ says }) => says);
+}
+
+describe("saidBy", () => {
+  it.each<readonly [string, readonly object[]]>([
+    ["three/sets sets of eight/reps to ten/reps-high", [{ sets: 3 }, { repsMin: 8, repsMax: 10 }]],
+    ["rest two/rest minutes", [{ restSeconds: 120 }]],
+    ["rest two/rest", [{ restSeconds: 120 }]],
+    ["two/rest to three/rest minutes", [{ restSeconds: 180 }]],
+    ["two/rest minutes thirty/rest", [{ restSeconds: 150 }]],
+    ["sixty/load pounds", [{ load: { value: 60, unit: "lb" } }]],
+    ["the sixteens/load", [{ load: { value: 16, unit: "kg", perHand: true } }]],
+    ["twelve/load kilo dumbbells", [{ load: { value: 12, unit: "kg", perHand: true } }]],
+    ["one of the twelve/load kilo dumbbells", [{ load: { value: 12, unit: "kg" } }]],
+    ["ten/load kilos in each/hand hand", [{ load: { value: 10, unit: "kg", perHand: true } }]],
+    ["bodyweight plus ten/load kilos", [{ load: { value: 10, unit: "bodyweight+kg" } }]],
+    ["eighty/load percent", [{ load: { value: 80, unit: "%1RM" } }]],
+    ["rpe eight/effort", [{ rpe: 8 }]],
+    ["two/effort in the tank", [{ rir: 2 }]],
+    ["tempo three/tempo one/tempo one/tempo zero/tempo", [{ tempo: [3, 1, 1, 0] }]],
+    ["three/tempo seconds down one/tempo second up", [{ tempo: [3, 0, 1, 0] }]],
+    ["four/tempo seconds down", [{ tempo: [4, null, null, null] }]],
+    ["a triple/ramp-reps", [{ repsMin: 3, repsMax: 3 }]],
+    ["ninety/sets", []],
+  ])("%s", (text, wanted) => {
+    expect(said(text)).toEqual(wanted);
+  });
+});

@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { agreed } from "../../../../shared/imports/schemes/agree";
+import { assemble } from "../../../../shared/imports/schemes/assemble";
+import { made, type Ordered, type SchemeRead } from "../../../../shared/imports/schemes/compose";
+import { parseSetLine, type Scheme } from "../../../../shared/training";
+
+type Said = Partial<Scheme> & { readonly ramp?: true };
+
+/** Figures in the order they are said, a word apart. */
+const figures = (...said: readonly Said[]): Ordered[] => said.map(({ ramp, ...says }, at) => ({ says, rank: "part", about: ramp ? "ramp-up" : "working", either: false, remark: null, from: at, to: at, sentence: 0 }));
+const reps = (count: number): Said => ({ repsMin: count, repsMax: count });
+const load = (value: number): Said => ({ load: { value, unit: "kg" } });
+const lines = ({ sets }: SchemeRead): string[] => sets.map(({ role, text }) => (role === "ramp-up" ? `ramp ${text}` : text));
+
+describe("set lines from single figures", () => {
+  it.each<readonly [string, readonly Said[], readonly string[]]>([
+    ["sets, reps and a load are one line", [{ sets: 3 }, reps(10), load(60)], ["3 x 10 @ 60 kg"]],
+    ["a figure said twice is the same line", [reps(10), { sets: 3 }, reps(10)], ["3 x 10"]],
+    ["other loads with other reps are lines of one set each", [reps(15), load(100), reps(12), load(120)], ["1 x 15 @ 100 kg", "1 x 12 @ 120 kg"]],
+    ["loads after one figure of reps share it", [reps(5), load(60), load(70), load(80)], ["1 x 5 @ 60 kg", "1 x 5 @ 70 kg", "1 x 5 @ 80 kg"]],
+    ["as many reps as sets are a ladder", [{ sets: 3 }, reps(10), reps(8), reps(6)], ["10/8/6"]],
+    ["what is said once goes with every line", [reps(5), load(60), reps(3), load(80), { restSeconds: 120 }], ["1 x 5 @ 60 kg, rest 2 min", "1 x 3 @ 80 kg, rest 2 min"]],
+    ["the way up is told apart", [{ ...reps(8), ramp: true }, { ...load(40), ramp: true }, { sets: 3 }, reps(5), load(80)], ["ramp 1 x 8 @ 40 kg", "3 x 5 @ 80 kg"]],
+    ["a second scheme without its own count is left out", [{ sets: 3 }, reps(10), reps(20)], ["3 x 10"]],
+    ["sets alone make no line", [{ sets: 3 }], []],
+  ])("%s", (_, said, wanted) => {
+    expect(lines(assemble(figures(...said), {}, {}, []))).toEqual(wanted);
+  });
+
+  it("takes what the circuit lends, and tells when no number of sets was heard", () => {
+    expect(lines(assemble(figures(reps(10)), { sets: 4, restSeconds: 30 }, {}, []))).toEqual(["4 x 10, rest 30 s"]);
+    const alone = assemble(figures(reps(10)), {}, {}, []);
+    expect(lines(alone)).toEqual(["1 x 10"]);
+    expect(alone.remarks.map(({ why }) => why)).toEqual(["No number of sets was heard; one was written."]);
+  });
+});
+
+const readOf = (...texts: readonly string[]): SchemeRead => ({
+  sets: texts.flatMap((text) => {
+    const read = parseSetLine(text);
+    const set = read.ok ? made("working", read.scheme) : null;
+    return set ? [set] : [];
+  }),
+  remarks: [],
+});
+
+describe("two readings of one exercise", () => {
+  it("fill each other where they tell of the same work", () => {
+    expect(lines(agreed(readOf("3 x 10 @ 60 kg"), readOf("3 x 10, rest 2 min"), false))).toEqual(["3 x 10 @ 60 kg, rest 2 min"]);
+  });
+
+  it("stand as the figures say where they differ", () => {
+    expect(lines(agreed(readOf("3 x 10"), readOf("4 x 8"), false))).toEqual(["3 x 10"]);
+  });
+
+  it("stand as the phrases say where the figures gave no count, or nothing", () => {
+    expect(lines(agreed(readOf("1 x 10"), readOf("4 x 10"), true))).toEqual(["4 x 10"]);
+    expect(lines(agreed(readOf(), readOf("4 x 10"), true))).toEqual(["4 x 10"]);
+  });
+});
