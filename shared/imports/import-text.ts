@@ -12,7 +12,7 @@ import { tokensOf } from "./schemes/figures";
 import { readSchemes, unitOf, type PlacedStatement } from "./schemes/read-schemes";
 import { sentencesIn } from "./sentences/boundaries";
 import { hesitationsIn } from "./sentences/hesitations";
-import { inOneBreath, splitAtNames, splitBefore } from "./sentences/split-at-names";
+import { inOneBreath, cutAt, splitAtNames, splitBefore } from "./sentences/split-at-names";
 import { wordClasses } from "./sentences/word-classes";
 import { MAX_IMPORT_BYTES, readSource, tooBig, type Source } from "./source/read-source";
 import { soundsIn } from "./source/sounds";
@@ -58,9 +58,11 @@ function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Un
   let read = inOrder(splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions));
   // Two parts that begin in one sentence: it is cut, and everything is read once more.
   const torn = read.parts.flatMap(({ from, named }) => (named !== null && named < (read.sentences[from]?.from ?? words.length) ? [named] : []));
-  if (torn.length > 0) read = inOrder(splitBefore(words, read.sentences, torn));
+  const turned = read.parts.flatMap(({ begins, pair }) => (begins !== null && pair === null ? [begins.turn] : []));
+  const cut = cutAt(torn.length > 0 ? splitBefore(words, read.sentences, torn) : read.sentences, turned);
+  if (cut.length > read.sentences.length) read = inOrder(cut);
   const { sentences, said, statements, phrases, parts } = read;
-  return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip)].sort((a, b) => a.from - b.from), phrases, said, mentions, words), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements, words) };
+  return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip).filter(({ from }) => !statements.some((other) => other.from === from))].sort((a, b) => a.from - b.from), phrases, mentions, words, trainedModels()), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements, words) };
 }
 
 const grouped = (words: readonly Word[], places: ReadonlySet<number>, reason: NotUnderstood["reason"], sentence: string): NotUnderstood[] => {

@@ -56,9 +56,12 @@ export interface StoredModel {
   readonly moves: Readonly<Record<string, readonly number[]>>;
 }
 
+/** Smaller weights decide nothing, and most are small. */
+const LEAST = 4;
+
 const stored = (rows: ReadonlyMap<string, Float32Array>): Record<string, number[]> =>
   Object.fromEntries([...rows].sort(([a], [b]) => (a < b ? -1 : 1)).flatMap(([name, row]) => {
-    const pairs = [...row].flatMap((weight, label) => (Math.round(weight) === 0 ? [] : [label, Math.round(weight)]));
+    const pairs = [...row].flatMap((weight, label) => (Math.abs(weight) < LEAST ? [] : [label, Math.round(weight)]));
     return pairs.length === 0 ? [] : [[name, pairs]];
   }));
 

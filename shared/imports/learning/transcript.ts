@@ -8,7 +8,7 @@ import type { Role } from "../roles/tagger";
 const MARKS: Readonly<Record<string, Role>> = {
   s: "sets", r: "reps", rh: "reps-high", w: "seconds", m: "meters", l: "load", t: "rest", d: "tempo", e: "effort", side: "side", hand: "hand", bw: "bodyweight", amrap: "amrap", same: "same",
   S: "ramp-sets", R: "ramp-reps", RH: "ramp-reps", L: "ramp-load", as: "all-sets", ar: "all-reps", arh: "all-reps", aw: "all-seconds", at: "all-rest", al: "all-load",
-  asame: "same", aside: "side", ahand: "hand", abw: "bodyweight", aamrap: "amrap", am: "meters", W: "ramp-reps", M: "ramp-reps", T: "rest", E: "effort", SIDE: "side", HAND: "hand", BW: "bodyweight",
+  ad: "tempo", ae: "effort", asame: "same", aside: "side", ahand: "hand", abw: "bodyweight", aamrap: "amrap", am: "meters", W: "ramp-reps", M: "ramp-reps", T: "rest", E: "effort", SIDE: "side", HAND: "hand", BW: "bodyweight",
 };
 
 export interface MarkedTranscript {

@@ -43,4 +43,8 @@ export const BEYOND: readonly string[] = [
   "single leg leg press", "b-stance romanian deadlift", "b-stance hip thrust", "kickstand deadlift", "kickstand romanian deadlift", "staggered stance romanian deadlift",
   "glute march", "hip lift march", "cable pull", "lat prayer", "machine dip", "machine row", "landmine press", "z press", "bradford press", "cuban press",
   "external rotation", "internal rotation", "prone y raise", "prone t raise", "reverse plank hold", "wall angel", "wall slide with a band",
+  "kickback", "pullover", "dumbbell high pull", "knee crunch", "standing knee crunch", "squat to press", "squat to knee drive", "deadlift to row", "chair push-up", "desk push-up",
+  "arnold press", "curl-up", "side leg lift", "standing leg lift", "standing side bend", "woodchop", "seated leg extension", "knee extension", "suspension hamstring curl",
+  "suspension chest press", "strap row", "strap chest press", "fallout", "lateral walk", "tandem stand", "single arm pushdown", "single arm press", "side-lying external rotation",
+  "side-lying clam", "triceps kickback", "single arm fly", "squat pulse", "wall sit hold", "leg slide",
 ];

@@ -24,7 +24,7 @@ export interface Candidate {
 const text = (words: readonly Word[], from: number, to: number): string => words.slice(from, to).map(({ plain }) => plain).filter((plain) => plain !== "").join(" ");
 
 /** Words that tell how an exercise is done and do not make another of it. */
-const NEUTRAL = new Set("exercise exercises movement move station number block round thing today morning evening more mean heavy light lighter slow paused pause tempo basic regular standard normal classic simple plain good proper deep full quick controlled strict nice big clean easy hard beautiful lovely favourite favorite famous trusty actual main working same other loaded weighted few little great solid perfect amazing fun tough nasty old usual horrible dreaded wonderful".split(" "));
+const NEUTRAL = new Set("righto alright yeah okay ones rest exercise exercises movement move station number block round thing today morning evening more mean heavy light lighter slow paused pause tempo basic regular standard normal classic simple plain good proper deep full quick controlled strict nice big clean easy hard beautiful lovely favourite favorite famous trusty actual main working same other loaded weighted few little great solid perfect amazing fun tough nasty old usual horrible dreaded wonderful".split(" "));
 
 /** Things an exercise is done with or on; with one of them before it, it is another exercise. */
 const THINGS = new Set("bench box band cable dumbbell kettlebell barbell plate ring wall floor chair ball bar machine sandbag landmine strap sofa step".split(" "));
@@ -33,7 +33,9 @@ const THINGS = new Set("bench box band cable dumbbell kettlebell barbell plate r
 const HEADS = new Set("sandbag squat deadlift lunge press row curl raise carry plank bridge swing extension fly stretch jump hop hold twist crunch kickback thrust pulldown pushdown rollout dip slam rotation snatch clean jerk crawl march circle rock pose climber kick tap drill pushup pullup chinup stepup situp thruster complex".split(" "));
 
 /** Heads that coaches say alone for an exercise they have in mind: "then we go to the row", "over to the cables for a fly". */
-const BARE = new Set("row fly press raise carry pulldown extension lunge curl crunch hinge thrust sandbag".split(" "));
+const BARE = new Set("row fly press raise carry pulldown extension lunge curl crunch hinge thrust sandbag calf chin clam hang march kickback pullover rotation kick twist plank bridge".split(" "));
+/** "Then we're rowing", "benching first". */
+export const DOING: Readonly<Record<string, string>> = { rowing: "row", pressing: "press", curling: "curl", carrying: "carry", hanging: "hang", marching: "march", hinging: "hinge", lunging: "lunge", benching: "bench", deadlifting: "deadlift", squatting: "squat", swinging: "swing" };
 
 const TAKES_BACK = /^(?:(?:um|uh|no|oh|well) )*(?:sorry|no sorry|i mean|no wait|wait no|i meant|scratch that|actually|rather|or rather|no not|not)\b/;
 
@@ -50,7 +52,7 @@ function withModifier(words: readonly Word[], classes: readonly string[], mentio
 
 /** A name that no list holds, as it was said, but for the plural. */
 export function unknownName(said: string): Name {
-  const words = said.split(" ").map(nameWord);
+  const words = said.split(" ").map((word) => DOING[word] ?? nameWord(word));
   const one = said.replace(/\S+$/, (head) => singular(head));
   const title = one.charAt(0).toUpperCase() + one.slice(1);
   return { title: title.slice(0, 120), exercise: null, words, letters: words.join(""), sound: "", everyday: false };
@@ -59,13 +61,15 @@ export function unknownName(said: string): Name {
 /** Names no list holds: introduced, one to three words, and a movement at their end. "Next up a sissy lunge". */
 function unlisted(words: readonly Word[], sentence: Span, taken: ReadonlySet<number>): Span[] {
   const spans: Span[] = [];
-  for (let at = sentence.from + 1; at < sentence.to; at += 1) {
-    const head = nameWord(words[at]?.plain ?? "");
-    if (!HEADS.has(head) || taken.has(at)) continue;
+  for (let at = sentence.from; at < sentence.to; at += 1) {
+    const plain = words[at]?.plain ?? "";
+    const head = DOING[plain] ?? nameWord(plain);
+    if (!(HEADS.has(head) || BARE.has(head) || plain in DOING) || taken.has(at)) continue;
     let from = at;
     while (from > sentence.from && at - from < 3 && !taken.has(from - 1) && !JOINING.has(words[from - 1]?.plain ?? "") && !NEUTRAL.has(words[from - 1]?.plain ?? "") && /^[a-z'-]{3,}$/.test(words[from - 1]?.plain ?? "") && !/[,.;:!?]$/.test(words[from - 1]?.text ?? "")) from -= 1;
     const governs = /^(?:your|the|it|them|that|this|through|down|up|back|in|into|away|over|off|out|and hold)$/.test(words[at + 1]?.plain ?? "");
-    if (governs || (from === at && !BARE.has(head)) || introduction(text(words, sentence.from, from)) < (from === at ? 1 : 2)) continue;
+    // A bare word may be anything; whether it begins an exercise is told by what stands around it.
+    if (from === at ? !(BARE.has(head) || plain in DOING) : governs || introduction(text(words, sentence.from, from)) < 2) continue;
     spans.push({ from, to: at + 1 });
   }
   return spans;

@@ -1,17 +1,9 @@
 import type { Candidate } from "./candidates";
-import { closingFrom, fromLists, unnamedEnds } from "./ends";
+import { fromLists } from "./lists";
 import { variantOf } from "../names/variant";
 import { narrows, refersTo } from "./points";
-import { COOL_DOWN, GREETING, LEADS_OVER, NO_WARM_UP, NOT_COOL_DOWN, STRETCHES, WARM_UP } from "./signals";
-import { indexed, isMobile, type Indexed, type Opened, type Part, type Speech } from "./speech";
-
-/** "That's the warm-up" is said so many sentences after its first move, at most. */
-const ENDS_WITHIN = 10;
-/** A cool-down comes after this share of the speech. */
-const LATE = 0.4;
-
-const WAS_WARM_UP = /\bthat's (?:it for )?(?:the|our|your) (?:whole )?warm ?up\b/;
-const beginsWarmUp = (text: string): boolean => WARM_UP.test(text) && !NO_WARM_UP.test(text) && !/\b(?:for|in|during) (?:the|a|your) warm ?up\b/.test(text);
+import { GREETING, LEADS_OVER } from "./signals";
+import { indexed, sentenceAt, type Indexed, type Opened, type Part, type Speech } from "./speech";
 
 /** "The bench press", "on the flat bench" after dumb-bell bench presses is that one still. */
 const STILL = 6;
@@ -20,28 +12,23 @@ function isStill(candidate: Candidate, last: Candidate): boolean {
   return candidate.sentence === last.sentence && candidate.span.from - last.span.to <= STILL && !candidate.paired && candidate.name.words.length <= last.name.words.length && candidate.name.words.some((word) => last.name.words.includes(word));
 }
 
+/** The word at which the speaker turns to an exercise. */
+const turnTo = ({ turns }: Speech, candidate: Candidate): number => turns.get([...turns.keys()].find(({ span }) => span.from === candidate.span.from) ?? candidate) ?? candidate.span.from;
+
 /** Names that begin blocks, where the warm-up begins and where the cool-down does; before the closing is looked for. */
 function openings(speech: Indexed): Opened[] {
-  const { said, candidates, sentences, starts } = speech;
+  const { candidates, sentences, starts, zones } = speech;
   const begun = new Set<string>();
   // Of exercises that are done in turn and named in one breath, all begin where one does.
   const inTurn = new Set(candidates.filter((candidate) => candidate.paired && starts.has(candidate)).map(({ sentence }) => sentence));
   const named = candidates.filter((candidate) => (starts.has(candidate) || (candidate.paired && inTurn.has(candidate.sentence))) && !begun.has(candidate.name.title) && begun.add(candidate.name.title));
   const mains = named.filter((candidate, at) => (named[at - 1] === undefined || !isStill(candidate, named[at - 1] as Candidate)) && (named[at + 1] === undefined || !narrows(named[at + 1] as Candidate, candidate, speech)));
-  const opened: Opened[] = mains.map((candidate, at) => ({ sentence: candidate.sentence, kind: "exercise", candidate: { ...candidate, name: variantOf(candidate.name, candidate.span, speech.words, mains[at + 1]?.span.from ?? speech.words.length) } }));
+  const opened: Opened[] = mains.map((candidate, at) => ({ sentence: sentenceAt(speech, turnTo(speech, candidate)), kind: "exercise", candidate: { ...candidate, name: variantOf(candidate.name, candidate.span, speech.words, Math.min(turnTo(speech, candidate), candidate.span.from), mains[at + 1] ? turnTo(speech, mains[at + 1] as Candidate) : speech.words.length) } }));
   const first = mains[0]?.sentence ?? sentences.length;
   const last = mains.at(-1)?.sentence ?? -1;
-  const easy = candidates.filter((each) => isMobile(each) && !each.passing && each.isThing && !starts.has(each));
-  const easyIn = (number: number): number => (easy.some(({ sentence }) => sentence === number) ? new Set(easy.filter(({ sentence }) => sentence === number || sentence === number + 1).map(({ name }) => name.title)).size : 0);
-  // Two easy exercises in one breath before any work are the warm-up, whether it is called so or not.
-  const warm = said.findIndex((text, number) => (number < first && (beginsWarmUp(text) || easyIn(number) >= 2)) || (number === first && WAS_WARM_UP.test(text)));
-  if (warm >= 0) {
-    // "That's the warm-up" is said at its end.
-    const before = WAS_WARM_UP.test(said[warm] ?? "") ? easy.find(({ sentence }) => sentence >= warm - ENDS_WITHIN && sentence < warm) : undefined;
-    if (before !== undefined || warm < first) opened.push({ sentence: before?.sentence ?? warm, kind: "warm-up", candidate: null });
-  }
-  const isCooling = (text: string, number: number): boolean => (COOL_DOWN.test(text) || STRETCHES.test(`${text} ${said[number + 1] ?? ""}`)) && !NOT_COOL_DOWN.test(text);
-  const cool = said.findIndex((text, number) => number > last && number > sentences.length * LATE && (isCooling(text, number) || easy.some(({ sentence }) => sentence === number)));
+  const warm = zones.indexOf("warm-up");
+  if (warm >= 0 && warm < first) opened.push({ sentence: warm, kind: "warm-up", candidate: null });
+  const cool = zones.findIndex((zone, number) => zone === "cool-down" && number > last);
   if (cool >= 0) opened.push({ sentence: cool, kind: "cool-down", candidate: null });
   return opened.sort((a, b) => a.sentence - b.sentence || (a.candidate?.span.from ?? 0) - (b.candidate?.span.from ?? 0));
 }
@@ -60,17 +47,19 @@ function ledFrom(said: readonly string[], sentence: number, floor: number): numb
 export function runningOrder(given: Speech): Part[] {
   const speech = indexed(given);
   const { said, sentences } = speech;
-  let opened = unnamedEnds(openings(speech), speech);
+  let opened = openings(speech);
   const listed = fromLists(speech, opened);
   if (listed.length > 0) opened = [...opened, ...listed].sort((a, b) => a.sentence - b.sentence);
-  const closing = closingFrom(speech, opened.at(-1)?.sentence ?? 0);
+  const lastOpened = opened.at(-1)?.sentence ?? 0;
+  const farewell = speech.zones.findIndex((zone, number) => zone === "closing" && number > lastOpened);
+  const closing = farewell < 0 ? null : farewell;
   const marks: Opened[] = closing === null ? opened : [...opened.filter(({ sentence }) => sentence < closing), { sentence: closing, kind: "closing", candidate: null }];
   const parts: Part[] = [];
   const starts = marks.map(({ sentence }, at) => (marks[at - 1]?.sentence === sentence ? sentence : ledFrom(said, sentence, marks[at - 1]?.sentence ?? -1)));
   const head = starts[0] ?? sentences.length;
   if (head > 0) {
     const greets = said.slice(0, head).some((text) => GREETING.test(text)) || marks.length > 0;
-    parts.push({ from: 0, to: head, kind: greets ? "opening" : "talk", title: "", exercise: null, named: null, said: "", pair: null });
+    parts.push({ from: 0, to: head, kind: greets ? "opening" : "talk", title: "", exercise: null, named: null, begins: null, said: "", pair: null });
   }
   marks.forEach(({ kind, candidate }, at) => {
     // Names of one sentence share it: the first keeps its words, the last has what follows, those between have none of their own.
@@ -79,7 +68,7 @@ export function runningOrder(given: Speech): Part[] {
     const leads = starts[at + 1] === start;
     const from = follows ? start + 1 : start;
     const to = leads ? (follows ? from : start + 1) : Math.max(from, starts[at + 1] ?? sentences.length);
-    parts.push({ from, to, kind, title: candidate && !candidate.name.exercise ? candidate.name.title : "", exercise: candidate?.name.exercise ?? null, named: candidate && !candidate.listed && !candidate.paired ? candidate.span.from : null, said: candidate?.name.words.join(" ") ?? "", pair: candidate?.paired === true && (follows || leads) ? start : null });
+    parts.push({ from, to, kind, title: candidate && !candidate.name.exercise ? candidate.name.title : "", exercise: candidate?.name.exercise ?? null, named: candidate && !candidate.listed && !candidate.paired ? candidate.span.from : null, begins: candidate ? { turn: follows ? candidate.span.from : Math.min(turnTo(speech, candidate), candidate.span.from), name: candidate.span.from } : null, said: candidate?.name.words.join(" ") ?? "", pair: candidate?.paired === true && (follows || leads) ? start : null });
   });
   return parts;
 }

@@ -11,6 +11,8 @@ export interface Part extends Span {
   readonly exercise: Exercise | null;
   /** The word its name begins at; null for other parts and for those of a list. */
   readonly named: number | null;
+  /** The words at which the speaker turns to it and names it; null for other parts. */
+  readonly begins: { readonly turn: number; readonly name: number } | null;
   /** Its name as it was said; empty for other parts. */
   readonly said: string;
   /** The same number for exercises that are begun in one breath and done in turn. */
@@ -29,6 +31,10 @@ export interface Speech {
   readonly phrases: readonly (Statement & { readonly sentence: number })[];
   /** The candidates that begin an exercise of the session. */
   readonly starts: ReadonlySet<Candidate>;
+  /** The word at which the speaker turns to each of them. */
+  readonly turns: ReadonlyMap<Candidate, number>;
+  /** The part of an episode each sentence belongs to. */
+  readonly zones: readonly BlockKind[];
   /** Seconds of silence after each sentence; 0 where unknown. */
   readonly silences: readonly number[];
   /** Sentences that tell the viewer what to do. */
@@ -67,4 +73,15 @@ export interface Opened {
   readonly sentence: number;
   readonly kind: BlockKind;
   readonly candidate: Candidate | null;
+}
+
+/** The sentence a word stands in. */
+export function sentenceAt({ sentences }: Pick<Speech, "sentences">, word: number): number {
+  let [low, high] = [0, sentences.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((sentences[middle]?.from ?? 0) <= word) low = middle;
+    else high = middle - 1;
+  }
+  return low;
 }

@@ -49,8 +49,9 @@ export function fieldsOf({ says, about, rank }: Statement, value: number): strin
 /**
  * The names of all features of the token at a place.
  * @param read - what the phrase reader found around it
+ * @param classes - parts of speech of the words
  */
-export function featuresAt(tokens: readonly Token[], at: number, read: readonly Statement[]): string[] {
+export function featuresAt(tokens: readonly Token[], at: number, read: readonly Statement[], classes: readonly string[]): string[] {
   const token = tokens[at] as Token;
   const own = isFigure(token) ? (token.value === null ? "#s" : "#") : token.text;
   const value = figureOf(token);
@@ -64,6 +65,12 @@ export function featuresAt(tokens: readonly Token[], at: number, read: readonly 
     `-1+1=${b1} ${a1}`, `-21=${b2} ${b1}`, `+12=${a1} ${a2}`, `-321=${b3} ${b2} ${b1}`, `+123=${a1} ${a2} ${a3}`, `-21+1=${b2} ${b1} ${a1}`, `-1+12=${b1} ${a1} ${a2}`,
     `v-1=${own}${size} ${b1}`, `v+1=${own}${size} ${a1}`, `v-1+1=${own}${size} ${b1} ${a1}`, `o-1=${own} ${b1}`, `o+1=${own} ${a1}`, `v+12=${size} ${a1} ${a2}`, `v-21=${size} ${b2} ${b1}`, `stop=${stops(0)}${stops(1)}`,
   ];
+  const part = (offset: number): string => {
+    const other = tokens[at + offset];
+    return other === undefined ? STOP : other.text === NAME ? "N" : isFigure(other) ? "#" : (classes[other.at] ?? "?");
+  };
+  const [p1, p2, p3, q1, q2, q3] = [part(-1), part(-2), part(-3), part(1), part(2), part(3)];
+  out.push(`q-1=${p1}`, `q+1=${q1}`, `q-21=${p2} ${p1}`, `q+12=${q1} ${q2}`, `q-1+1=${p1} ${q1}`, `q-321=${p3} ${p2} ${p1}`, `q+123=${q1} ${q2} ${q3}`, `q-2+2=${p2} ${p1} ${q1} ${q2}`);
   for (let away = 1; away <= NEAR; away += 1) {
     const [before, after] = [tokens[at - away], tokens[at + away]];
     if (before) out.push(`b=${seen(before)}`);

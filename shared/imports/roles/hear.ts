@@ -1,4 +1,5 @@
 import type { Mention } from "../names/find";
+import { corrected } from "../schemes/corrections";
 import type { Token } from "../schemes/figures";
 import type { Statement } from "../schemes/statement";
 import { statementsIn } from "../schemes/statements";
@@ -8,22 +9,24 @@ import { NAME, streamOf } from "./stream";
 
 /** Speech ready to be tagged. */
 export interface Heard {
+  /** Parts of speech, one a word of the source. */
+  readonly classes: readonly string[];
   readonly tokens: readonly Token[];
   /** What the phrase reader found, in order. */
   readonly phrases: readonly Statement[];
 }
 
 /** Tokens of speech, and what the phrase reader makes of them. */
-export function hear(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>): Heard {
+export function hear(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>, classes: readonly string[]): Heard {
   const tokens = streamOf(words, mentions, skip, new Set(sentences.map(({ from }) => from)));
   const names = mentions.filter(({ isThing }) => isThing).map(({ from }) => from);
-  return { tokens, phrases: statementsIn(tokens.filter(({ text }) => text !== NAME), names) };
+  return { classes, tokens, phrases: statementsIn(corrected(tokens.filter(({ text }) => text !== NAME)), names) };
 }
 
 /** The features of the candidates at some places. */
-export function featuresOf({ tokens, phrases }: Heard, places: readonly number[]): string[][] {
+export function featuresOf({ tokens, phrases, classes }: Heard, places: readonly number[]): string[][] {
   return places.map((place) => {
     const word = tokens[place]?.at ?? -1;
-    return featuresAt(tokens, place, phrases.filter(({ from, to }) => from <= word && to >= word));
+    return featuresAt(tokens, place, phrases.filter(({ from, to }) => from <= word && to >= word), classes);
   });
 }

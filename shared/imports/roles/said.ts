@@ -95,8 +95,10 @@ function madeOf(tokens: readonly Token[], { place, role }: Tagged): Made | null 
 
 const aboutOf = (role: Role): Statement["about"] => (role.startsWith("ramp-") ? "ramp-up" : role.startsWith("all-") ? "circuit" : "working");
 
+/** A tempo of so many figures is told in full. */
+const FULL = 3;
 /** Figures of one tempo stand no further apart than this. */
-const TEMPO_REACH = 14;
+const TEMPO_REACH = 18;
 /** What is done while a figure of a tempo is counted, in its order: lowering, the bottom, lifting, the top. */
 const PHASES: readonly RegExp[] = [/^(?:down|lower|lowering|lowered|eccentric|negative|descend|out)$/, /^(?:bottom|pause|paused|hold|stop|stretch|low|wait|chest|floor)$/, /^(?:up|lift|lifting|press|pull|concentric|drive|stand|rise)$/, /^(?:top|squeeze|squeezed|peak)$/];
 
@@ -115,8 +117,9 @@ function tempoOf(tokens: readonly Token[], places: readonly number[]): Tempo | n
   const values = places.map((place) => (isFigure(tokens[place] as Token) ? figureOf(tokens[place] as Token) : 0));
   if (values.some((value) => !Number.isInteger(value) || value > 20)) return null;
   const isRow = places.every((place, at) => at === 0 || place - (places[at - 1] ?? 0) <= 2);
-  if (isRow && values.length >= 3) return [values[0] ?? 0, values[1] ?? 0, values[2] ?? 0, values[3] ?? 0];
   const phases = places.map((place, at) => phaseOf(tokens, place, places[at + 1] ?? Infinity));
+  const inTurn = phases.every((phase, at) => phase !== null && (at === 0 || phase > (phases[at - 1] ?? -1)));
+  if (values.length === 4 || (values.length === 3 && (isRow || !inTurn))) return [values[0] ?? 0, values[1] ?? 0, values[2] ?? 0, values[3] ?? 0];
   const tempo: (number | null)[] = [null, null, null, null];
   phases.forEach((phase, at) => {
     const free = phase !== null && tempo[phase] === null ? phase : tempo.findIndex((value, index) => value === null && index >= at);
@@ -139,7 +142,7 @@ function temposIn(tokens: readonly Token[], tags: readonly Tagged[]): (Statement
   return groups.flatMap((places) => {
     const tempo = tempoOf(tokens, places);
     const [first, last] = [places[0] ?? 0, places.at(-1) ?? 0];
-    return tempo === null ? [] : [{ ...extra({ tempo }), about: "working", either: false, from: tokens[first]?.at ?? 0, to: tokens[last]?.at ?? 0, place: first, role: "tempo" }];
+    return tempo === null ? [] : [{ ...extra({ tempo }), rank: places.length >= FULL ? "whole" : "extra", about: "working", either: false, from: tokens[first]?.at ?? 0, to: tokens[last]?.at ?? 0, place: first, role: "tempo" }];
   });
 }
 

@@ -1,5 +1,4 @@
 import type { Mention } from "../names/find";
-import { corrected } from "../schemes/corrections";
 import { tokensOf, type Token } from "../schemes/figures";
 import type { Word } from "../types";
 
@@ -31,7 +30,7 @@ export const candidatesIn = (tokens: readonly Token[]): number[] =>
 export function streamOf(words: readonly Word[], mentions: readonly Mention[], skip: ReadonlySet<number>, starts: ReadonlySet<number>): Token[] {
   const things = mentions.filter(({ isThing, name }) => isThing || !name.everyday);
   const silent = new Set([...skip, ...things.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, at) => from + at))]);
-  const tokens = corrected(tokensOf(words, 0, words.length, silent, starts));
+  const tokens = tokensOf(words, 0, words.length, silent, starts);
   const names = things.map(({ from }): Token => ({ text: NAME, value: null, at: from, stop: starts.has(from) }));
   return [...tokens, ...names].sort((a, b) => a.at - b.at);
 }

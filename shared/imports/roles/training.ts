@@ -2,6 +2,7 @@ import { namesIn } from "../names/find";
 import { sentencesIn } from "../sentences/boundaries";
 import { hesitationsIn } from "../sentences/hesitations";
 import { inOneBreath, splitAtNames } from "../sentences/split-at-names";
+import { wordClasses } from "../sentences/word-classes";
 import { soundsIn } from "../source/sounds";
 import type { Token } from "../schemes/figures";
 import { hear, type Heard } from "./hear";
@@ -14,7 +15,7 @@ export function heardIn(file: string): Heard {
   const { words } = readMarked(file);
   const skip = new Set([...soundsIn(words), ...hesitationsIn(words)]);
   const mentions = namesIn(words, skip);
-  return hear(words, splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions), mentions, skip);
+  return hear(words, splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions), mentions, skip, wordClasses(words));
 }
 
 const WORD_ROLES: ReadonlySet<Role> = new Set(["side", "hand", "bodyweight", "amrap", "same"]);
@@ -29,7 +30,7 @@ export function rolesMarked(tokens: readonly Token[], marks: ReadonlyMap<number,
     places.forEach((place, at) => {
       const token = tokens[place] as Token;
       const next = tokens.slice(place + 1).find(({ at: from }) => from > token.at)?.at ?? Infinity;
-      if (token.at <= word && word < next && (isWord || isFigure(token) || !/^(?:each|per|every|either|both|a|same|many|no|nothing|long|other|bar|empty)$/.test(token.text)) && (chosen < 0 || isFigure(token) !== isWord)) chosen = at;
+      if (token.at <= word && word < next && (isWord || isFigure(token) || (role === "tempo" && /^(?:no|nothing)$/.test(token.text)) || !/^(?:each|per|every|either|both|a|same|many|no|nothing|long|other|bar|empty)$/.test(token.text)) && (chosen < 0 || isFigure(token) !== isWord)) chosen = at;
     });
     if (chosen >= 0) roles[chosen] = role;
   }

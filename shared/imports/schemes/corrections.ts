@@ -2,7 +2,7 @@ import type { Token } from "./figures";
 
 /** What speakers say when they take back what they just said. */
 const MARKERS: readonly (readonly string[])[] = [
-  "no sorry i mean", "no wait sorry", "sorry no i mean", "no i mean", "no sorry", "no wait", "sorry no", "wait no", "i mean", "oh sorry", "sorry i meant", "i meant", "i said", "sorry", "scratch that", "strike that", "correction",
+  "no sorry i mean", "no wait sorry", "sorry no i mean", "no i mean", "no sorry", "no wait", "sorry no", "wait no", "i mean", "oh sorry", "sorry i meant", "i meant", "sorry", "scratch that", "strike that", "correction",
   "actually make that", "actually make it", "actually let's make it", "actually let's make that", "actually let's do", "actually let's say", "actually let's go", "no let's say", "no let's do", "no let's make it", "no make it", "no make that", "make that", "let's make it", "make it",
   "or rather", "rather", "no actually", "actually no", "actually", "no not", "no", "wait", "hang on", "oops", "let me correct that", "my mistake", "my bad", "i tell a lie", "i lie", "well no",
 ].map((marker) => marker.split(" ")).sort((a, b) => b.length - a.length);
@@ -39,8 +39,7 @@ function amountAt(tokens: readonly Token[], at: number): Amount | null {
 
 function markerAt(tokens: readonly Token[], at: number): number {
   const found = MARKERS.find((marker) => marker.every((word, place) => tokens[at + place]?.text === word));
-  // "Last time I said eighty" takes nothing back.
-  if (!found || (found[1] === "said" && /^(?:time|week|month|year|video|and)$/.test(tokens[at - 1]?.text ?? ""))) return 0;
+  if (!found) return 0;
   let length = found.length;
   while (FOLLOW.has(tokens[at + length]?.text ?? "") && length < 7) length += 1;
   return length;

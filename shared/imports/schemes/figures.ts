@@ -56,7 +56,7 @@ const numberOf = (text: string): number | null => (/^\d*\.?\d+$/.test(text) ? Nu
 function isWeighed(pieces: readonly Piece[], at: number): boolean {
   const tail = [1, 2].findIndex((place) => VALUES.get(pieces[at + place]?.text ?? "") === undefined);
   const next = pieces[at + (tail < 0 ? 3 : tail + 1)];
-  return /^(?:at|then|to|of|with)$/.test(pieces[at - 1]?.text ?? "") && tail !== 0 && (VALUES.get(pieces[at + 1]?.text ?? "") ?? 0) >= 20 && (next === undefined || next.stop || /^(?:for|and|so|on|but|rest|keep|today|again|then|with)$/.test(next.text));
+  return /^(?:at|then|to|of|with)$/.test(pieces[at - 1]?.text ?? "") && tail !== 0 && (VALUES.get(pieces[at + 1]?.text ?? "") ?? 0) >= (next?.text === "for" ? 10 : 20) && (next === undefined || next.stop || /^(?:for|and|so|on|but|rest|keep|today|again|then|with)$/.test(next.text));
 }
 
 /** After these "one forty-five" is no hundred and forty-five. */
@@ -98,7 +98,7 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
     return { value: sum * 100 + (VALUES.get(word(at + 2)) ?? 0), count: 3 };
   } else if (sum <= 5 && sum > 0 && count === 1 && (isWeighed(pieces, at) || /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1))) || VALUES.has(word(at + 1)))) {
     // "one twenty kilos", "one forty five pounds"
-    const tail = word(at + 1) === "" ? null : wholeAt(pieces, at + 1);
+    const tail = word(at + 1) === "" || numberOf(word(at + 1)) !== null ? null : wholeAt(pieces, at + 1);
     // "With one twenty-five pound dumbbell" names one dumbbell.
     const thing = /^(?:dumbbell|kettlebell|bell|plate|sandbag|ball)s?$/.test(word(at + 2 + (tail?.count ?? 0)));
     const weighed = sum <= 3 && (isWeighed(pieces, at) || /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 1 + (tail?.count ?? 0))));

@@ -1,22 +1,37 @@
+import type { Equipment } from "../../exercises";
 import type { Scheme } from "../../training";
 import type { Mention } from "../names/find";
+import { placesOf } from "../assembly/assembly";
+import type { Models } from "../learning/models";
 import type { Part } from "../order/speech";
 import type { Word } from "../types";
+import { isNamed } from "../owners/claims";
+import { ownersIn } from "../owners/owners";
+import { homeOf, sceneOf, type Scene } from "../owners/scene";
+import type { Turned } from "../owners/turned";
 import { agreed } from "./agree";
 import { assemble } from "./assemble";
-import { compose, hasWork, type MadeSet, type Ordered, type SchemeRead } from "./compose";
+import { compose, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./extras";
-import { owned } from "./owners";
-import { roundsFor } from "./rounds";
-import { pairOf, shareOf } from "./shares";
-import { sameAs } from "./same";
+import { doneAloud } from "./aloud";
+import { pick, sameIn } from "./same";
 import type { Statement } from "./statement";
 
 /** A statement with the sentence it stands in. */
 export type PlacedStatement = Ordered;
 
-/** So many words before the work "same again" may stand in its sentence. */
-const SAME_REACH = 6;
+/** What an exercise takes over from those before it: from the one named, else from the last one. */
+function takenOver(words: readonly Word[], turned: Turned, until: number, read: readonly (Scheme | null)[], exercises: readonly Turned[], mentions: readonly Mention[]): Partial<Scheme> {
+  const out: Partial<Scheme> = {};
+  for (const { fields, from, to } of sameIn(words, turned.turn, until)) {
+    const leads = (word: number): boolean => /^(?:as|like|with)$/.test(words.slice(Math.max(from, word - 3), word).map(({ plain }) => plain).find((plain) => /^(?:as|like|with)$/.test(plain)) ?? "");
+    const mention = mentions.find((each) => each.from >= from && each.from < to && leads(each.from));
+    const named = mention ? read.findLastIndex((scheme, at) => scheme !== null && isNamed(mention, exercises[at] as Turned)) : -1;
+    const scheme = named >= 0 ? read[named] : read.findLast((each) => each !== null);
+    if (scheme) Object.assign(out, pick(scheme, fields));
+  }
+  return out;
+}
 
 const inUnit = (statement: PlacedStatement, unit: "kg" | "lb"): PlacedStatement =>
   statement.remark === UNIT_NOT_SAID && statement.says.load ? { ...statement, says: { ...statement.says, load: { ...statement.says.load, unit } } } : statement;
@@ -33,46 +48,81 @@ export function unitOf(statements: readonly Statement[], words: readonly Word[])
   return loads.filter((value) => IN_POUNDS.has(value)).length > loads.length / 3 ? "lb" : "kg";
 }
 
-/** The words of a part up to its own work. */
-function openingOf(part: Part, here: readonly PlacedStatement[], said: readonly string[], words: readonly Word[]): string {
-  const work = here.find(({ says, about }) => about === "working" && hasWork(says));
-  if (!work) return said.slice(part.from, part.to).join(" | ");
-  const same = words.slice(Math.max(0, work.from - SAME_REACH), work.from).map(({ plain }) => plain).join(" ");
-  return [...said.slice(part.from, work.sentence), same].join(" | ");
+/** Statements from elsewhere, the nearest to the exercise's own time first. */
+function nearestFirst(statements: readonly PlacedStatement[], { turn }: Turned, until: number): PlacedStatement[] {
+  const away = ({ from }: PlacedStatement): number => (from < turn ? turn - from : from >= until ? from - until : 0);
+  return [...statements].sort((a, b) => away(a) - away(b));
+}
+
+/** Where several figures of a kind are lent, the first of each counts. */
+function joined(statements: readonly PlacedStatement[]): Partial<Scheme> {
+  const said: Record<string, unknown> = {};
+  for (const { says } of statements) for (const [field, value] of Object.entries(says)) if (said[field] === undefined) said[field] = value;
+  return said;
+}
+
+/** Is a figure an exercise's own: said in its time and not of others only, or said elsewhere of it alone? */
+export function isOwn({ exercises, statements }: Scene, owners: readonly (readonly number[])[], at: number, place: number): boolean {
+  const holds = owners[at] ?? [];
+  return homeOf(exercises, statements[at]?.from ?? 0) === place ? holds.length === 0 || holds.includes(place) : holds.length === 1 && holds[0] === place;
+}
+
+/** Exercises that take one weight at a time, however many lie about. */
+const ONE_WEIGHT = /single[- ]arm|suitcase|landmine|one[- ]arm/i;
+
+const inOneHand = (statement: PlacedStatement): PlacedStatement => {
+  const { load } = statement.says;
+  return load?.perHand ? { ...statement, says: { ...statement.says, load: { value: load.value, unit: load.unit } } } : statement;
+};
+
+/** What a weight said of the whole session is held in. */
+const WEIGHTS: ReadonlySet<Equipment> = new Set(["barbell", "trap bar", "dumbbell", "kettlebell", "sandbag", "medicine ball"]);
+
+/** The only weight of the session, said before its first exercise: "one sixteen-kilo bell" is for all that take one. */
+function onlyLoad({ exercises, statements }: Scene): Scheme["load"] | null {
+  const loads = statements.filter(({ says }) => typeof says.load?.value === "number");
+  const [first] = loads;
+  return first && homeOf(exercises, first.from) < 0 && loads.every(({ says }) => says.load?.value === first.says.load?.value) ? (first.says.load ?? null) : null;
+}
+
+/** The figures of an exercise that are its own, and what the others lend it. */
+function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place: number, only: Scheme["load"] | null, until: number): { readonly own: readonly PlacedStatement[]; readonly lent: Partial<Scheme> } {
+  const exercise = scene.exercises[place] as Turned;
+  const { part } = exercise;
+  const mine = (isMine: boolean): PlacedStatement[] => scene.statements.filter((_, at) => isOwn(scene, owners, at, place) === isMine && (isMine || owners[at]?.includes(place) === true));
+  const isOne = ONE_WEIGHT.test(part.exercise?.id ?? part.title);
+  const isWeighted = part.exercise === null ? /kettlebell|dumbbell/i.test(part.title) : part.exercise.equipment.some((each) => WEIGHTS.has(each));
+  const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(nearestFirst(mine(false), exercise, until)) };
+  const own = mine(true).map(isOne ? inOneHand : (statement) => statement);
+  // Where everything is done by the clock, what is counted aloud is no number of reps.
+  const byClock = lent.seconds !== undefined && !own.some(({ says }) => says.sets !== undefined);
+  return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent };
 }
 
 /**
- * The set lines of each exercise part. What a circuit says once counts for every exercise that does not say it itself, and
- * "same again" takes over what the exercise before said.
- * @param said - the sentences' plain words
+ * The set lines of each exercise part, from the figures that hold for it; "same again" takes over what the exercise before said.
  */
-export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], said: readonly string[], mentions: readonly Mention[], words: readonly Word[]): Map<Part, SchemeRead> {
+export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], mentions: readonly Mention[], words: readonly Word[], models: Pick<Models, "owners" | "assembly">): Map<Part, SchemeRead> {
   const unit = unitOf(statements, words);
-  const placed = owned(statements.map((statement) => inUnit(statement, unit)), parts, mentions, words);
-  const lentTo = roundsFor(parts, placed);
+  const scene = sceneOf(parts, statements.map((statement) => inUnit(statement, unit)), mentions, words);
+  const owners = ownersIn(scene, models.owners);
+  const only = onlyLoad(scene);
   const reads = new Map<Part, SchemeRead>();
-  let before: Scheme | null = null;
-  for (const part of parts.filter(({ kind }) => kind === "exercise")) {
-    const pair = pairOf(part, parts);
-    const [first, last] = [pair[0]?.from ?? part.from, Math.max(...pair.map(({ to }) => to))];
-    const within = placed.filter(({ sentence }) => sentence >= first && sentence < last);
-    const here = pair.length > 1 ? shareOf(part, pair, within, mentions, words) : within;
-    const circuit = lentTo(part);
-    const isCircuit = circuit.sets !== undefined || circuit.seconds !== undefined;
-    const own = here.filter((statement) => statement.about !== "circuit" || statement.says.sets === undefined || hasWork(statement.says));
-    const same = sameAs(said.slice(part.from, part.to).join(" | "), openingOf(part, here, said, words), before);
-    const takesAll = hasWork(same);
-    const complete = own.some(({ rank, about }) => rank === "whole" && about !== "ramp-up");
-    const lent: Partial<Scheme> = { ...(isCircuit ? circuit : {}), ...(takesAll ? same : {}) };
-    const own2 = complete || !isCircuit ? own : own.filter(({ rank, says }) => rank !== "part" || circuit.seconds === undefined || says.sets !== undefined || says.seconds !== undefined);
-    const { restSeconds, tempo, load, rpe, rir } = same;
+  const schemes: (Scheme | null)[] = [];
+  scene.exercises.forEach((exercise, place) => {
+    const { part } = exercise;
+    const until = scene.exercises[place + 1]?.turn ?? words.length;
+    const { own, lent } = figuresFor(scene, owners, place, only, until);
+    const { restSeconds, tempo, load, rpe, rir, ...work } = takenOver(words, exercise, until, schemes, scene.exercises, mentions);
     const fixed = Object.fromEntries(Object.entries({ restSeconds, tempo, load, rpe, rir }).filter(([, value]) => value !== undefined));
-    const figures = assemble(own2, complete ? {} : lent, fixed, words);
+    // What nobody says in numbers is counted as it is done.
+    const { sets, ...sided } = doneAloud(own, words, exercise.turn, until);
+    const isUncounted = lent.sets === undefined && work.sets === undefined && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);
+    const figures = assemble(own, placesOf(own, words, models.assembly), { ...sided, ...work, ...lent }, fixed, sets);
     const whole = compose(phrases.filter(({ sentence, about }) => about !== "circuit" && sentence >= part.from && sentence < part.to).map((statement) => inUnit(statement, unit)), {}, {});
-    const read = pair.length > 1 ? figures : agreed(figures, whole, !own2.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined) && lent.sets === undefined);
+    const read = part.pair !== null ? figures : agreed(figures, whole, isUncounted);
     reads.set(part, read);
-    const working: MadeSet | undefined = read.sets.find(({ role }) => role === "working");
-    if (working) before = working.scheme;
-  }
+    schemes.push(read.sets.find(({ role }) => role === "working")?.scheme ?? null);
+  });
   return reads;
 }

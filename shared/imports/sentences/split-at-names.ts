@@ -66,6 +66,14 @@ export function splitBefore(words: readonly Word[], sentences: readonly Span[], 
   });
 }
 
+/** Cuts sentences at words. @param places - in order */
+export function cutAt(sentences: readonly Span[], places: readonly number[]): Span[] {
+  return sentences.flatMap(({ from, to }) => {
+    const edges = [from, ...new Set(places.filter((place) => place > from && place < to))];
+    return edges.map((edge, at) => ({ from: edge, to: edges[at + 1] ?? to }));
+  });
+}
+
 /** A name without the words that lead to it; "bench" or "zottman" right before a name is part of it. */
 function bareName(words: readonly Word[], mention: Mention, last: Mention | null, floor: number): number {
   if (last !== null && !last.isThing && last.to === mention.from) return last.from;

@@ -1,20 +1,14 @@
+import { bucket, worded } from "../learning/feature-names";
 import type { Candidate } from "../order/candidates";
 import { ENOUGH, isCountedFrom, isOnlyAnnounced, isRecap, points, refersTo } from "../order/points";
 import { COOL_DOWN, WARM_UP, WARM_UP_OVER } from "../order/signals";
 import { isMobile, statementsIn, type Indexed } from "../order/speech";
-import { NUMBER_VALUES } from "../../speech";
 
 /** What speaks for a name being the turn to another exercise of the session. */
 
 const NEAR = 8;
 /** So many sentences after a name its figures may come. */
 const REACH = 6;
-
-const worded = (plain: string): string => (plain === "" ? "" : /\d/.test(plain) || NUMBER_VALUES.has(plain) ? "#" : plain);
-const bucket = (value: number, edges: readonly number[]): string => {
-  const at = edges.findIndex((edge) => value <= edge);
-  return at < 0 ? "more" : String(edges[at]);
-};
 
 /** The fields said in some statements, each once. */
 const fieldsIn = (statements: readonly { readonly says: object; readonly about: string }[]): string[] => [...new Set(statements.flatMap(({ says, about }) => Object.keys(says).map((field) => `${about === "circuit" ? "all " : about === "ramp-up" ? "ramp " : ""}${field}`)))];

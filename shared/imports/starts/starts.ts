@@ -1,6 +1,7 @@
 import { decode, scoreOf, type RowModel } from "../learning/row-model";
 import type { Candidate } from "../order/candidates";
 import type { Indexed } from "../order/speech";
+import { contextOf } from "./context";
 import { featuresAt, frameOf } from "./features";
 
 /** What a named exercise is to the session: nothing, or the next one of it. */
@@ -23,9 +24,16 @@ export function rowOf(speech: Indexed): { readonly features: string[][]; readonl
   };
 }
 
-/** Which candidates begin an exercise of the session. */
-export function startsIn(speech: Indexed, model: RowModel): Set<Candidate> {
+/** The same, knowing which begin exercises at first sight, and what figures mean. */
+export function rowAgain(speech: Indexed, first: ReadonlySet<Candidate>): ReturnType<typeof rowOf> {
   const { features, steps } = rowOf(speech);
+  const context = contextOf(speech, first);
+  return { features: features.map((names, at) => [...names, ...(context[at] ?? [])]), steps };
+}
+
+/** Which candidates begin an exercise of the session. @param row - of the speech */
+export function startsIn(speech: Indexed, model: RowModel, row = rowOf(speech)): Set<Candidate> {
+  const { features, steps } = row;
   const labels = decode(features.map((names) => scoreOf(model, names)), steps, model);
   return new Set(speech.candidates.filter((_, at) => labels[at] === START));
 }

@@ -1,4 +1,5 @@
 import { countingIds, type BlockKind, type SetRole } from "../../../shared/episode";
+import { findExercise } from "../../../shared/exercises";
 import { importText, type Imported } from "../../../shared/imports";
 import { speak } from "../../../shared/speech";
 import { parseSetLine } from "../../../shared/training";
@@ -120,7 +121,30 @@ const canonical = ({ role, text }: TrueSet): string => {
 const shown = (sets: readonly TrueSet[]): string => sets.map(({ role, text }) => (role === "ramp-up" ? `ramp ${text}` : text)).join("; ") || "nothing";
 
 /** A title in quotes, whichever way its hyphens and its plural are written; an id as it is. */
-const named = (exercise: string): string => (exercise.startsWith('"') ? exercise.toLowerCase().replace(/-/g, " ").replace(/s"$/, '"') : exercise);
+function named(exercise: string): string {
+  if (!exercise.startsWith('"')) return exercise;
+  return findExercise(exercise.slice(1, -1))?.id ?? exercise.toLowerCase().replace(/-/g, " ").replace(/s"$/, '"');
+}
+
+/**
+ * The block of each exercise wanted: the one of its name, else, between blocks that are certain, the one that stands in its
+ * place under another name. -1 where there is none.
+ */
+export function aligned(wanted: readonly string[], found: readonly string[]): number[] {
+  const places = wanted.map((name) => found.indexOf(name));
+  let floor = -1;
+  places.forEach((place, at) => {
+    if (place >= 0) {
+      floor = Math.max(floor, place);
+      return;
+    }
+    const until = places.slice(at + 1).find((later) => later > floor) ?? found.length;
+    const free = floor + 1 < until && !places.includes(floor + 1) ? floor + 1 : -1;
+    places[at] = free;
+    if (free >= 0) floor = free;
+  });
+  return places;
+}
 
 /** Imports the transcript as captions and holds the draft against the truth. */
 export function scoreTranscript(file: string, name: string): Score {
@@ -134,8 +158,9 @@ export function scoreTranscript(file: string, name: string): Score {
   const counted = truth.exercises.filter(({ sets }) => sets.length > 0);
   const wrong: string[] = [];
   let linesRight = 0;
+  const places = aligned(wanted, found);
   for (const { name: exercise, sets } of counted) {
-    const heard = blocks[found.indexOf(named(exercise))]?.sets ?? [];
+    const heard = blocks[places[wanted.indexOf(named(exercise))] ?? -1]?.sets ?? [];
     const [is, should] = [heard.map(canonical), sets.map(canonical)];
     linesRight += should.filter((line) => is.includes(line)).length;
     if (is.join() !== should.join()) wrong.push(`${exercise}: wanted ${shown(sets)}, got ${shown(heard)}`);

@@ -48,7 +48,7 @@ describe("importText", () => {
   });
 
   it("makes a block of an exercise the catalogue lacks, by the words said", () => {
-    expect(outline(read("okay first up pistol squats three sets of five each side keep your heel down then we've got burpees three sets of ten"))).toEqual([
+    expect(outline(read("okay first up pistol squats three sets of five each side keep your heel down then we've got burpees three sets of ten and that's it for today"))).toEqual([
       "exercise: Pistol squat [3 x 5 each side]", "exercise: Burpee [3 x 10]",
     ]);
   });

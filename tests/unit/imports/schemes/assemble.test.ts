@@ -12,26 +12,39 @@ const reps = (count: number): Said => ({ repsMin: count, repsMax: count });
 const load = (value: number): Said => ({ load: { value, unit: "kg" } });
 const lines = ({ sets }: SchemeRead): string[] => sets.map(({ role, text }) => (role === "ramp-up" ? `ramp ${text}` : text));
 
+/** Places as signs: [ begins a line, + goes on with it, * holds for all lines, - is an aside. */
+const placesIn = (signs: string): number[] => [...signs].map((sign) => "-[+*".indexOf(sign));
+
 describe("set lines from single figures", () => {
-  it.each<readonly [string, readonly Said[], readonly string[]]>([
-    ["sets, reps and a load are one line", [{ sets: 3 }, reps(10), load(60)], ["3 x 10 @ 60 kg"]],
-    ["a figure said twice is the same line", [reps(10), { sets: 3 }, reps(10)], ["3 x 10"]],
-    ["other loads with other reps are lines of one set each", [reps(15), load(100), reps(12), load(120)], ["1 x 15 @ 100 kg", "1 x 12 @ 120 kg"]],
-    ["loads after one figure of reps share it", [reps(5), load(60), load(70), load(80)], ["1 x 5 @ 60 kg", "1 x 5 @ 70 kg", "1 x 5 @ 80 kg"]],
-    ["as many reps as sets are a ladder", [{ sets: 3 }, reps(10), reps(8), reps(6)], ["10/8/6"]],
-    ["what is said once goes with every line", [reps(5), load(60), reps(3), load(80), { restSeconds: 120 }], ["1 x 5 @ 60 kg, rest 2 min", "1 x 3 @ 80 kg, rest 2 min"]],
-    ["the way up is told apart", [{ ...reps(8), ramp: true }, { ...load(40), ramp: true }, { sets: 3 }, reps(5), load(80)], ["ramp 1 x 8 @ 40 kg", "3 x 5 @ 80 kg"]],
-    ["a second scheme without its own count is left out", [{ sets: 3 }, reps(10), reps(20)], ["3 x 10"]],
-    ["sets alone make no line", [{ sets: 3 }], []],
-  ])("%s", (_, said, wanted) => {
-    expect(lines(assemble(figures(...said), {}, {}, []))).toEqual(wanted);
+  it.each<readonly [string, string, readonly Said[], readonly string[]]>([
+    ["sets, reps and a load are one line", "[++", [{ sets: 3 }, reps(10), load(60)], ["3 x 10 @ 60 kg"]],
+    ["a figure said twice is the same line", "[++", [reps(10), { sets: 3 }, reps(10)], ["3 x 10"]],
+    ["other loads with other reps are lines of one set each", "[+[+", [reps(15), load(100), reps(12), load(120)], ["1 x 15 @ 100 kg", "1 x 12 @ 120 kg"]],
+    ["loads after one figure of reps share it", "[+[[", [reps(5), load(60), load(70), load(80)], ["1 x 5 @ 60 kg", "1 x 5 @ 70 kg", "1 x 5 @ 80 kg"]],
+    ["as many reps as sets are a ladder", "[+++", [{ sets: 3 }, reps(10), reps(8), reps(6)], ["10/8/6"]],
+    ["other reps that are no ladder are not taken", "[++", [{ sets: 3 }, reps(10), reps(20)], ["3 x 10"]],
+    ["a range says more than one of its ends", "[++", [{ sets: 3 }, reps(10), { repsMin: 8, repsMax: 10 }], ["3 x 8-10"]],
+    ["what holds for all goes with every line", "[+[+*", [reps(5), load(60), reps(3), load(80), { restSeconds: 120 }], ["1 x 5 @ 60 kg, rest 2 min", "1 x 3 @ 80 kg, rest 2 min"]],
+    ["a rest said last is taken after the sets before it too", "[+[++", [reps(5), load(60), reps(3), load(80), { restSeconds: 120 }], ["1 x 5 @ 60 kg, rest 2 min", "1 x 3 @ 80 kg, rest 2 min"]],
+    ["a count that is the number of lines counts them", "*[+[+", [{ sets: 2 }, reps(10), load(14), reps(8), load(16)], ["1 x 10 @ 14 kg", "1 x 8 @ 16 kg"]],
+    ["a top set and the sets after it keep their counts", "[+[++", [load(140), reps(3), { sets: 3 }, reps(5), load(117.5)], ["1 x 3 @ 140 kg", "3 x 5 @ 117.5 kg"]],
+    ["the way up is told apart", "[+[++", [{ ...reps(8), ramp: true }, { ...load(40), ramp: true }, { sets: 3 }, reps(5), load(80)], ["ramp 1 x 8 @ 40 kg", "3 x 5 @ 80 kg"]],
+    ["an aside is left out", "[+-", [{ sets: 3 }, reps(10), reps(20)], ["3 x 10"]],
+    ["sets alone make no line", "[", [{ sets: 3 }], []],
+  ])("%s", (_, signs, said, wanted) => {
+    expect(lines(assemble(figures(...said), placesIn(signs), {}, {}))).toEqual(wanted);
   });
 
   it("takes what the circuit lends, and tells when no number of sets was heard", () => {
-    expect(lines(assemble(figures(reps(10)), { sets: 4, restSeconds: 30 }, {}, []))).toEqual(["4 x 10, rest 30 s"]);
-    const alone = assemble(figures(reps(10)), {}, {}, []);
+    expect(lines(assemble(figures(reps(10)), placesIn("["), { sets: 4, restSeconds: 30 }, {}))).toEqual(["4 x 10, rest 30 s"]);
+    expect(lines(assemble([], [], { sets: 4, seconds: 40, restSeconds: 20 }, {}))).toEqual(["4 x 40 s, rest 20 s"]);
+    const alone = assemble(figures(reps(10)), placesIn("["), {}, {});
     expect(lines(alone)).toEqual(["1 x 10"]);
     expect(alone.remarks.map(({ why }) => why)).toEqual(["No number of sets was heard; one was written."]);
+  });
+
+  it("lists work that was said and not taken", () => {
+    expect(assemble(figures({ sets: 3 }, reps(10), reps(20)), placesIn("[+-"), {}, {}).remarks.map(({ why, isOpen }) => [why, isOpen])).toEqual([["A second scheme for the same exercise; the first one was taken.", true]]);
   });
 });
 

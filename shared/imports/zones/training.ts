@@ -1,0 +1,21 @@
+import type { BlockKind } from "../../episode";
+import type { Example } from "../learning/train";
+import type { MarkedTranscript } from "../learning/transcript";
+import type { Indexed } from "../order/speech";
+import { rowOf, ZONES } from "./zones";
+
+const MARKED = ["warm-up", "cool-down", "closing"] as const;
+
+/** The parts of a transcript by its marks; none where the head tells of parts that are not marked, or the other way round. */
+export function zoneExamples(file: string, turns: MarkedTranscript["turns"], speech: Indexed): Example[] {
+  const [head = ""] = file.split(/\n---\n/);
+  const says = (part: string): string => new RegExp(`^${part}: (.*)$`, "m").exec(head)?.[1] ?? "";
+  if (says("opening") === "" || MARKED.some((part) => (says(part) === "yes") !== turns.some(({ to }) => to === part))) return [];
+  const zoneAt = (word: number): BlockKind => {
+    const mark = turns.findLast(({ at }) => at <= word);
+    if (!mark) return "opening";
+    return ZONES.find((zone) => zone === mark.to) ?? "exercise";
+  };
+  const row = rowOf(speech);
+  return [{ ...row, labels: speech.sentences.map(({ from, to }) => ZONES.indexOf(zoneAt(Math.floor((from + to - 1) / 2)))) }];
+}
