@@ -7,6 +7,8 @@ import type { Span, Word } from "../types";
 const WITH: Readonly<Record<string, string>> = { dumbbell: "dumbbell", kettlebell: "kettlebell", bell: "kettlebell", barbell: "barbell", cable: "cable", pulley: "cable", band: "band", sandbag: "sandbag", landmine: "landmine", sled: "sled" };
 const SEAT = /^(?:chair|sofa|couch|stool|box|bench|bed|seat)$/;
 const RAISED = /^(?:counter|countertop|worktop|chair|sofa|couch|table|bench|box|step|desk|windowsill|railing)$/;
+/** Where hands are put for nothing else. */
+const TOP = /^(?:counter|countertop|worktop|windowsill|railing|wall)$/;
 const IRON = /^(?:barbell|bar|rack|kilo|kilos|kg|pound|pounds|lb|lbs|belt|plate|plates)$/;
 
 /** So many words after and before a name its equipment may be said. */
@@ -74,9 +76,11 @@ const ALIKE: Readonly<Record<string, string>> = { ...WITH, sitting: "seated", si
 
 /** So many words before the turn's name, and after it, are looked at. */
 const [LOOK_BACK, LOOK_ON] = [16, 16];
+/** Before a bare word the whole turn to it counts: "fetch your band, loop it round the handle, and row". */
+const LOOK_FAR = 40;
 
 /** How far from a name the words are that stand around it, each once; those of an alternative are left out. */
-function around(words: readonly Word[], { from, to }: Span, floor: number, until: number): Map<string, number> {
+function around(words: readonly Word[], { from, to }: Span, floor: number, until: number, bare: boolean): Map<string, number> {
   const found = new Map<string, number>();
   const note = (at: number, away: number): void => {
     const plain = nameWord(words[at]?.plain ?? "");
@@ -84,7 +88,7 @@ function around(words: readonly Word[], { from, to }: Span, floor: number, until
     const before = words.slice(Math.max(0, at - 5), at).map(({ plain: other }) => other);
     if (word !== "" && !before.some((other) => OTHERWISE.test(other)) && away < (found.get(word) ?? Infinity)) found.set(word, away);
   };
-  for (let at = Math.max(floor, from - LOOK_BACK); at < from; at += 1) note(at, from - at + 2);
+  for (let at = Math.max(floor, from - (bare ? LOOK_FAR : LOOK_BACK)); at < from; at += 1) note(at, from - at + 2);
   for (let at = to; at < Math.min(until, to + LOOK_ON); at += 1) note(at, at - to);
   return found;
 }
@@ -111,8 +115,12 @@ export function variantOf(name: Name, span: Span, words: readonly Word[], floor:
   const core = name.words.filter((word) => word !== "barbell");
   const leads = (place: RegExp): boolean => after.some((word, at) => place.test(word) && after.slice(0, at).some((other) => /^(?:to|on|onto|from|off|at|against|into)$/.test(other)));
   if (core.includes("squat") && core.length === 1 && leads(SEAT) && after.includes("to")) return byId("squat-to-box") ?? name;
-  if (name.exercise?.id === "push-up" && leads(RAISED)) return byId("incline-push-up") ?? name;
-  const full = fuller(core, around(words, span, floor, until), core.length === 1 && name.exercise === null);
+  const isRaised = leads(RAISED) || words.slice(floor, span.from).some(({ plain }) => TOP.test(plain));
+  if (name.exercise?.id === "push-up" && isRaised) return byId("incline-push-up") ?? name;
+  const near = words.slice(Math.max(floor, span.from - BEFORE), Math.min(until, span.to + BEFORE)).map(({ plain }) => plain).join(" ");
+  if (name.exercise?.id === "biceps-curl" && /\b(?:straight|ez|easy|curl) bar\b/.test(near)) return byId("barbell-curl") ?? name;
+  const isBare = core.length === 1 && name.exercise === null;
+  const full = fuller(core, around(words, span, floor, until, isBare), isBare);
   if (full !== null && full.exercise !== name.exercise) return full;
   // "We're rowing" at a cable, or with a band, is no rowing machine.
   const rowed = name.exercise?.id === "easy-row" && core.join() === "rowing" ? equipment(words, span).find((each) => SAID_ALONE.row?.[each] !== undefined) : undefined;

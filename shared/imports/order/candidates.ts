@@ -24,7 +24,7 @@ export interface Candidate {
 const text = (words: readonly Word[], from: number, to: number): string => words.slice(from, to).map(({ plain }) => plain).filter((plain) => plain !== "").join(" ");
 
 /** Words that tell how an exercise is done and do not make another of it. */
-const NEUTRAL = new Set("righto alright yeah okay ones rest exercise exercises movement move station number block round thing today morning evening more mean heavy light lighter slow paused pause tempo basic regular standard normal classic simple plain good proper deep full quick controlled strict nice big clean easy hard beautiful lovely favourite favorite famous trusty actual main working same other loaded weighted few little great solid perfect amazing fun tough nasty old usual horrible dreaded wonderful".split(" "));
+const NEUTRAL = new Set("time times school superset top pair tri finisher second third last next ladder righto alright yeah okay ones rest exercise exercises movement move station number block round thing today morning evening more mean heavy light lighter slow paused pause tempo basic regular standard normal classic simple plain good proper deep full quick controlled strict nice big clean easy hard beautiful lovely favourite favorite famous trusty actual main working same other loaded weighted few little great solid perfect amazing fun tough nasty old usual horrible dreaded wonderful".split(" "));
 
 /** Things an exercise is done with or on; with one of them before it, it is another exercise. */
 const THINGS = new Set("bench box band cable dumbbell kettlebell barbell plate ring wall floor chair ball bar machine sandbag landmine strap sofa step".split(" "));

@@ -62,9 +62,11 @@ function joined(statements: readonly PlacedStatement[]): Partial<Scheme> {
 }
 
 /** Is a figure an exercise's own: said in its time and not of others only, or said elsewhere of it alone? */
-export function isOwn({ exercises, statements }: Scene, owners: readonly (readonly number[])[], at: number, place: number): boolean {
+export function isOwn({ exercises, statements, zoneOf }: Scene, owners: readonly (readonly number[])[], at: number, place: number): boolean {
   const holds = owners[at] ?? [];
-  return homeOf(exercises, statements[at]?.from ?? 0) === place ? holds.length === 0 || holds.includes(place) : holds.length === 1 && holds[0] === place;
+  // What the stretches at the end are told is none of the last exercise's.
+  const isLoose = holds.length === 0 && zoneOf(statements[at]?.sentence ?? 0) === "exercise";
+  return homeOf(exercises, statements[at]?.from ?? 0) === place ? isLoose || holds.includes(place) : holds.length === 1 && holds[0] === place;
 }
 
 /** Exercises that take one weight at a time, however many lie about. */
