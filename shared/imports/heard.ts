@@ -9,7 +9,7 @@ import { saidBy } from "./roles/said";
 import { rolesOf, rowOf, taggedBy, withContext, type Row, type Tagged } from "./roles/tagger";
 import type { Statement } from "./schemes/statement";
 import { rowAgain, startsIn } from "./starts/starts";
-import { turnsIn } from "./turns/turns";
+import { inOrder, turnsIn } from "./turns/turns";
 import type { Span, Word } from "./types";
 import { zonesIn } from "./zones/zones";
 
@@ -64,7 +64,7 @@ export function firstReading(words: readonly Word[], sentences: readonly Span[],
 }
 
 /** The words at which exercises of the session begin. */
-export const beginsOf = (starts: ReadonlySet<Candidate>): number[] => [...starts].map(({ span }) => span.from).sort((a, b) => a - b);
+export const beginsOf = (starts: ReadonlySet<Candidate>): number[] => inOrder(starts).map(({ span }) => span.from);
 
 /** The speech with its figures as they are understood at second sight. */
 export const speechAgain = (speech: Speech, heard: Heard, row: Row, roles: readonly number[]): Indexed => indexed({ ...speech, statements: statementsOf(heard, taggedBy(row, roles), speech.sentences) });

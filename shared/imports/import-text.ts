@@ -6,7 +6,7 @@ import { trainedModels } from "./learning/models";
 import { namesIn, type Mention } from "./names/find";
 import { readNotes } from "./notes/read-notes";
 import { runningOrder } from "./order/order";
-import type { Part } from "./order/speech";
+import { sentenceAt, type Part } from "./order/speech";
 import { measurePace } from "./pace";
 import { tokensOf } from "./schemes/figures";
 import { readSchemes, unitOf, type PlacedStatement } from "./schemes/read-schemes";
@@ -35,7 +35,7 @@ function countedNames(words: readonly Word[], sentences: readonly Span[], mentio
     const count = tokens.at(-1);
     const value = count?.value ?? 0;
     if (!count || !Number.isInteger(value) || value < FEWEST_REPS || value > 100 || NO_COUNT.test(tokens.at(-2)?.text ?? "")) return [];
-    return [{ says: { repsMin: value, repsMax: value }, rank: "part", about: "working", either: false, remark: null, from: count.at, to: to - 1, sentence: sentences.findLastIndex(({ from: start }) => start <= count.at) }];
+    return [{ says: { repsMin: value, repsMax: value }, rank: "part", about: "working", either: false, remark: null, from: count.at, to: to - 1, sentence: sentenceAt({ sentences }, count.at) }];
   });
 }
 

@@ -1,6 +1,6 @@
 import { bucket, worded } from "../learning/feature-names";
 import { kindOf } from "../owners/scene";
-import type { Ordered } from "../schemes/compose";
+import { hasWork, type Ordered } from "../schemes/compose";
 import type { Word } from "../types";
 
 /** What speaks for a figure beginning a set line of its exercise, belonging to the one before, or holding for all of them. */
@@ -25,18 +25,23 @@ export function featuresOf(own: readonly Ordered[], words: readonly Word[]): str
     const repeat = `${before.length === 0 ? "new" : twin ? "twin" : "other"}${after.length === 0 ? "" : after.some((place) => values[place] === values[at]) ? " twin" : " other"}`;
     const since = before.length === 0 ? "none" : bucket(at - (before.at(-1) ?? 0), [1, 2, 3, 5]);
     const between = last ? words.slice(last.to + 1, statement.from).flatMap(({ plain }) => (CUES.has(plain) ? [plain] : [])) : [];
-    const sum = own.length;
     // "Three back-off sets of eight", "then fifty for five": a count, or a weight, that leads to the next work.
-    const isWork = (other: Ordered | undefined): boolean => other !== undefined && (other.says.repsMin !== undefined || other.says.seconds !== undefined || other.says.meters !== undefined || other.says.amrap !== undefined);
+    const isWork = (other: Ordered | undefined): boolean => other !== undefined && hasWork(other.says);
     const joint = next ? words.slice(statement.to + 1, next.from).map(({ plain }) => plain).find((plain) => /^(?:of|for|at|with|by|x|do|get)$/.test(plain)) ?? "none" : "last";
     const worked = own.slice(0, at).some(isWork);
-    const lineHas = (other: string): boolean => { for (let back = at - 1; back >= 0; back -= 1) { if (kinds[back] === other) return true; if (isWork(own[back]) && isWork(statement) && back < at - 1) break; } return false; };
+    const lineHas = (other: string): boolean => {
+      for (let back = at - 1; back >= 0; back -= 1) {
+        if (kinds[back] === other) return true;
+        if (isWork(own[back]) && isWork(statement) && back < at - 1) return false;
+      }
+      return false;
+    };
     const leads = `${isWork(next)} ${joint} ${worked} ${ahead}`;
     const out = [
       `leads=${kind} ${leads}`, `leads=${kind} ${joint} ${worked} ${repeat}`, `after work=${kind} ${isWork(last)} ${worked}`, `line=${kind} ${lineHas("sets")} ${lineHas("load")} ${worked}`,
       `k=${kind}`, `k-1=${kindAt(at - 1)} ${kind}`, `k-2=${kindAt(at - 2)} ${kindAt(at - 1)} ${kind}`, `k+1=${kind} ${kindAt(at + 1)}`, `k+2=${kind} ${kindAt(at + 1)} ${kindAt(at + 2)}`, `k-1+1=${kindAt(at - 1)} ${kind} ${kindAt(at + 1)}`,
       `rep=${kind} ${repeat}`, `rep=${kind} ${repeat} ${gap}`, `since=${kind} ${since} ${twin}`, `gap=${kind} ${gap}`, `ahead=${kind} ${ahead}`, `gap=${kindAt(at - 1)} ${kind} ${gap}`, `ahead=${kind} ${kindAt(at + 1)} ${ahead}`,
-      `rank=${kind} ${bucket(at, [0, 1, 2, 4, 8])}`, `sum=${kind} ${bucket(sum, [2, 3, 4, 6, 9])}`, `others=${kind} ${bucket(same.length, [0, 1, 2, 4])}`,
+      `rank=${kind} ${bucket(at, [0, 1, 2, 4, 8])}`, `sum=${kind} ${bucket(own.length, [2, 3, 4, 6, 9])}`, `others=${kind} ${bucket(same.length, [0, 1, 2, 4])}`,
       `value=${kind} ${bucket(statement.says.sets ?? statement.says.repsMin ?? 0, [0, 1, 2, 3, 5, 8, 12])}`,
       `w-1=${kind} ${word(statement.from - 1)}`, `w-2=${kind} ${word(statement.from - 2)} ${word(statement.from - 1)}`, `w+1=${kind} ${word(statement.to + 1)}`, `w+2=${kind} ${word(statement.to + 1)} ${word(statement.to + 2)}`,
       `pause=${kind} ${bucket(Math.max(0, ...words.slice((last?.to ?? statement.from) + 1, statement.from + 1).map(({ pause }) => pause)), [0, 1.2, 8])}`,

@@ -75,7 +75,7 @@ function setsIn(words: readonly Word[], span: Span, text: string): { readonly li
   const trimmed = text.replace(/[.;]$/, "");
   if (/\d/.test(trimmed) && parseSetLine(trimmed).ok) return { lines: [trimmed], whole: true };
   const statements = statementsIn(corrected(tokensOf(words, span.from, span.to, new Set(), new Set()))).map((statement) => ({ ...statement, sentence: 0 }));
-  return { lines: compose(statements, {}, {}).sets.map((set) => set.text), whole: false };
+  return { lines: compose(statements).sets.map((set) => set.text), whole: false };
 }
 
 /** Notes to blocks. Every word stands in a title, a set line or a line of the block; bullets and numbers of lists are listed. */

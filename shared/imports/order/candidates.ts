@@ -1,6 +1,7 @@
 import type { Mention } from "../names/find";
 import { JOINING } from "../names/find";
 import { NAME_WORDS, nameWord, singular, type Name } from "../names/lexicon";
+import { plainIn } from "../source/words";
 import type { Span, Word } from "../types";
 import { introduction, isInPassing } from "./signals";
 
@@ -21,7 +22,7 @@ export interface Candidate {
   readonly takenBack: boolean;
 }
 
-const text = (words: readonly Word[], from: number, to: number): string => words.slice(from, to).map(({ plain }) => plain).filter((plain) => plain !== "").join(" ");
+const text = (words: readonly Word[], from: number, to: number): string => plainIn(words, from, to).join(" ");
 
 /** Words that tell how an exercise is done and do not make another of it. */
 const NEUTRAL = new Set("time times school superset top pair tri finisher second third last next ladder righto alright yeah okay ones rest exercise exercises movement move station number block round thing today morning evening more mean heavy light lighter slow paused pause tempo basic regular standard normal classic simple plain good proper deep full quick controlled strict nice big clean easy hard beautiful lovely favourite favorite famous trusty actual main working same other loaded weighted few little great solid perfect amazing fun tough nasty old usual horrible dreaded wonderful".split(" "));

@@ -13,7 +13,7 @@ function isStill(candidate: Candidate, last: Candidate): boolean {
 }
 
 /** The word at which the speaker turns to an exercise. */
-const turnTo = ({ turns }: Speech, candidate: Candidate): number => turns.get([...turns.keys()].find(({ span }) => span.from === candidate.span.from) ?? candidate) ?? candidate.span.from;
+const turnTo = ({ turns }: Speech, { span }: Candidate): number => turns.get(span.from) ?? span.from;
 
 /** Names that begin blocks, where the warm-up begins and where the cool-down does; before the closing is looked for. */
 function openings(speech: Indexed): Opened[] {
@@ -23,7 +23,7 @@ function openings(speech: Indexed): Opened[] {
   const inTurn = new Set(candidates.filter((candidate) => candidate.paired && starts.has(candidate)).map(({ sentence }) => sentence));
   const named = candidates.filter((candidate) => (starts.has(candidate) || (candidate.paired && inTurn.has(candidate.sentence))) && !begun.has(candidate.name.title) && begun.add(candidate.name.title));
   const mains = named.filter((candidate, at) => (named[at - 1] === undefined || !isStill(candidate, named[at - 1] as Candidate)) && (named[at + 1] === undefined || !narrows(named[at + 1] as Candidate, candidate, speech)));
-  const opened: Opened[] = mains.map((candidate, at) => ({ sentence: sentenceAt(speech, turnTo(speech, candidate)), kind: "exercise", candidate: { ...candidate, name: variantOf(candidate.name, candidate.span, speech.words, Math.min(turnTo(speech, candidate), candidate.span.from), mains[at + 1] ? turnTo(speech, mains[at + 1] as Candidate) : speech.words.length) } }));
+  const opened: Opened[] = mains.map((candidate, at) => ({ sentence: sentenceAt(speech, turnTo(speech, candidate)), kind: "exercise", candidate: { ...candidate, name: variantOf(candidate.name, candidate.span, speech.words, turnTo(speech, candidate), mains[at + 1] ? turnTo(speech, mains[at + 1] as Candidate) : speech.words.length) } }));
   const first = mains[0]?.sentence ?? sentences.length;
   const last = mains.at(-1)?.sentence ?? -1;
   const warm = zones.indexOf("warm-up");
@@ -51,9 +51,8 @@ export function runningOrder(given: Speech): Part[] {
   const listed = fromLists(speech, opened);
   if (listed.length > 0) opened = [...opened, ...listed].sort((a, b) => a.sentence - b.sentence);
   const lastOpened = opened.at(-1)?.sentence ?? 0;
-  const farewell = speech.zones.findIndex((zone, number) => zone === "closing" && number > lastOpened);
-  const closing = farewell < 0 ? null : farewell;
-  const marks: Opened[] = closing === null ? opened : [...opened.filter(({ sentence }) => sentence < closing), { sentence: closing, kind: "closing", candidate: null }];
+  const closing = speech.zones.findIndex((zone, number) => zone === "closing" && number > lastOpened);
+  const marks: Opened[] = closing < 0 ? opened : [...opened.filter(({ sentence }) => sentence < closing), { sentence: closing, kind: "closing", candidate: null }];
   const parts: Part[] = [];
   const starts = marks.map(({ sentence }, at) => (marks[at - 1]?.sentence === sentence ? sentence : ledFrom(said, sentence, marks[at - 1]?.sentence ?? -1)));
   const head = starts[0] ?? sentences.length;
@@ -68,7 +67,7 @@ export function runningOrder(given: Speech): Part[] {
     const leads = starts[at + 1] === start;
     const from = follows ? start + 1 : start;
     const to = leads ? (follows ? from : start + 1) : Math.max(from, starts[at + 1] ?? sentences.length);
-    parts.push({ from, to, kind, title: candidate && !candidate.name.exercise ? candidate.name.title : "", exercise: candidate?.name.exercise ?? null, named: candidate && !candidate.listed && !candidate.paired ? candidate.span.from : null, begins: candidate ? { turn: follows ? candidate.span.from : Math.min(turnTo(speech, candidate), candidate.span.from), name: candidate.span.from } : null, said: candidate?.name.words.join(" ") ?? "", pair: candidate?.paired === true && (follows || leads) ? start : null });
+    parts.push({ from, to, kind, title: candidate && !candidate.name.exercise ? candidate.name.title : "", exercise: candidate?.name.exercise ?? null, named: candidate && !candidate.listed && !candidate.paired ? candidate.span.from : null, begins: candidate ? { turn: follows ? candidate.span.from : turnTo(speech, candidate), name: candidate.span.from } : null, said: candidate?.name.words.join(" ") ?? "", pair: candidate?.paired === true && (follows || leads) ? start : null });
   });
   return parts;
 }

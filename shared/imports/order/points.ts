@@ -64,9 +64,6 @@ export function refersTo(candidate: Candidate, open: Candidate): boolean {
   return candidate.name.words.length < open.name.words.length + 1 && candidate.name.words.every((word) => own.has(word) || open.name.letters.includes(word));
 }
 
-/** "Dumb-bell bench press, flat bench": a second name right after the first, which says no more. */
-export const isApposition = (candidate: Candidate, open: Candidate): boolean => candidate.sentence === open.sentence && candidate.span.from <= open.span.to;
-
 /** "Round two, squats": a short name of one that was done, and nothing is counted for it. */
 export const isRecap = (speech: Indexed, at: number, done: readonly Candidate[]): boolean => {
   const candidate = speech.candidates[at] as Candidate;

@@ -31,8 +31,8 @@ export interface Speech {
   readonly phrases: readonly (Statement & { readonly sentence: number })[];
   /** The candidates that begin an exercise of the session. */
   readonly starts: ReadonlySet<Candidate>;
-  /** The word at which the speaker turns to each of them. */
-  readonly turns: ReadonlyMap<Candidate, number>;
+  /** The word at which the speaker turns to each of them, by the word its name begins at. */
+  readonly turns: ReadonlyMap<number, number>;
   /** The part of an episode each sentence belongs to. */
   readonly zones: readonly BlockKind[];
   /** Seconds of silence after each sentence; 0 where unknown. */

@@ -1,12 +1,11 @@
 import type { Mention } from "../names/find";
 import { nameWord } from "../names/lexicon";
 import type { Ordered } from "../schemes/compose";
+import { plainIn } from "../source/words";
 import type { Span, Word } from "../types";
 import type { Turned } from "./turned";
 
 /** Names that lay claim to a figure: "ten on the press", "for the curls I've got thirties". */
-
-export const plainIn = (words: readonly Word[], from: number, to: number): string[] => words.slice(Math.max(0, from), to).flatMap((word) => (word.plain === "" ? [] : [word.plain]));
 
 /** So many words from a figure its exercise may be named, when "for" or "on" leads to the name. */
 const REACH = 6;

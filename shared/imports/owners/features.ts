@@ -1,7 +1,8 @@
 import { bucket, worded } from "../learning/feature-names";
 import type { Ordered } from "../schemes/compose";
 import type { Span } from "../types";
-import { APART, claimOf, plainIn } from "./claims";
+import { plainIn } from "../source/words";
+import { APART, claimOf } from "./claims";
 import { OWN_SETS, type Reckoned, type Scene } from "./scene";
 import type { Turned } from "./turned";
 

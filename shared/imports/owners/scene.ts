@@ -1,3 +1,4 @@
+import { aboutWord } from "../learning/feature-names";
 import type { Mention } from "../names/find";
 import { nameWord } from "../names/lexicon";
 import type { Part } from "../order/speech";
@@ -12,7 +13,7 @@ import type { Turned } from "./turned";
 /** What a figure says, and of which sets. */
 export function kindOf({ says, about }: Ordered): string {
   const field = (Object.keys(says) as (keyof Scheme)[]).filter((each) => each !== "repsMax")[0] ?? "nothing";
-  return about === "ramp-up" ? `ramp ${field}` : about === "circuit" ? `all ${field}` : field;
+  return `${aboutWord(about)}${field}`;
 }
 
 /** Everything the features are drawn from. */

@@ -55,7 +55,7 @@ export function ownerExamples(scene: Scene, truth: readonly TrueExercise[]): Exa
     const byKind = new Map<string, number[]>();
     for (const at of right) {
       if (statements[at]?.about === "circuit") continue;
-      const name = `${(all.kinds[at] ?? "").replace(/^all /, "")} ${JSON.stringify(statements[at]?.says)}`;
+      const name = `${all.kinds[at] ?? ""} ${JSON.stringify(statements[at]?.says)}`;
       byKind.set(name, [...(byKind.get(name) ?? []), at]);
     }
     for (const list of byKind.values()) {
@@ -64,7 +64,7 @@ export function ownerExamples(scene: Scene, truth: readonly TrueExercise[]): Exa
       if (local.length > 0) local.forEach(mark);
       else if (!Object.keys(statements[list[0] ?? 0]?.says ?? {}).some((field) => taken[place]?.has(field))) {
         const away = (at: number): number => { const { from } = statements[at] as Ordered; const { turn } = exercises[place] as Turned; return from < turn ? turn - from : from - (exercises[place + 1]?.turn ?? turn); };
-        const [best] = list.filter((at) => Math.abs((all.homes[at] ?? 0) - place) <= APART || (all.homes[at] ?? 0) < 0 || statements[at]?.about === "circuit").sort((a, b) => away(a) - away(b));
+        const [best] = list.filter((at) => Math.abs((all.homes[at] ?? 0) - place) <= APART || (all.homes[at] ?? 0) < 0).sort((a, b) => away(a) - away(b));
         if (best !== undefined) mark(best);
       }
     }

@@ -1,13 +1,12 @@
 import type { Scheme } from "../../training";
-import { made, type MadeSet, type SchemeRead } from "./compose";
+import { made, WORK_FIELDS, type MadeSet, type SchemeRead } from "./compose";
 
 /** Two readings of one exercise brought together: of its single figures, and of whole phrases. */
 
-const WORK = ["repsMin", "repsMax", "reps", "seconds", "meters", "amrap"] as const;
 /** What one reading may have missed. */
 const EXTRAS = ["restSeconds", "load", "eachSide", "tempo", "rir", "rpe"] as const;
 
-const isSameWork = (a: Scheme, b: Scheme): boolean => a.sets === b.sets && WORK.every((field) => JSON.stringify(a[field]) === JSON.stringify(b[field]));
+const isSameWork = (a: Scheme, b: Scheme): boolean => a.sets === b.sets && WORK_FIELDS.every((field) => JSON.stringify(a[field]) === JSON.stringify(b[field]));
 
 const working = ({ sets }: SchemeRead): MadeSet[] => sets.filter(({ role }) => role === "working");
 

@@ -1,6 +1,6 @@
 import { ASIDE, BEGINS, FOR_ALL } from "../assembly/assembly";
 import type { Scheme } from "../../training";
-import { hasWork, made, type MadeSet, type Ordered, type SchemeRead } from "./compose";
+import { hasWork, made, pickWork, settled, WORK_FIELDS, type MadeSet, type Ordered, type SchemeRead } from "./compose";
 
 /** Set lines from single figures, each with its place: it begins a line, goes on with it, holds for all, or is an aside. */
 
@@ -13,8 +13,8 @@ interface Line {
   readonly base: Ordered[];
 }
 
-const WORK = ["repsMin", "repsMax", "reps", "seconds", "meters", "amrap"] as const;
-const workOf = (says: Partial<Scheme>): Partial<Scheme> => Object.fromEntries(WORK.filter((field) => says[field] !== undefined).map((field) => [field, says[field]]));
+/** A scheme without what one set consists of. */
+const withoutWork = (says: Partial<Scheme>): Partial<Scheme> => Object.fromEntries(Object.entries(says).filter(([field]) => !(WORK_FIELDS as readonly string[]).includes(field)));
 
 /** Adds what a figure says to a line; what it says already stays, but for "in each hand" and for reps that change from set to set. */
 function add(line: Line, statement: Ordered): void {
@@ -100,12 +100,6 @@ function raised(lines: readonly Line[]): Line[] {
   });
 }
 
-/** Effort stated twice must agree; where it does not, the reps in reserve are what the viewer can feel. */
-function settled(scheme: Scheme): Scheme {
-  if (scheme.rpe === undefined || scheme.rir === undefined || made("working", scheme) !== null) return scheme;
-  return Object.fromEntries(Object.entries(scheme).filter(([field]) => field !== "rpe"));
-}
-
 const uncounted = "No number of sets was heard; one was written.";
 const workless = "A number of sets was heard, but not what one set is.";
 const unfit = "The figures do not make a set line together.";
@@ -139,25 +133,25 @@ export function assemble(statements: readonly Ordered[], places: readonly number
   for (const line of [...lines.filter(({ role }) => role === "ramp-up"), ...placed.filter(({ role }) => role === "ramp-up")]) if (hasWork(line.says)) put(line, { sets: 1, ...line.says }, null);
   const working = placed.filter(({ role }) => role === "working");
   if (working.length === 0 && (hasWork(lent) || hasWork(all)) && (lent.sets ?? all.sets ?? lent.reps) !== undefined) working.push({ role: "working", says: {}, ladder: [], base: [] });
-  const lentWork = workOf(lent);
-  const { sets: lentSets, ...lentMore } = Object.fromEntries(Object.entries(lent).filter(([field]) => !(WORK as readonly string[]).includes(field))) as Partial<Scheme>;
+  const lentWork = pickWork(lent);
+  const { sets: lentSets, ...lentMore } = withoutWork(lent);
   const { sets: total, ...allMore } = all;
   // A rest told with one set is taken after those before it as well.
   for (let at = working.length - 2; at >= 0; at -= 1) {
     const [line, next] = [working[at] as Line, working[at + 1] as Line];
     if (line.says.restSeconds === undefined && next.says.restSeconds !== undefined) line.says = { ...line.says, restSeconds: next.says.restSeconds };
   }
-  let last: Partial<Scheme> = hasWork(all) ? workOf(all) : lentWork;
+  let last: Partial<Scheme> = hasWork(all) ? pickWork(all) : lentWork;
   for (const line of working) {
     // A line that tells only its weight has the work of the one before.
-    const work = hasWork(line.says) ? workOf(line.says) : last;
+    const work = hasWork(line.says) ? pickWork(line.says) : last;
     last = work;
     const { sets: own, ...more } = line.says;
     if (!hasWork(work)) {
       for (const statement of line.base) remarks.push({ statement, why: own === undefined ? (statement.remark ?? unfit) : workless, isOpen: true });
       continue;
     }
-    const scheme = plausible({ ...lentMore, ...fixed, ...(hasWork(line.says) ? Object.fromEntries(Object.entries(allMore).filter(([field]) => !(WORK as readonly string[]).includes(field))) : allMore), ...more, ...work });
+    const scheme = plausible({ ...lentMore, ...fixed, ...(hasWork(line.says) ? withoutWork(allMore) : allMore), ...more, ...work });
     const isLadder = line.ladder.length > 1 && (own ?? total ?? line.ladder.length) === line.ladder.length;
     if (isLadder) {
       const { repsMin: _, repsMax: __, ...rest } = scheme;

@@ -16,12 +16,14 @@ export interface SchemeRead {
   readonly remarks: readonly { readonly statement: Statement; readonly why: string; readonly isOpen: boolean }[];
 }
 
-const WORK_FIELDS = ["repsMin", "repsMax", "reps", "seconds", "meters", "amrap"] as const;
+/** The fields that say what one set consists of. */
+export const WORK_FIELDS = ["repsMin", "repsMax", "reps", "seconds", "meters", "amrap"] as const;
 
 /** Does it say what one set consists of? */
 export const hasWork = (says: Partial<Scheme>): boolean => WORK_FIELDS.some((field) => says[field] !== undefined);
 
-const pickWork = (says: Partial<Scheme>): Partial<Scheme> => Object.fromEntries(WORK_FIELDS.filter((field) => says[field] !== undefined).map((field) => [field, says[field]]));
+/** What one set consists of, and nothing else. */
+export const pickWork = (says: Partial<Scheme>): Partial<Scheme> => Object.fromEntries(WORK_FIELDS.filter((field) => says[field] !== undefined).map((field) => [field, says[field]]));
 
 /** A held position of a few seconds is a pause within a rep. */
 const SHORTEST_BOUT = 8;
@@ -55,7 +57,7 @@ function extrasFor(whole: readonly Ordered[], extras: readonly Ordered[]): { rea
 }
 
 /** Effort stated twice must agree; where it does not, the reps in reserve are what the viewer can feel. */
-function settled(scheme: Scheme): Scheme {
+export function settled(scheme: Scheme): Scheme {
   if (scheme.rpe === undefined || scheme.rir === undefined || made("working", scheme) !== null) return scheme;
   return Object.fromEntries(Object.entries(scheme).filter(([field]) => field !== "rpe"));
 }
@@ -63,10 +65,8 @@ function settled(scheme: Scheme): Scheme {
 /**
  * Set lines from the statements of one block.
  * @param statements - in order; `sentence` tells which belong together
- * @param lent - what the whole circuit, or "same again", lends to a block that does not say it itself
- * @param fixed - what is said of this very block by reference: "same rest as before"
  */
-export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, fixed: Partial<Scheme>): SchemeRead {
+export function compose(statements: readonly Ordered[]): SchemeRead {
   const remarks: { statement: Statement; why: string; isOpen: boolean }[] = [];
   const sets: MadeSet[] = [];
   const ramps = statements.filter(({ about, rank }) => about === "ramp-up" && rank === "whole");
@@ -100,7 +100,7 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
   if (steps.length > 1 && wholes.length === 0) {
     // Sets that differ in weight: what else is said goes with each of them.
     const { says } = extrasFor(steps, forWork.filter(({ says: { load } }) => load === undefined));
-    for (const step of steps) add("working", [step], { ...fixed, ...says, ...step.says });
+    for (const step of steps) add("working", [step], { ...says, ...step.says });
     return { sets, remarks };
   }
   for (const statement of extras.filter(({ says }) => Object.keys(says).length === 0)) remarks.push({ statement, why: statement.remark ?? "", isOpen: true });
@@ -120,13 +120,12 @@ export function compose(statements: readonly Ordered[], lent: Partial<Scheme>, f
     const counts = works.filter((each) => each !== bouts);
     const work = counts.find(({ sentence }) => sentence === counted?.sentence) ?? counts[0];
     base = [...(counted ? [counted] : []), ...(work && work !== counted ? [work] : [])];
-    scheme = { ...(hasWork(work?.says ?? {}) ? {} : pickWork(lent)), ...(lent.sets === undefined ? {} : { sets: lent.sets }), ...work?.says, ...(counted?.says.sets === undefined ? {} : { sets: counted.says.sets }) };
+    scheme = { ...work?.says, ...(counted?.says.sets === undefined ? {} : { sets: counted.says.sets }) };
   }
   const others = wholes.slice(1).filter(({ says }) => JSON.stringify(says) !== JSON.stringify(first?.says));
   const { says, used } = extrasFor(base, forWork.filter((extra) => !others.includes(ownerOf(extra) ?? extra) && !isOfOther(extra, base, statements)));
-  if (base.length > 0 || lent.sets !== undefined) {
-    const rest = lent.restSeconds !== undefined ? { restSeconds: lent.restSeconds } : {};
-    const complete = { ...rest, ...fixed, ...says, ...scheme };
+  if (base.length > 0) {
+    const complete = { ...says, ...scheme };
     if (hasWork(complete) && (complete.sets !== undefined || complete.emomMinutes !== undefined || complete.reps !== undefined)) {
       if (add("working", base, complete)) used.concat(base).forEach((statement) => statement.remark !== null && remarks.push({ statement, why: statement.remark, isOpen: false }));
     } else if (hasWork(complete)) {

@@ -24,7 +24,7 @@ export type PlacedStatement = Ordered;
 function takenOver(words: readonly Word[], turned: Turned, until: number, read: readonly (Scheme | null)[], exercises: readonly Turned[], mentions: readonly Mention[]): Partial<Scheme> {
   const out: Partial<Scheme> = {};
   for (const { fields, from, to } of sameIn(words, turned.turn, until)) {
-    const leads = (word: number): boolean => /^(?:as|like|with)$/.test(words.slice(Math.max(from, word - 3), word).map(({ plain }) => plain).find((plain) => /^(?:as|like|with)$/.test(plain)) ?? "");
+    const leads = (word: number): boolean => words.slice(Math.max(from, word - 3), word).some(({ plain }) => /^(?:as|like|with)$/.test(plain));
     const mention = mentions.find((each) => each.from >= from && each.from < to && leads(each.from));
     const named = mention ? read.findLastIndex((scheme, at) => scheme !== null && isNamed(mention, exercises[at] as Turned)) : -1;
     const scheme = named >= 0 ? read[named] : read.findLast((each) => each !== null);
@@ -121,7 +121,7 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     const { sets, ...sided } = doneAloud(own, words, exercise.turn, until);
     const isUncounted = lent.sets === undefined && work.sets === undefined && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);
     const figures = assemble(own, placesOf(own, words, models.assembly), { ...sided, ...work, ...lent }, fixed, sets);
-    const whole = compose(phrases.filter(({ sentence, about }) => about !== "circuit" && sentence >= part.from && sentence < part.to).map((statement) => inUnit(statement, unit)), {}, {});
+    const whole = compose(phrases.filter(({ sentence, about }) => about !== "circuit" && sentence >= part.from && sentence < part.to).map((statement) => inUnit(statement, unit)));
     const read = part.pair !== null ? figures : agreed(figures, whole, isUncounted);
     reads.set(part, read);
     schemes.push(read.sets.find(({ role }) => role === "working")?.scheme ?? null);

@@ -1,16 +1,16 @@
 import { NUMBER_VALUES } from "../../speech";
 import type { Scheme } from "../../training";
 import type { Word } from "../types";
+import { WORK_FIELDS } from "./compose";
 
 /** "Same again", "same rest as the squats", "the rest is the same": what an exercise takes over from another one. */
 
-const WORK = ["repsMin", "repsMax", "reps", "seconds", "meters", "amrap"] as const;
-const SCHEME = ["sets", ...WORK, "emomMinutes"] as const;
+const SCHEME = ["sets", ...WORK_FIELDS, "emomMinutes"] as const;
 
 /** What is the same, by the noun it is said of. */
 const NOUNS: readonly (readonly [RegExp, readonly (keyof Scheme)[]])[] = [
   [/^(?:sets|rounds)$/, ["sets"]],
-  [/^(?:reps|repetitions|count)$/, WORK],
+  [/^(?:reps|repetitions|count)$/, WORK_FIELDS],
   [/^(?:numbers|scheme|format|protocol|amount|plan|recipe|prescription)$/, SCHEME],
   [/^(?:again|deal|drill|story|job)$/, [...SCHEME, "restSeconds"]],
   [/^(?:rest|rests|break|breaks|breather|minutes?|seconds?|recovery)$/, ["restSeconds"]],

@@ -1,5 +1,6 @@
 import { JOINING, type Mention } from "../names/find";
 import { introduction, isInPassing } from "../order/signals";
+import { plainIn } from "../source/words";
 import type { Span, Word } from "../types";
 
 const TURN = /^(?:then|next|after|followed|straight|finally|into|okay|alright|onto|superset|superseted|followed)$/;
@@ -25,7 +26,7 @@ const TO_NAME = new RegExp(String.raw` (?:kilos?|kgs?|kg|pounds?|lbs?|dumbbells?
 const CLAUSE = /^(?:then|now|next|okay|right|so|and|grab|take|pick|pick|use|using|get|stand)$/;
 const CLAUSE_REACH = 16;
 
-const plainOf = (words: readonly Word[], from: number, to: number): string => words.slice(from, to).flatMap(({ plain }) => (plain === "" ? [] : [plain])).join(" ");
+const plainOf = (words: readonly Word[], from: number, to: number): string => plainIn(words, from, to).join(" ");
 
 /** Where a sentence may be cut before a name that turns to another exercise: before the words that lead to it. */
 function turnBefore(words: readonly Word[], mention: Mention, floor: number): number | null {

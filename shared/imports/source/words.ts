@@ -54,3 +54,6 @@ export function wordsOfCues(cues: readonly Cue[], secondsOf: (text: string) => n
   }
   return words;
 }
+
+/** The plain words of a stretch; signs alone are none. */
+export const plainIn = (words: readonly Word[], from: number, to: number): string[] => words.slice(Math.max(0, from), to).flatMap((word) => (word.plain === "" ? [] : [word.plain]));

@@ -2,6 +2,7 @@ import { bucket } from "../learning/feature-names";
 import type { Candidate } from "../order/candidates";
 import { refersTo } from "../order/points";
 import type { Indexed } from "../order/speech";
+import { hasWork } from "../schemes/compose";
 
 /** What is known of a name once it is known, at first sight, which names begin exercises and what the figures mean. */
 
@@ -10,7 +11,7 @@ function toldIn({ statements }: Indexed, from: number, to: number): string {
   const here = statements.filter((statement) => statement.from >= from && statement.from < to);
   const has = (is: (statement: (typeof here)[number]) => boolean): string => (here.some(is) ? "y" : "n");
   return [
-    has(({ says, about }) => about === "working" && (says.repsMin !== undefined || says.seconds !== undefined || says.meters !== undefined || says.amrap !== undefined)),
+    has(({ says, about }) => about === "working" && hasWork(says)),
     has(({ says, about }) => about === "working" && says.sets !== undefined),
     has(({ says }) => says.load !== undefined),
     has(({ about }) => about === "circuit"),

@@ -1,4 +1,4 @@
-import { bucket, worded } from "../learning/feature-names";
+import { bucket, fieldsIn, worded } from "../learning/feature-names";
 import type { Candidate } from "../order/candidates";
 import { ENOUGH, isCountedFrom, isOnlyAnnounced, isRecap, points, refersTo } from "../order/points";
 import { COOL_DOWN, WARM_UP, WARM_UP_OVER } from "../order/signals";
@@ -9,9 +9,6 @@ import { isMobile, statementsIn, type Indexed } from "../order/speech";
 const NEAR = 8;
 /** So many sentences after a name its figures may come. */
 const REACH = 6;
-
-/** The fields said in some statements, each once. */
-const fieldsIn = (statements: readonly { readonly says: object; readonly about: string }[]): string[] => [...new Set(statements.flatMap(({ says, about }) => Object.keys(says).map((field) => `${about === "circuit" ? "all " : about === "ramp-up" ? "ramp " : ""}${field}`)))];
 
 /** What the whole speech tells once: where it warms up and cools down, where a circuit is announced. */
 export interface Frame {

@@ -1,4 +1,4 @@
-import { bucket, worded } from "../learning/feature-names";
+import { bucket, fieldsIn, worded } from "../learning/feature-names";
 import type { Candidate } from "../order/candidates";
 import { sentenceAt, type Indexed } from "../order/speech";
 
@@ -30,12 +30,11 @@ export function wayTo(speech: Indexed, candidate: Candidate, from: number): Way 
     if (at === name || begins.has(at) || (word?.pause ?? 0) >= SILENCE || CUES.has(word?.plain ?? "")) places.push(at);
   }
   const between = statements.filter((statement) => statement.from >= from && statement.from < name);
-  const fieldsOf = (list: typeof between): string[] => [...new Set(list.flatMap(({ says, about }) => Object.keys(says).map((field) => `${about === "ramp-up" ? "ramp " : about === "circuit" ? "all " : ""}${field}`)))];
   const quiet = (start: number, end: number): number => Math.max(0, ...words.slice(start, end).map(({ pause }) => pause));
   const word = (at: number): string => worded(words[at]?.plain ?? "|");
   const features = places.map((at) => {
     const pause = bucket(words[at]?.pause ?? 0, [0, 0.3, 1.2, 4, 10, 25]);
-    const [ahead, behind] = [fieldsOf(between.filter((statement) => statement.from >= at)), fieldsOf(between.filter((statement) => statement.from < at))];
+    const [ahead, behind] = [fieldsIn(between.filter((statement) => statement.from >= at)), fieldsIn(between.filter((statement) => statement.from < at))];
     const [w0, w1, w2, b1, b2] = [word(at), word(at + 1), word(at + 2), word(at - 1), word(at - 2)];
     const starts = begins.has(at);
     const away = bucket(name - at, [0, 1, 2, 4, 8, 14, 25, 40]);

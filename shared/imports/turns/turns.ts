@@ -10,14 +10,14 @@ export const TURN = 1;
 /** The candidates that begin exercises, in order. */
 export const inOrder = (starts: ReadonlySet<Candidate>): Candidate[] => [...starts].sort((a, b) => a.span.from - b.span.from);
 
-/** The word at which the speaker turns to each exercise that begins; its name where no other word is likelier. */
-export function turnsIn(speech: Indexed, starts: ReadonlySet<Candidate>, model: RowModel): Map<Candidate, number> {
-  const turns = new Map<Candidate, number>();
+/** The word at which the speaker turns to each exercise that begins, by the word its name begins at; its name where no other word is likelier. */
+export function turnsIn(speech: Indexed, starts: ReadonlySet<Candidate>, model: RowModel): Map<number, number> {
+  const turns = new Map<number, number>();
   let from = 0;
   for (const candidate of inOrder(starts)) {
     const { places, features, steps } = wayTo(speech, candidate, from);
     const labels = decode(features.map((names) => scoreOf(model, names)), steps, model);
-    turns.set(candidate, places[labels.indexOf(TURN)] ?? candidate.span.from);
+    turns.set(candidate.span.from, places[labels.indexOf(TURN)] ?? candidate.span.from);
     from = candidate.span.to;
   }
   return turns;

@@ -1,6 +1,7 @@
 import type { BlockKind } from "../../episode";
 import type { Example } from "../learning/train";
 import type { MarkedTranscript } from "../learning/transcript";
+import { headOf } from "../learning/truth";
 import type { Indexed } from "../order/speech";
 import { rowOf, ZONES } from "./zones";
 
@@ -8,9 +9,8 @@ const MARKED = ["warm-up", "cool-down", "closing"] as const;
 
 /** The parts of a transcript by its marks; none where the head tells of parts that are not marked, or the other way round. */
 export function zoneExamples(file: string, turns: MarkedTranscript["turns"], speech: Indexed): Example[] {
-  const [head = ""] = file.split(/\n---\n/);
-  const says = (part: string): string => new RegExp(`^${part}: (.*)$`, "m").exec(head)?.[1] ?? "";
-  if (says("opening") === "" || MARKED.some((part) => (says(part) === "yes") !== turns.some(({ to }) => to === part))) return [];
+  const head = new Map(headOf(file));
+  if (!head.has("opening") || MARKED.some((part) => (head.get(part) === "yes") !== turns.some(({ to }) => to === part))) return [];
   const zoneAt = (word: number): BlockKind => {
     const mark = turns.findLast(({ at }) => at <= word);
     if (!mark) return "opening";

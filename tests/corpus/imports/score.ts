@@ -1,6 +1,7 @@
 import { countingIds, type BlockKind, type SetRole } from "../../../shared/episode";
 import { findExercise } from "../../../shared/exercises";
 import { importText, type Imported } from "../../../shared/imports";
+import { headOf } from "../../../shared/imports/learning/truth";
 import { speak } from "../../../shared/speech";
 import { parseSetLine } from "../../../shared/training";
 
@@ -27,8 +28,8 @@ export interface Transcript {
 const setsOf = (text: string): TrueSet[] => (text === "-" ? [] : text.split(/\s*;\s*/)).map((line) => (line.startsWith("ramp ") ? { role: "ramp-up", text: line.slice(5) } : { role: "working", text: line }));
 
 export function readTranscript(file: string): Transcript {
-  const [head = "", body = ""] = file.split(/\n---\n/);
-  const rows = head.split("\n").map((row) => /^([^:]+): (.*)$/.exec(row)).filter((row) => row !== null).map((row) => [row[1] ?? "", row[2] ?? ""] as const);
+  const [, body = ""] = file.split(/\n---\n/);
+  const rows = headOf(file);
   const isPart = (name: string): boolean => PARTS.some((part) => part === name);
   return {
     rate: Number(rows.find(([name]) => name === "rate")?.[1]),
