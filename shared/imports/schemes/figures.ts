@@ -120,6 +120,7 @@ function numberAt(pieces: readonly Piece[], at: number): { readonly value: numbe
       if (decimals !== "") return { value: Number(`${whole.value}.${decimals}`), count: whole.count + 1 + decimals.length - (first !== undefined && first !== null && first >= 10 ? 1 : 0) };
     }
     if (text(0) === "and" && text(1) === "a" && text(2) === "half") return { value: whole.value + 0.5, count: whole.count + 3 };
+    if (text(0) === "half" && /^\d+$/.test(pieces[at]?.text ?? "")) return { value: whole.value + 0.5, count: whole.count + 1 };
     if (text(0) === "and" && text(1) === "half") return { value: whole.value + 0.5, count: whole.count + 2 };
     if (text(0) === "and" && text(1) === "a" && text(2) === "quarter") return { value: whole.value + 0.25, count: whole.count + 3 };
   }
@@ -184,6 +185,11 @@ function homophones(pieces: readonly Piece[]): Piece[] {
   });
 }
 
+/** "10 - 12 reps". */
+const isDash = (words: readonly Word[], at: number): boolean => /^[-\u2013\u2014]$/.test(words[at]?.text ?? "") && [at - 1, at + 1].every((beside) => /^\d/.test(words[beside]?.plain ?? ""));
+/** "2 and 1/2 minutes". */
+const FRACTIONS: Readonly<Record<string, readonly string[]>> = { "1/2": ["half"], "\u00bd": ["half"], "1/4": ["a", "quarter"] };
+
 /**
  * The words as tokens: numbers of every form as figures, hesitations and softening words out, units in one spelling.
  * @param from, to - the stretch of words
@@ -206,7 +212,7 @@ export function tokensOf(words: readonly Word[], from: number, to: number, skip:
     named = false;
     // "The 24s" are bells; "24s" alone is a time.
     const bells = /^\d+(?:\.\d+)?s$/.test(word.plain) && BELLS_BEFORE.test(words[at - 1]?.plain ?? "");
-    for (const text of bells ? [word.plain] : piecesOf(word.plain)) {
+    for (const text of bells ? [word.plain] : isDash(words, at) ? ["to"] : (FRACTIONS[word.plain] ?? piecesOf(word.plain))) {
       if (SOFT.has(text)) continue;
       pieces.push({ text, at, stop, apart });
       stop = false;
