@@ -1,15 +1,13 @@
-import { isTeaching } from "./lines/kind";
 import type { Models } from "./learning/models";
-import type { RowModel } from "./learning/row-model";
+import { rolesHeard, turnsHeard, type Listened } from "./listener/listen";
 import type { Mention } from "./names/find";
+import { begunIn } from "./order/begun";
 import { candidatesIn, type Candidate } from "./order/candidates";
 import { indexed, sentenceAt, type Indexed, type Placed, type Speech } from "./order/speech";
 import { hear, type Heard } from "./roles/hear";
 import { saidBy } from "./roles/said";
 import { rolesOf, rowOf, taggedBy, withContext, type Row, type Tagged } from "./roles/tagger";
 import type { Statement } from "./schemes/statement";
-import { rowAgain, startsIn } from "./starts/starts";
-import { inOrder, turnsIn } from "./turns/turns";
 import type { Span, Word } from "./types";
 import { zonesIn } from "./zones/zones";
 
@@ -30,53 +28,55 @@ function statementsOf({ tokens, phrases }: Heard, tags: readonly Tagged[], sente
   return [...phrased, ...tempos, ...figures.filter((figure) => !isTempo(figure) || !tempos.some((tempo) => overlap(figure, tempo)))].sort((a, b) => a.from - b.from).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
 }
 
-/** The models that are needed until the running order is known. */
-export type ReadingModels = Omit<Models, "owners" | "assembly">;
-
-/** Speech after its figures were read for the first time. */
-export interface FirstReading {
+/** Speech made ready to be understood. */
+export interface Prepared {
+  readonly words: readonly Word[];
+  readonly sentences: readonly Span[];
+  readonly classes: readonly string[];
   readonly heard: Heard;
   readonly row: Row;
-  readonly roles: readonly number[];
-  readonly speech: Indexed;
+  readonly candidates: readonly Candidate[];
+  /** The sentences' plain words. */
+  readonly said: readonly string[];
 }
 
 /**
  * @param skip - hesitations and sounds
  * @param classes - parts of speech, one a word
  */
-export function firstReading(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>, classes: readonly string[], first: RowModel): FirstReading {
+export function prepared(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>, classes: readonly string[]): Prepared {
   const heard = hear(words, sentences, mentions, skip, classes);
-  const row = rowOf(heard);
-  const roles = rolesOf(row, first);
-  const said = sentences.map((sentence) => plainOf(words, sentence, skip));
-  const numberOf = (word: number): number => sentenceAt({ sentences }, word);
-  const speech: Speech = {
-    words, sentences, said,
-    candidates: candidatesIn(words, sentences, mentions, classes),
-    statements: statementsOf(heard, taggedBy(row, roles), sentences),
-    phrases: heard.phrases.map((phrase) => ({ ...phrase, sentence: numberOf(phrase.from) })),
-    starts: new Set(), turns: new Map(), zones: [],
-    silences: sentences.map(({ to }) => words[to]?.pause ?? 0),
-    teaches: said.map(isTeaching),
-  };
-  return { heard, row, roles, speech: indexed(speech) };
+  return { words, sentences, classes, heard, row: rowOf(heard), candidates: candidatesIn(words, sentences, mentions, classes), said: sentences.map((sentence) => plainOf(words, sentence, skip)) };
 }
 
-/** The words at which exercises of the session begin. */
-export const beginsOf = (starts: ReadonlySet<Candidate>): number[] => inOrder(starts).map(({ span }) => span.from);
+/** The speech with the roles of its figures, by their numbers; what it is made of is not known yet. */
+export function withRoles({ words, sentences, heard, row, candidates, said }: Prepared, roles: readonly number[]): Indexed {
+  const numberOf = (word: number): number => sentenceAt({ sentences }, word);
+  return indexed({
+    words, sentences, said, candidates,
+    statements: statementsOf(heard, taggedBy(row, roles), sentences),
+    phrases: heard.phrases.map((phrase) => ({ ...phrase, sentence: numberOf(phrase.from) })),
+    begun: [], zones: [], silences: sentences.map(({ to }) => words[to]?.pause ?? 0),
+  });
+}
 
-/** The speech with its figures as they are understood at second sight. */
-export const speechAgain = (speech: Speech, heard: Heard, row: Row, roles: readonly number[]): Indexed => indexed({ ...speech, statements: statementsOf(heard, taggedBy(row, roles), speech.sentences) });
+/** The models that are needed until the running order is known. */
+export type ReadingModels = Omit<Models, "assembly">;
 
-/** The speech with names and figures understood. Both are read twice, the second time knowing what was made of the others. */
-export function speechOf(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>, classes: readonly string[], models: ReadingModels): Speech {
-  const { heard, row, roles, speech } = firstReading(words, sentences, mentions, skip, classes, models.first);
-  const first = startsIn(speech, models.starts);
-  const again = withContext(row, heard, roles, beginsOf(first));
-  const known = speechAgain(speech, heard, again, rolesOf(again, models.roles));
-  const starts = startsIn(known, models.startsAgain, rowAgain(known, first));
-  const turns = turnsIn(known, starts, models.turns);
-  const begun = { ...known, starts, turns };
-  return { ...begun, zones: zonesIn(begun, models.zones) };
+/** Parts in whose sentences no exercise of the session begins. */
+const EASY = new Set(["warm-up", "cool-down"]);
+
+/** The speech with its figures, exercises and parts understood. */
+export function speechOf(ready: Prepared, listened: Listened, models: ReadingModels): Speech {
+  const { heard, row } = ready;
+  const turns = turnsHeard(listened, models.listener);
+  const again = withContext(row, heard, rolesOf(row, models.first), turns);
+  const words = again.places.map((place) => heard.tokens[place]?.at ?? 0);
+  const known = withRoles(ready, rolesOf(again, models.roles, rolesHeard(listened, words, models.listener)));
+  const begun = begunIn(known, listened, turns, models.listener);
+  // What begins in a warm-up is none of the session's exercises; without it the parts are told once more.
+  const zones = zonesIn({ ...known, begun }, models.zones);
+  const own = begun.filter(({ turn }) => !EASY.has(zones[sentenceAt(known, turn)] ?? ""));
+  const main = own.length === 0 ? begun : own;
+  return { ...known, begun: main, zones: main.length === begun.length ? zones : zonesIn({ ...known, begun: main }, models.zones) };
 }

@@ -1,8 +1,9 @@
 import type { NewId } from "../episode";
 import { decodeText, ownPace } from "../speech";
 import { blocksOf, episodeOf, missingFrom, type Understood } from "./draft";
-import { speechOf } from "./heard";
+import { prepared, speechOf, type Prepared } from "./heard";
 import { trainedModels } from "./learning/models";
+import { listenTo } from "./listener/listen";
 import { namesIn, type Mention } from "./names/find";
 import { readNotes } from "./notes/read-notes";
 import { runningOrder } from "./order/order";
@@ -51,18 +52,21 @@ interface Ordered {
 function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Understood {
   const mentions = namesIn(words, skip);
   const classes = wordClasses(words);
-  const inOrder = (sentences: readonly Span[]): Ordered => {
-    const speech = speechOf(words, sentences, mentions, skip, classes, trainedModels());
+  const models = trainedModels();
+  const ready = prepared(words, splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions), mentions, skip, classes);
+  const listened = listenTo(ready, models.listener);
+  const inOrder = (from: Prepared): Ordered => {
+    const speech = speechOf(from, listened, models);
     return { ...speech, parts: runningOrder(speech) };
   };
-  let read = inOrder(splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions));
+  let read = inOrder(ready);
   // Two parts that begin in one sentence: it is cut, and everything is read once more.
   const torn = read.parts.flatMap(({ from, named }) => (named !== null && named < (read.sentences[from]?.from ?? words.length) ? [named] : []));
   const turned = read.parts.flatMap(({ begins, pair }) => (begins !== null && pair === null ? [begins.turn] : []));
   const cut = cutAt(torn.length > 0 ? splitBefore(words, read.sentences, torn) : read.sentences, turned);
-  if (cut.length > read.sentences.length) read = inOrder(cut);
+  if (cut.length > read.sentences.length) read = inOrder(prepared(words, cut, mentions, skip, classes));
   const { sentences, said, statements, phrases, parts } = read;
-  return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip).filter(({ from }) => !statements.some((other) => other.from === from))].sort((a, b) => a.from - b.from), phrases, mentions, words, trainedModels()), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements, words) };
+  return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip).filter(({ from }) => !statements.some((other) => other.from === from))].sort((a, b) => a.from - b.from), phrases, mentions, words, listened, models), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements, words) };
 }
 
 const grouped = (words: readonly Word[], places: ReadonlySet<number>, reason: NotUnderstood["reason"], sentence: string): NotUnderstood[] => {

@@ -1,28 +1,20 @@
 import { ASSEMBLY_LABELS } from "../assembly/assembly";
 import { assemblyExamples } from "../assembly/training";
-import { beginsOf, speechAgain } from "../heard";
-import { runningOrder } from "../order/order";
-import { OWNER_LABELS, ownersIn } from "../owners/owners";
-import { sceneOf } from "../owners/scene";
-import { ownerExamples } from "../owners/training";
-import { heardIn, labelsOf as rolesIn } from "../roles/training";
-import { ROLES, rolesOf, rowOf, withContext } from "../roles/tagger";
-import { LABELS, rowAgain, rowOf as startsRow, startsIn } from "../starts/starts";
-import { labelsOf as startsLabels, readFirst } from "../starts/training";
-import { turnExamples } from "../turns/training";
-import { TURN_LABELS, turnsIn } from "../turns/turns";
+import { withRoles } from "../heard";
+import { markedScene, ownersMarked } from "../owners/training";
+import { labelsOf } from "../roles/training";
+import { ROLES, rolesOf, withContext } from "../roles/tagger";
 import { zoneExamples } from "../zones/training";
-import { ZONES, zonesIn } from "../zones/zones";
-import type { Models, Trained } from "./models";
+import { ZONES } from "../zones/zones";
+import { blurred } from "./blurred";
+import type { RowModels, Trained } from "./models";
+import { lessonOf } from "./read";
 import { packed, type RowModel } from "./row-model";
 import { train, type Example } from "./train";
 import { truthOf } from "./truth";
 
 /** Into so many parts the transcripts are dealt: each is read by models that have not seen it, as new speech will be. */
 const FOLDS = 5;
-
-/** The transcripts of one file: several are parted by a line of equals signs. */
-export const transcriptsIn = (file: string): string[] => file.split(/^===\n/m);
 
 /** A short sum over all transcripts, to tell whether weights belong to them (FNV-1a, 32 bits). */
 export function digestOf(files: readonly string[]): string {
@@ -45,40 +37,25 @@ function stage(examples: readonly (readonly Example[])[], labels: number): Stage
 }
 
 /**
- * The models, trained on marked transcripts. The later ones learn from what the earlier ones make of transcripts they were not
- * trained on. The same files in the same order give the same models.
+ * The models of rows, trained on marked transcripts. The later ones learn from what the earlier ones make of transcripts they
+ * were not trained on, and from turns that are a little wrong, as the listener's will be. The same files in the same order give
+ * the same models.
  */
-export function modelsFrom(files: readonly string[]): Models {
-  const truths = files.map(rolesOfFile);
-  const first = stage(truths.map(({ heard, labels }) => [{ ...rowOf(heard), labels }]), ROLES.length);
-  const read = files.map((file, at) => readFirst(file, first.unseen(at)));
-  const begins = read.map(({ reading: { speech }, turns }) => startsLabels(speech, turns));
-  const starts = stage(read.map(({ reading: { speech } }, at) => [{ ...startsRow(speech), labels: begins[at] ?? [] }]), LABELS);
-  const begun = read.map(({ reading: { speech } }, at) => startsIn(speech, starts.unseen(at)));
-  const rows = read.map(({ reading: { row, heard, roles } }, at) => withContext(row, heard, roles, beginsOf(begun[at] ?? new Set())));
-  const roles = stage(rows.map((row, at) => [{ ...row, labels: truths[at]?.labels ?? [] }]), ROLES.length);
-  const again = read.map(({ reading: { speech, heard } }, at) => {
-    const row = rows[at] ?? rowOf(heard);
-    const known = speechAgain(speech, heard, row, rolesOf(row, roles.unseen(at)));
-    return { known, row: rowAgain(known, begun[at] ?? new Set()) };
-  });
-  const startsAgain = stage(again.map(({ row }, at) => [{ ...row, labels: begins[at] ?? [] }]), LABELS);
-  const turns = stage(again.map(({ known }, at) => turnExamples(known, read[at]?.turns ?? [])), TURN_LABELS);
-  const turned = again.map(({ known, row }, at) => {
-    const chosen = startsIn(known, startsAgain.unseen(at), row);
-    return { ...known, starts: chosen, turns: turnsIn(known, chosen, turns.unseen(at)) };
-  });
-  const zones = stage(turned.map((speech, at) => zoneExamples(files[at] ?? "", read[at]?.turns ?? [], speech)), ZONES.length);
-  const scenes = turned.map((speech, at) => sceneOf(runningOrder({ ...speech, zones: zonesIn(speech, zones.unseen(at)) }), speech.statements, read[at]?.mentions ?? [], speech.words));
-  const told = files.map(truthOf);
-  const owners = train(scenes.flatMap((scene, at) => ownerExamples(scene, told[at] ?? [])), OWNER_LABELS);
-  const assembly = train(scenes.flatMap((scene, at) => assemblyExamples(scene, ownersIn(scene, owners), told[at] ?? [])), ASSEMBLY_LABELS);
-  return { first: first.whole, starts: starts.whole, startsAgain: startsAgain.whole, turns: turns.whole, zones: zones.whole, roles: roles.whole, owners, assembly };
-}
-
-function rolesOfFile(file: string): { readonly heard: ReturnType<typeof heardIn>; readonly labels: number[] } {
-  const heard = heardIn(file);
-  return { heard, labels: rolesIn(file, heard) };
+export function modelsFrom(files: readonly string[]): RowModels {
+  const lessons = files.map(lessonOf);
+  const labels = lessons.map(labelsOf);
+  const first = stage(lessons.map(({ ready: { row } }, at) => [{ ...row, labels: labels[at] ?? [] }]), ROLES.length);
+  const begun = lessons.map((lesson, at) => blurred(lesson, at));
+  const rows = lessons.map(({ ready: { row, heard } }, at) => withContext(row, heard, rolesOf(row, first.unseen(at)), (begun[at] ?? []).map(({ turn }) => turn)));
+  const roles = stage(rows.map((row, at) => [{ ...row, labels: labels[at] ?? [] }]), ROLES.length);
+  const known = lessons.map(({ ready }, at) => withRoles(ready, rolesOf(rows[at] ?? ready.row, roles.unseen(at))));
+  const zones = train(lessons.flatMap((lesson, at) => zoneExamples(lesson, { ...(known[at] as (typeof known)[number]), begun: begun[at] ?? [] })), ZONES.length);
+  const assembly = train(lessons.flatMap(({ file, turns }, at) => {
+    const truth = truthOf(file);
+    const scene = markedScene(turns, truth, known[at] as (typeof known)[number]);
+    return scene ? assemblyExamples(scene, ownersMarked(scene, truth), truth) : [];
+  }), ASSEMBLY_LABELS);
+  return { first: first.whole, roles: roles.whole, zones, assembly };
 }
 
 export function trainedOn(files: readonly string[]): Trained {

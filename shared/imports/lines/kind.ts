@@ -63,13 +63,6 @@ function bareOf(plain: string): string {
   return verb + bare.slice(stem.length + 3);
 }
 
-/** Does the sentence tell the viewer what to do with their body? */
-export function isTeaching(plain: string): boolean {
-  const bare = bareOf(plain);
-  const first = bare.split(" ")[0] ?? "";
-  return AVOID_LEAD.test(bare) || ((COMMANDS.has(first) || NOUN_FIRST.test(bare)) && BODY.test(bare));
-}
-
 /**
  * Which kind of line a spoken sentence is.
  * @param plain - lower case, no signs

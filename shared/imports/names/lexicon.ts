@@ -63,3 +63,6 @@ export const LONGEST_NAME = Math.max(...NAMES.map(({ words }) => words.length)) 
 
 /** Words of names, none of which is a word that only joins. */
 export const NAME_WORDS: ReadonlySet<string> = new Set(NAMES.flatMap(({ words }) => words));
+
+/** A name of an exercise of the catalogue. */
+export const nameById = (id: string): Name | null => NAMES.find(({ exercise }) => exercise?.id === id) ?? null;

@@ -1,4 +1,4 @@
-import { nameWord, NAMES, type Name } from "./lexicon";
+import { nameById, nameWord, NAMES, type Name } from "./lexicon";
 import type { Span, Word } from "../types";
 
 /** Which kind of an exercise is meant, by what is said around its name: "romanian deadlifts with dumbbells", "squats to the chair". */
@@ -43,7 +43,6 @@ const setOf = (words: Iterable<string>): string => [...new Set(words)].sort().jo
 for (const name of [...NAMES].reverse()) bySet.set(setOf(name.words), name);
 
 const named = (words: Iterable<string>): Name | null => bySet.get(setOf(words)) ?? null;
-const byId = (id: string): Name | null => NAMES.find(({ exercise }) => exercise?.id === id) ?? null;
 
 /** The words around a name that say what is used, nearest first; those of an alternative are left out. */
 function equipment(words: readonly Word[], { from, to }: Span): string[] {
@@ -114,25 +113,25 @@ export function variantOf(name: Name, span: Span, words: readonly Word[], floor:
   const after = plainAfter(words, span.to, 7);
   const core = name.words.filter((word) => word !== "barbell");
   const leads = (place: RegExp): boolean => after.some((word, at) => place.test(word) && after.slice(0, at).some((other) => /^(?:to|on|onto|from|off|at|against|into)$/.test(other)));
-  if (core.includes("squat") && core.length === 1 && leads(SEAT) && after.includes("to")) return byId("squat-to-box") ?? name;
+  if (core.includes("squat") && core.length === 1 && leads(SEAT) && after.includes("to")) return nameById("squat-to-box") ?? name;
   const isRaised = leads(RAISED) || words.slice(floor, span.from).some(({ plain }) => TOP.test(plain));
-  if (name.exercise?.id === "push-up" && isRaised) return byId("incline-push-up") ?? name;
+  if (name.exercise?.id === "push-up" && isRaised) return nameById("incline-push-up") ?? name;
   const near = words.slice(Math.max(floor, span.from - BEFORE), Math.min(until, span.to + BEFORE)).map(({ plain }) => plain).join(" ");
-  if (name.exercise?.id === "biceps-curl" && /\b(?:straight|ez|easy|curl) bar\b/.test(near)) return byId("barbell-curl") ?? name;
+  if (name.exercise?.id === "biceps-curl" && /\b(?:straight|ez|easy|curl) bar\b/.test(near)) return nameById("barbell-curl") ?? name;
   const isBare = core.length === 1 && name.exercise === null;
   const full = fuller(core, around(words, span, floor, until, isBare), isBare);
   if (full !== null && full.exercise !== name.exercise) return full;
   // "We're rowing" at a cable, or with a band, is no rowing machine.
   const rowed = name.exercise?.id === "easy-row" && core.join() === "rowing" ? equipment(words, span).find((each) => SAID_ALONE.row?.[each] !== undefined) : undefined;
-  if (rowed !== undefined) return byId(SAID_ALONE.row?.[rowed] ?? "") ?? name;
+  if (rowed !== undefined) return nameById(SAID_ALONE.row?.[rowed] ?? "") ?? name;
   const bare = core.length === 1 ? SAID_ALONE[core[0] ?? ""] : undefined;
   if (bare !== undefined && name.exercise === null) {
     const used = equipment(words, span).find((each) => bare[each] !== undefined) ?? "";
     const id = bare[used];
-    if (id === "calf-raise" && isSeated(words, span)) return byId("seated-calf-raise") ?? name;
-    if (id !== undefined) return byId(id) ?? name;
+    if (id === "calf-raise" && isSeated(words, span)) return nameById("seated-calf-raise") ?? name;
+    if (id !== undefined) return nameById(id) ?? name;
   }
-  if (name.exercise?.id === "calf-raise" && isSeated(words, span)) return byId("seated-calf-raise") ?? name;
+  if (name.exercise?.id === "calf-raise" && isSeated(words, span)) return nameById("seated-calf-raise") ?? name;
   const inFull = (name.exercise?.name ?? "").toLowerCase().split(/[^a-z0-9]+/).filter((word) => word !== "" && word !== "barbell").map(nameWord);
   for (const used of equipment(words, span)) {
     if (core.includes(used)) return name;
@@ -146,7 +145,7 @@ export function variantOf(name: Name, span: Span, words: readonly Word[], floor:
   }
   if (name.exercise?.id === "back-squat" && core.join(" ") === "squat") {
     const block = words.slice(span.to, Math.min(until, span.to + BLOCK));
-    if (!block.some(({ plain }) => IRON.test(plain))) return byId("bodyweight-squat") ?? name;
+    if (!block.some(({ plain }) => IRON.test(plain))) return nameById("bodyweight-squat") ?? name;
   }
   return name;
 }

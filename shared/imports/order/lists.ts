@@ -18,5 +18,5 @@ export function fromLists(speech: Speech, opened: readonly Opened[]): Opened[] {
   const whole = [...byOne].find(([sentence, list]) => list.length >= 2 && list.length > mains && !(sentence > warm && sentence < firstMain) && sentence < cool && !/\b(?:next (?:week|time)|last (?:week|time)|later)\b/.test(said[sentence] ?? ""));
   if (!whole) return [];
   const seen = new Set<string>();
-  return whole[1].filter(({ name }) => !seen.has(name.title) && seen.add(name.title)).map((candidate) => ({ sentence: whole[0], kind: "exercise", candidate }));
+  return whole[1].filter(({ name }) => !seen.has(name.title) && seen.add(name.title)).map((candidate) => ({ sentence: whole[0], kind: "exercise", turn: null, candidate }));
 }

@@ -19,6 +19,12 @@ export interface Part extends Span {
   readonly pair: number | null;
 }
 
+/** Where an exercise begins: the word at which the speaker turns to it, and what names it. */
+export interface Begun {
+  readonly turn: number;
+  readonly candidate: Candidate;
+}
+
 /** What the running order is made from. */
 export interface Speech {
   readonly words: readonly Word[];
@@ -29,16 +35,12 @@ export interface Speech {
   readonly statements: readonly (Statement & { readonly sentence: number })[];
   /** What whole phrases say about sets, where the statements are of single figures. */
   readonly phrases: readonly (Statement & { readonly sentence: number })[];
-  /** The candidates that begin an exercise of the session. */
-  readonly starts: ReadonlySet<Candidate>;
-  /** The word at which the speaker turns to each of them, by the word its name begins at. */
-  readonly turns: ReadonlyMap<number, number>;
+  /** The exercises of the session, in order. */
+  readonly begun: readonly Begun[];
   /** The part of an episode each sentence belongs to. */
   readonly zones: readonly BlockKind[];
   /** Seconds of silence after each sentence; 0 where unknown. */
   readonly silences: readonly number[];
-  /** Sentences that tell the viewer what to do. */
-  readonly teaches: readonly boolean[];
 }
 
 /** The same with its statements by sentence, so that a long speech is not searched whole for each name. */
@@ -72,6 +74,8 @@ export function statementsIn({ bySentence }: Indexed, from: number, until: numbe
 export interface Opened {
   readonly sentence: number;
   readonly kind: BlockKind;
+  /** The word at which the speaker turns to it; null where none is known. */
+  readonly turn: number | null;
   readonly candidate: Candidate | null;
 }
 

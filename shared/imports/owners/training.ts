@@ -1,9 +1,9 @@
-import type { Example } from "../learning/train";
+import { exerciseById } from "../../exercises";
+import type { MarkedTranscript } from "../learning/transcript";
 import type { TrueExercise } from "../learning/truth";
+import type { Speech } from "../order/speech";
 import type { Ordered } from "../schemes/compose";
-import { featuresFor, stepsFor } from "./features";
-import { reckoned, type Scene } from "./scene";
-import { HOLDS } from "./owners";
+import { homeOf, kindOf, type Scene } from "./scene";
 import { sameIn } from "../schemes/same";
 import { isTrueIn } from "./truth";
 import type { Turned } from "./turned";
@@ -19,6 +19,8 @@ export function truthFor(exercises: readonly Turned[], truth: readonly TrueExerc
     return at < 0 ? null : (left.splice(at, 1)[0] ?? null);
   });
 }
+
+const HOLDS = 1;
 
 /** Figures said so many exercises away explain what an exercise does not say itself, at most. */
 const APART = 2;
@@ -40,12 +42,11 @@ function holdsForRun(statement: Ordered, home: number, rows: readonly (TrueExerc
   for (let place = first - 1; place >= 0 && home >= 0 && holds[place]; place -= 1) labels[place] = HOLDS;
 }
 
-/** A row for each figure: for which exercises it holds. */
-export function ownerExamples(scene: Scene, truth: readonly TrueExercise[]): Example[] {
+/** For each figure, whether it holds for each exercise: 1 where it does. */
+export function ownersMarked(scene: Scene, truth: readonly TrueExercise[]): number[][] {
   const { exercises, statements } = scene;
-  const all = reckoned(scene);
+  const [kinds, homes] = [statements.map(kindOf), statements.map(({ from }) => homeOf(exercises, from))];
   const rows = truthFor(exercises, truth);
-  if (exercises.length === 0) return [];
   const labels = statements.map(() => exercises.map(() => 0));
   // What "same again" takes over is no figure's doing.
   const taken = exercises.map(({ turn }, place) => new Set<string>(sameIn(scene.words, turn, exercises[place + 1]?.turn ?? scene.words.length).flatMap(({ fields }) => fields)));
@@ -55,22 +56,34 @@ export function ownerExamples(scene: Scene, truth: readonly TrueExercise[]): Exa
     const byKind = new Map<string, number[]>();
     for (const at of right) {
       if (statements[at]?.about === "circuit") continue;
-      const name = `${all.kinds[at] ?? ""} ${JSON.stringify(statements[at]?.says)}`;
+      const name = `${kinds[at] ?? ""} ${JSON.stringify(statements[at]?.says)}`;
       byKind.set(name, [...(byKind.get(name) ?? []), at]);
     }
     for (const list of byKind.values()) {
-      const local = list.filter((at) => all.homes[at] === place);
+      const local = list.filter((at) => homes[at] === place);
       const mark = (at: number): void => { (labels[at] as number[])[place] = HOLDS; };
       if (local.length > 0) local.forEach(mark);
       else if (!Object.keys(statements[list[0] ?? 0]?.says ?? {}).some((field) => taken[place]?.has(field))) {
         const away = (at: number): number => { const { from } = statements[at] as Ordered; const { turn } = exercises[place] as Turned; return from < turn ? turn - from : from - (exercises[place + 1]?.turn ?? turn); };
-        const [best] = list.filter((at) => Math.abs((all.homes[at] ?? 0) - place) <= APART || (all.homes[at] ?? 0) < 0).sort((a, b) => away(a) - away(b));
+        const [best] = list.filter((at) => Math.abs((homes[at] ?? 0) - place) <= APART || (homes[at] ?? 0) < 0).sort((a, b) => away(a) - away(b));
         if (best !== undefined) mark(best);
       }
     }
   });
   statements.forEach((statement, at) => {
-    if (statement.about === "circuit") holdsForRun(statement, all.homes[at] ?? -1, rows, labels[at] as number[]);
+    if (statement.about === "circuit") holdsForRun(statement, homes[at] ?? -1, rows, labels[at] as number[]);
   });
-  return statements.map((_, at) => ({ features: featuresFor(scene, all, at), steps: stepsFor(scene, all.kinds[at] ?? ""), labels: labels[at] as number[] }));
+  return labels;
+}
+
+/** The scene of a transcript as its marks and its head tell it; null where they do not tell of the same exercises. @param turns - marked, of exercises */
+export function markedScene(turns: MarkedTranscript["turns"], truth: readonly TrueExercise[], { statements, words }: Speech): Scene | null {
+  if (turns.length === 0 || turns.length !== truth.length) return null;
+  const exercises = turns.map(({ at }, place): Turned => {
+    const name = truth[place]?.name ?? "";
+    const exercise = exerciseById(name);
+    const title = exercise === null ? name.replace(/"/g, "") : "";
+    return { turn: at, at, part: { kind: "exercise", exercise, title, named: null, begins: { turn: at, name: at }, said: "", pair: null, from: 0, to: 0 } };
+  });
+  return { exercises, statements, words, zoneOf: () => "exercise" };
 }

@@ -36,8 +36,16 @@ export function rowOf(heard: Heard): Row {
   return { places, features: featuresOf(heard, places), steps: places.map((place, at) => (at === 0 ? "" : stepKind(heard.tokens, places[at - 1] ?? 0, place))) };
 }
 
-/** The number of the likeliest role of each candidate. */
-export const rolesOf = ({ features, steps }: Row, model: RowModel): number[] => decode(features.map((names) => scoreOf(model, names)), steps, model);
+/** So many points of the model are worth as much as a share that is e times as large. */
+const WORTH = 150;
+/** Shares below this speak no more against a role. */
+const LEAST = 1e-5;
+
+/** The number of the likeliest role of each candidate. @param shares - how likely each role is by what was listened to; null where that is not known */
+export function rolesOf({ features, steps }: Row, model: RowModel, shares?: readonly (Float32Array | null)[]): number[] {
+  const scores = features.map((names, at) => scoreOf(model, names).map((score, role) => score + WORTH * Math.log(Math.max(LEAST, shares?.[at]?.[role] ?? 1))));
+  return decode(scores, steps, model);
+}
 
 /** The row with what a first reading of it tells. @param begins - words at which exercises begin, in order */
 export function withContext(row: Row, heard: Heard, first: readonly number[], begins: readonly number[]): Row {

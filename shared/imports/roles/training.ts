@@ -1,22 +1,7 @@
-import { namesIn } from "../names/find";
-import { sentencesIn } from "../sentences/boundaries";
-import { hesitationsIn } from "../sentences/hesitations";
-import { inOneBreath, splitAtNames } from "../sentences/split-at-names";
-import { wordClasses } from "../sentences/word-classes";
-import { soundsIn } from "../source/sounds";
+import type { Lesson } from "../learning/read";
 import type { Token } from "../schemes/figures";
-import { hear, type Heard } from "./hear";
 import { candidatesIn, isFigure } from "./stream";
 import { ROLES, type Role } from "./tagger";
-import { readMarked } from "../learning/transcript";
-
-/** A transcript as its figures are read. */
-export function heardIn(file: string): Heard {
-  const { words } = readMarked(file);
-  const skip = new Set([...soundsIn(words), ...hesitationsIn(words)]);
-  const mentions = namesIn(words, skip);
-  return hear(words, splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions), mentions, skip, wordClasses(words));
-}
 
 const WORD_ROLES: ReadonlySet<Role> = new Set(["side", "hand", "bodyweight", "amrap", "same"]);
 
@@ -38,4 +23,4 @@ export function rolesMarked(tokens: readonly Token[], marks: ReadonlyMap<number,
 }
 
 /** The true role of each candidate, by its number. */
-export const labelsOf = (file: string, heard: Heard): number[] => rolesMarked(heard.tokens, readMarked(file).roles).map((role) => ROLES.indexOf(role));
+export const labelsOf = ({ ready: { heard }, marked }: Lesson): number[] => rolesMarked(heard.tokens, marked.roles).map((role) => ROLES.indexOf(role));

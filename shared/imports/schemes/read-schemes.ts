@@ -3,9 +3,10 @@ import type { Scheme } from "../../training";
 import type { Mention } from "../names/find";
 import { placesOf } from "../assembly/assembly";
 import type { Models } from "../learning/models";
+import type { Listened } from "../listener/listen";
 import type { Part } from "../order/speech";
 import type { Word } from "../types";
-import { isNamed } from "../owners/claims";
+import { isNamed } from "../owners/turned";
 import { ownersIn } from "../owners/owners";
 import { homeOf, sceneOf, type Scene } from "../owners/scene";
 import type { Turned } from "../owners/turned";
@@ -77,6 +78,9 @@ const inOneHand = (statement: PlacedStatement): PlacedStatement => {
   return load?.perHand ? { ...statement, says: { ...statement.says, load: { value: load.value, unit: load.unit } } } : statement;
 };
 
+/** A band's own exercise needs no word of it. */
+const isInName = ({ says }: PlacedStatement, { exercise, title }: Part): boolean => says.load?.unit === "band" && (exercise?.equipment.includes("band") ?? /\bband/i.test(title));
+
 /** What a weight said of the whole session is held in. */
 const WEIGHTS: ReadonlySet<Equipment> = new Set(["barbell", "trap bar", "dumbbell", "kettlebell", "sandbag", "medicine ball"]);
 
@@ -95,7 +99,7 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place:
   const isOne = ONE_WEIGHT.test(part.exercise?.id ?? part.title);
   const isWeighted = part.exercise === null ? /kettlebell|dumbbell/i.test(part.title) : part.exercise.equipment.some((each) => WEIGHTS.has(each));
   const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(nearestFirst(mine(false), exercise, until)) };
-  const own = mine(true).map(isOne ? inOneHand : (statement) => statement);
+  const own = mine(true).filter((statement) => !isInName(statement, part)).map(isOne ? inOneHand : (statement) => statement);
   // Where everything is done by the clock, what is counted aloud is no number of reps.
   const byClock = lent.seconds !== undefined && !own.some(({ says }) => says.sets !== undefined);
   return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent };
@@ -104,10 +108,10 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place:
 /**
  * The set lines of each exercise part, from the figures that hold for it; "same again" takes over what the exercise before said.
  */
-export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], mentions: readonly Mention[], words: readonly Word[], models: Pick<Models, "owners" | "assembly">): Map<Part, SchemeRead> {
+export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], mentions: readonly Mention[], words: readonly Word[], listened: Listened, models: Pick<Models, "listener" | "assembly">): Map<Part, SchemeRead> {
   const unit = unitOf(statements, words);
-  const scene = sceneOf(parts, statements.map((statement) => inUnit(statement, unit)), mentions, words);
-  const owners = ownersIn(scene, models.owners);
+  const scene = sceneOf(parts, statements.map((statement) => inUnit(statement, unit)), words);
+  const owners = ownersIn(scene, listened, models.listener);
   const only = onlyLoad(scene);
   const reads = new Map<Part, SchemeRead>();
   const schemes: (Scheme | null)[] = [];
@@ -121,7 +125,7 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     const { sets, ...sided } = doneAloud(own, words, exercise.turn, until);
     const isUncounted = lent.sets === undefined && work.sets === undefined && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);
     const figures = assemble(own, placesOf(own, words, models.assembly), { ...sided, ...work, ...lent }, fixed, sets);
-    const whole = compose(phrases.filter(({ sentence, about }) => about !== "circuit" && sentence >= part.from && sentence < part.to).map((statement) => inUnit(statement, unit)));
+    const whole = compose(phrases.filter((statement) => statement.about !== "circuit" && statement.sentence >= part.from && statement.sentence < part.to && !isInName(statement, part)).map((statement) => inUnit(statement, unit)));
     const read = part.pair !== null ? figures : agreed(figures, whole, isUncounted);
     reads.set(part, read);
     schemes.push(read.sets.find(({ role }) => role === "working")?.scheme ?? null);

@@ -12,8 +12,9 @@ const SIGNALS: readonly (readonly [string, (text: string, next: string) => boole
 
 /** The features of each sentence. */
 export function featuresOf(speech: Indexed): string[][] {
-  const { said, candidates, starts, turns, silences } = speech;
-  const turned = [...turns.values()].map((word) => sentenceAt(speech, word)).sort((a, b) => a - b);
+  const { said, candidates, begun, silences } = speech;
+  const turned = begun.map(({ turn }) => sentenceAt(speech, turn)).sort((a, b) => a - b);
+  const starts = new Set(begun.map(({ candidate }) => candidate.span.from));
   const [first, last] = [turned[0] ?? Infinity, turned.at(-1) ?? -1];
   const words = said.map((text) => text.split(" ").filter((word) => word !== "").map(worded));
   const signals = said.map((text, at) => SIGNALS.filter(([, is]) => is(text, said[at + 1] ?? "")).map(([name]) => name));
@@ -22,11 +23,11 @@ export function featuresOf(speech: Indexed): string[][] {
   return said.map((_, at) => {
     const zone = at < first ? "before" : at > last ? "after" : turned.includes(at) ? "turn" : "among";
     const here = names.get(at) ?? [];
-    const [easy, begun] = [here.filter(isMobile).length, here.filter((candidate) => starts.has(candidate)).length];
+    const [easy, beginning] = [here.filter(isMobile).length, here.filter((candidate) => starts.has(candidate.span.from)).length];
     const own = words[at] ?? [];
     const out = [
       `zone=${zone}`, `from=${zone} ${bucket(at, [0, 1, 2, 4, 8])}`, `to=${zone} ${bucket(said.length - 1 - at, [0, 1, 2, 4, 8])}`, `until=${zone} ${at < first ? bucket(first - at, [1, 2, 3, 5, 9]) : bucket(at - last, [0, 1, 2, 4, 8])}`,
-      `easy=${zone} ${bucket(easy, [0, 1, 2])}`, `begun=${zone} ${begun > 0}`, `names=${zone} ${bucket(here.length, [0, 1, 3])}`, `figures=${zone} ${bucket(statementsIn(speech, at, at + 1).length, [0, 1, 3])}`,
+      `easy=${zone} ${bucket(easy, [0, 1, 2])}`, `begun=${zone} ${beginning > 0}`, `names=${zone} ${bucket(here.length, [0, 1, 3])}`, `figures=${zone} ${bucket(statementsIn(speech, at, at + 1).length, [0, 1, 3])}`,
       `silent=${zone} ${bucket(silences[at] ?? 0, [0, 2, 8, 20])}`, `was silent=${zone} ${bucket(silences[at - 1] ?? 0, [0, 2, 8, 20])}`, `length=${zone} ${bucket(own.length, [3, 8, 20])}`,
       `lead=${zone} ${own[0] ?? ""}`, `lead2=${own[0] ?? ""} ${own[1] ?? ""}`,
     ];

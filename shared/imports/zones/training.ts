@@ -1,6 +1,6 @@
 import type { BlockKind } from "../../episode";
 import type { Example } from "../learning/train";
-import type { MarkedTranscript } from "../learning/transcript";
+import type { Lesson } from "../learning/read";
 import { headOf } from "../learning/truth";
 import type { Indexed } from "../order/speech";
 import { rowOf, ZONES } from "./zones";
@@ -8,7 +8,7 @@ import { rowOf, ZONES } from "./zones";
 const MARKED = ["warm-up", "cool-down", "closing"] as const;
 
 /** The parts of a transcript by its marks; none where the head tells of parts that are not marked, or the other way round. */
-export function zoneExamples(file: string, turns: MarkedTranscript["turns"], speech: Indexed): Example[] {
+export function zoneExamples({ file, marked: { turns } }: Lesson, speech: Indexed): Example[] {
   const head = new Map(headOf(file));
   if (!head.has("opening") || MARKED.some((part) => (head.get(part) === "yes") !== turns.some(({ to }) => to === part))) return [];
   const zoneAt = (word: number): BlockKind => {

@@ -29,7 +29,7 @@ describe("transcripts of whole episodes, as captions of two to four seconds", ()
 
   it("gets most set schemes right", () => {
     const all = [...scores.values()];
-    expect(all.reduce((sum, score) => sum + score.schemesRight, 0) / all.reduce((sum, score) => sum + score.schemes, 0)).toBeGreaterThanOrEqual(0.87);
+    expect(all.reduce((sum, score) => sum + score.schemesRight, 0) / all.reduce((sum, score) => sum + score.schemes, 0)).toBeGreaterThanOrEqual(0.85);
   });
 
   it("does nearly as well when the captions show no silence shorter than two seconds", () => {
@@ -58,8 +58,8 @@ describe("transcripts that no reader was made or trained on", () => {
 
   // The aim is nine of ten. What is reached stands in the corpus's README; this keeps it from sinking.
   it("have no fewer set schemes right, and no fewer files in order, than were reached", () => {
-    expect(share(({ schemesRight }) => schemesRight, ({ schemes }) => schemes)).toBeGreaterThanOrEqual(0.66);
-    expect(share(({ orderRight }) => (orderRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.55);
-    expect(share(({ partsRight }) => (partsRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.9);
+    expect(share(({ schemesRight }) => schemesRight, ({ schemes }) => schemes)).toBeGreaterThanOrEqual(0.72);
+    expect(share(({ orderRight }) => (orderRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.57);
+    expect(share(({ partsRight }) => (partsRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.93);
   });
 });

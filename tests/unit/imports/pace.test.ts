@@ -2,6 +2,8 @@ import { readFileSync, readdirSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { countingIds } from "../../../shared/episode";
 import { importText } from "../../../shared/imports";
+import { measurePace } from "../../../shared/imports/pace";
+import { readSource } from "../../../shared/imports/source/read-source";
 import { readCaptions, type Cue } from "../../../shared/speech";
 import { captionsOf, readTranscript } from "../../corpus/imports/score";
 
@@ -23,8 +25,9 @@ const HABITS: Readonly<Record<string, (cues: readonly Cue[]) => string>> = {
 /** The pace of each transcript against the true one, in captions treated this way. */
 const errors = (habit: (cues: readonly Cue[]) => string): number[] => transcripts.map((transcript) => {
   const { vtt, wordsPerMinute } = captionsOf(transcript);
-  const result = importText(habit(readCaptions(vtt).cues), "a.vtt", countingIds("i-"));
-  return result.ok && result.pace ? Math.abs(result.pace.wordsPerMinute - wordsPerMinute) / wordsPerMinute : 1;
+  const source = readSource(habit(readCaptions(vtt).cues));
+  const pace = source.ok ? measurePace(source.words) : null;
+  return pace ? Math.abs(pace.wordsPerMinute - wordsPerMinute) / wordsPerMinute : 1;
 });
 
 describe("the pace of old captions", () => {

@@ -1,15 +1,17 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { digestOf, transcriptsIn } from "../../../../shared/imports/learning/training";
+import { transcriptsIn } from "../../../../shared/imports/learning/read";
+import { digestOf } from "../../../../shared/imports/learning/training";
 import { readMarked } from "../../../../shared/imports/learning/transcript";
 import weights from "../../../../shared/imports/learning/weights.json";
+import heard from "../../../../shared/imports/listener/weights.json";
 
 const ROOT = new URL("../../../../shared/imports/learning/corpus/", import.meta.url).pathname;
 const files = readdirSync(ROOT).filter((name) => name.endsWith(".txt")).sort().flatMap((name) => transcriptsIn(readFileSync(ROOT + name, "utf8")));
 
 describe("the weights of the readers of speech", () => {
   it("belong to the transcripts as they are (else: node electron/start-up/speech-readers.mjs)", () => {
-    expect(weights.digest).toBe(digestOf(files));
+    expect([weights.digest, heard.digest]).toEqual([digestOf(files), digestOf(files)]);
   });
 
   it("were learned from transcripts that all mark a figure or a turn", () => {

@@ -92,11 +92,11 @@ const SAID: readonly (readonly [string, string])[] = [
   ["three sets of ten and last one left now the other side", "3 x 10"],
   ["eight to ten clean reps and we do three sets of those", "3 x 8-10"],
   ["one time sixty seconds", "1 x 60 s"],
+  ["if you're a beginner do two sets of eight otherwise it's three sets of twelve", "3 x 12"],
 ];
 
 /** What no reader has learned yet: when one does, it belongs above. */
 const NOT_YET: readonly (readonly [said: string, line: string])[] = [
-  ["if you're a beginner do two sets of eight otherwise it's three sets of twelve", "3 x 12"],
   ["three sets of twelve and we do it with a tempo so two seconds when you open no pause there one second to close and hold it for two seconds", "3 x 12, tempo 2-0-1-2"],
 ];
 

@@ -1,0 +1,33 @@
+import { prepared, type Prepared } from "../heard";
+import { namesIn } from "../names/find";
+import { sentencesIn } from "../sentences/boundaries";
+import { hesitationsIn } from "../sentences/hesitations";
+import { inOneBreath, splitAtNames } from "../sentences/split-at-names";
+import { wordClasses } from "../sentences/word-classes";
+import { soundsIn } from "../source/sounds";
+import { readMarked, type MarkedTranscript } from "./transcript";
+
+/** The transcripts of one file: several are parted by a line of equals signs. */
+export const transcriptsIn = (file: string): string[] => file.split(/^===\n/m);
+
+/** Kinds of parts that a mark may turn to besides exercises. */
+const PARTS = new Set(["opening", "warm-up", "cool-down", "closing", "talk"]);
+
+/** A marked transcript, ready to be learned from. */
+export interface Lesson {
+  readonly file: string;
+  readonly ready: Prepared;
+  readonly marked: MarkedTranscript;
+  /** The marked turns to exercises. */
+  readonly turns: MarkedTranscript["turns"];
+}
+
+/** A transcript as it would be read from captions. */
+export function lessonOf(file: string): Lesson {
+  const marked = readMarked(file);
+  const { words } = marked;
+  const skip = new Set([...soundsIn(words), ...hesitationsIn(words)]);
+  const mentions = namesIn(words, skip);
+  const sentences = splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions);
+  return { file, ready: prepared(words, sentences, mentions, skip, wordClasses(words)), marked, turns: marked.turns.filter(({ to }) => !PARTS.has(to)) };
+}

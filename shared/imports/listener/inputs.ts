@@ -1,0 +1,78 @@
+import type { Candidate } from "../order/candidates";
+import { fieldsOf } from "../roles/features";
+import type { Heard } from "../roles/hear";
+import { candidatesIn, figureOf, isFigure } from "../roles/stream";
+import type { Span, Word } from "../types";
+import { beside, rowAt, rowsOf, type Matrix } from "./network";
+import type { Listener } from "./weights";
+
+/** What the listener knows of each word before it listens. */
+
+const SIZES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 16, 20, 24, 25, 29, 30, 40, 45, 50, 59, 60, 80, 90, 100, 119, 120, 150, 180, 250, 400];
+/** In seconds. */
+const PAUSES = [0, 0.3, 1.2, 4, 10, 25, 60];
+
+/** The first edge an amount does not pass, by its number. */
+export const edgeOf = (amount: number, edges: readonly number[]): number => {
+  const at = edges.findIndex((edge) => amount <= edge);
+  return at < 0 ? edges.length : at;
+};
+
+/** No number, one with a part, and whole ones by their size. */
+const sizeOf = (value: number | undefined): number => (value === undefined ? 0 : !Number.isInteger(value) ? 1 : 2 + edgeOf(value, SIZES));
+
+/** Where the figures that may say something stand, and what the phrase reader makes of each. */
+export function phrasedAt({ tokens, phrases }: Heard): { readonly word: number; readonly fields: readonly string[] }[] {
+  return candidatesIn(tokens).map((place) => {
+    const token = tokens[place] as Heard["tokens"][number];
+    const read = phrases.filter(({ from, to }) => from <= token.at && to >= token.at);
+    const fields = isFigure(token) ? read.flatMap((statement) => fieldsOf(statement, figureOf(token))) : read.flatMap(({ says }) => Object.keys(says).filter((field) => ["eachSide", "load", "amrap"].includes(field)));
+    return { word: token.at, fields };
+  });
+}
+
+/** Words of names by their place in it; those of things to do and of others. */
+const MARK = { thing: 1, other: 4 } as const;
+
+/** The name of a candidate as the listener knows it: a catalogue id, or its words in quotes. */
+export const goalOf = ({ name }: Candidate): string => name.exercise?.id ?? `"${name.words.join(" ")}"`;
+
+/** What is listened to. */
+export interface Sounds {
+  readonly words: readonly Word[];
+  /** Parts of speech, one a word. */
+  readonly classes: readonly string[];
+  readonly sentences: readonly Span[];
+  readonly heard: Heard;
+  readonly candidates: readonly Candidate[];
+}
+
+/** A row of numbers for each word. */
+export function inputsOf({ words, classes, sentences, heard, candidates }: Sounds, listener: Listener): Matrix {
+  const { numbers } = listener;
+  const values = new Map(heard.tokens.filter(isFigure).map((token) => [token.at, figureOf(token)]));
+  const begins = new Set(sentences.map(({ from }) => from));
+  const [mark, name] = [words.map(() => 0), words.map(() => 0)];
+  for (const candidate of candidates) {
+    const { from, to } = candidate.span;
+    for (let at = from; at < Math.min(to, words.length); at += 1) {
+      mark[at] = (candidate.isThing ? MARK.thing : MARK.other) + (at === from ? 0 : at === to - 1 ? 1 : 2);
+      name[at] = numbers.ids.get(goalOf(candidate)) ?? 1;
+    }
+  }
+  const field: Matrix = { rows: words.length, columns: listener.field.columns, values: new Float32Array(words.length * listener.field.columns) };
+  for (const { word, fields } of phrasedAt(heard)) {
+    const sum = rowAt(field, word);
+    for (const row of new Set(fields.map((name) => numbers.fields.get(name)))) if (row !== undefined) rowAt(listener.field, row).forEach((value, column) => { sum[column] = (sum[column] ?? 0) + value; });
+  }
+  return beside(
+    rowsOf(listener.word, words.map(({ plain }) => numbers.words.get(plain) ?? 0)),
+    rowsOf(listener.klass, classes.map((each) => numbers.classes.get(each) ?? 0)),
+    rowsOf(listener.size, words.map((_, at) => sizeOf(values.get(at)))),
+    rowsOf(listener.pause, words.map(({ pause }) => edgeOf(pause, PAUSES))),
+    rowsOf(listener.begins, words.map((_, at) => (begins.has(at) ? 1 : 0))),
+    rowsOf(listener.mark, mark),
+    rowsOf(listener.name, name),
+    field,
+  );
+}

