@@ -1,6 +1,6 @@
 import type { Models } from "./learning/models";
 import { rolesHeard, turnsHeard, type Listened } from "./listener/listen";
-import type { Mention } from "./names/find";
+import { namesIn, type Mention } from "./names/find";
 import { begunIn } from "./order/begun";
 import { candidatesIn, type Candidate } from "./order/candidates";
 import { indexed, sentenceAt, type Indexed, type Placed, type Speech } from "./order/speech";
@@ -8,6 +8,9 @@ import { hear, type Heard } from "./roles/hear";
 import { saidBy } from "./roles/said";
 import { rolesOf, rowOf, taggedBy, withContext, type Row, type Tagged } from "./roles/tagger";
 import type { Statement } from "./schemes/statement";
+import { sentencesIn } from "./sentences/boundaries";
+import { inOneBreath, splitAtNames } from "./sentences/split-at-names";
+import { wordClasses } from "./sentences/word-classes";
 import type { Span, Word } from "./types";
 import { zonesIn } from "./zones/zones";
 
@@ -32,7 +35,9 @@ function statementsOf({ tokens, phrases }: Heard, tags: readonly Tagged[], sente
 export interface Prepared {
   readonly words: readonly Word[];
   readonly sentences: readonly Span[];
-  readonly classes: readonly string[];
+  readonly mentions: readonly Mention[];
+  /** Hesitations and sounds. */
+  readonly skip: ReadonlySet<number>;
   readonly heard: Heard;
   readonly row: Row;
   readonly candidates: readonly Candidate[];
@@ -40,14 +45,20 @@ export interface Prepared {
   readonly said: readonly string[];
 }
 
-/**
- * @param skip - hesitations and sounds
- * @param classes - parts of speech, one a word
- */
-export function prepared(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>, classes: readonly string[]): Prepared {
+/** Speech cut into sentences. @param classes - parts of speech, one a word */
+function inSentences(words: readonly Word[], sentences: readonly Span[], mentions: readonly Mention[], skip: ReadonlySet<number>, classes: readonly string[]): Prepared {
   const heard = hear(words, sentences, mentions, skip, classes);
-  return { words, sentences, classes, heard, row: rowOf(heard), candidates: candidatesIn(words, sentences, mentions, classes), said: sentences.map((sentence) => plainOf(words, sentence, skip)) };
+  return { words, sentences, mentions, skip, heard, row: rowOf(heard), candidates: candidatesIn(words, sentences, mentions, classes), said: sentences.map((sentence) => plainOf(words, sentence, skip)) };
 }
+
+/** @param skip - hesitations and sounds */
+export function prepared(words: readonly Word[], skip: ReadonlySet<number>): Prepared {
+  const mentions = namesIn(words, skip);
+  return inSentences(words, splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions), mentions, skip, wordClasses(words));
+}
+
+/** The same speech in other sentences. */
+export const cutInto = ({ words, mentions, skip, heard }: Prepared, sentences: readonly Span[]): Prepared => inSentences(words, sentences, mentions, skip, heard.classes);
 
 /** The speech with the roles of its figures, by their numbers; what it is made of is not known yet. */
 export function withRoles({ words, sentences, heard, row, candidates, said }: Prepared, roles: readonly number[]): Indexed {

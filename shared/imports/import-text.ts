@@ -1,20 +1,18 @@
 import type { NewId } from "../episode";
 import { decodeText, ownPace } from "../speech";
 import { blocksOf, episodeOf, missingFrom, type Understood } from "./draft";
-import { prepared, speechOf, type Prepared } from "./heard";
+import { cutInto, prepared, speechOf, type Prepared } from "./heard";
 import { trainedModels } from "./learning/models";
 import { listenTo } from "./listener/listen";
-import { namesIn, type Mention } from "./names/find";
+import type { Mention } from "./names/find";
 import { readNotes } from "./notes/read-notes";
 import { runningOrder } from "./order/order";
 import { sentenceAt, type Part } from "./order/speech";
 import { measurePace } from "./pace";
 import { tokensOf } from "./schemes/figures";
 import { readSchemes, unitOf, type PlacedStatement } from "./schemes/read-schemes";
-import { sentencesIn } from "./sentences/boundaries";
 import { hesitationsIn } from "./sentences/hesitations";
-import { inOneBreath, cutAt, splitAtNames, splitBefore } from "./sentences/split-at-names";
-import { wordClasses } from "./sentences/word-classes";
+import { cutAt, splitBefore } from "./sentences/split-at-names";
 import { MAX_IMPORT_BYTES, readSource, tooBig, type Source } from "./source/read-source";
 import { soundsIn } from "./source/sounds";
 import type { Imported, ImportResult, MeasuredPace, NotUnderstood, Span, Word } from "./types";
@@ -50,10 +48,9 @@ interface Ordered {
 }
 
 function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Understood {
-  const mentions = namesIn(words, skip);
-  const classes = wordClasses(words);
   const models = trainedModels();
-  const ready = prepared(words, splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions), mentions, skip, classes);
+  const ready = prepared(words, skip);
+  const { mentions } = ready;
   const listened = listenTo(ready, models.listener);
   const inOrder = (from: Prepared): Ordered => {
     const speech = speechOf(from, listened, models);
@@ -64,7 +61,7 @@ function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Un
   const torn = read.parts.flatMap(({ from, named }) => (named !== null && named < (read.sentences[from]?.from ?? words.length) ? [named] : []));
   const turned = read.parts.flatMap(({ begins, pair }) => (begins !== null && pair === null ? [begins.turn] : []));
   const cut = cutAt(torn.length > 0 ? splitBefore(words, read.sentences, torn) : read.sentences, turned);
-  if (cut.length > read.sentences.length) read = inOrder(prepared(words, cut, mentions, skip, classes));
+  if (cut.length > read.sentences.length) read = inOrder(cutInto(ready, cut));
   const { sentences, said, statements, phrases, parts } = read;
   return { words, sentences, said, parts, schemes: readSchemes(parts, [...statements, ...countedNames(words, sentences, mentions, skip).filter(({ from }) => !statements.some((other) => other.from === from))].sort((a, b) => a.from - b.from), phrases, mentions, words, listened, models), counted: new Set(statements.map(({ sentence }) => sentence)), skip, units: unitOf(statements, words) };
 }

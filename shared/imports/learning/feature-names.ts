@@ -11,8 +11,11 @@ export const aboutWord = (about: string): string => (about === "circuit" ? "all 
 /** The fields said in some statements, each once. */
 export const fieldsIn = (statements: readonly { readonly says: object; readonly about: string }[]): string[] => [...new Set(statements.flatMap(({ says, about }) => Object.keys(says).map((field) => `${aboutWord(about)}${field}`)))];
 
-/** The first edge an amount does not pass; "more" beyond the last. @param edges - rising */
-export function bucket(value: number, edges: readonly number[]): string {
-  const at = edges.findIndex((edge) => value <= edge);
-  return at < 0 ? "more" : String(edges[at]);
+/** The first edge an amount does not pass, by its number; as many as there are beyond the last. @param edges - rising */
+export function edgeOf(amount: number, edges: readonly number[]): number {
+  const at = edges.findIndex((edge) => amount <= edge);
+  return at < 0 ? edges.length : at;
 }
+
+/** The same as a word; "more" beyond the last. */
+export const bucket = (value: number, edges: readonly number[]): string => String(edges[edgeOf(value, edges)] ?? "more");

@@ -1,9 +1,5 @@
 import { prepared, type Prepared } from "../heard";
-import { namesIn } from "../names/find";
-import { sentencesIn } from "../sentences/boundaries";
 import { hesitationsIn } from "../sentences/hesitations";
-import { inOneBreath, splitAtNames } from "../sentences/split-at-names";
-import { wordClasses } from "../sentences/word-classes";
 import { soundsIn } from "../source/sounds";
 import { readMarked, type MarkedTranscript } from "./transcript";
 
@@ -27,7 +23,5 @@ export function lessonOf(file: string): Lesson {
   const marked = readMarked(file);
   const { words } = marked;
   const skip = new Set([...soundsIn(words), ...hesitationsIn(words)]);
-  const mentions = namesIn(words, skip);
-  const sentences = splitAtNames(words, sentencesIn(words, inOneBreath(words, mentions), false), mentions);
-  return { file, ready: prepared(words, sentences, mentions, skip, wordClasses(words)), marked, turns: marked.turns.filter(({ to }) => !PARTS.has(to)) };
+  return { file, ready: prepared(words, skip), marked, turns: marked.turns.filter(({ to }) => !PARTS.has(to)) };
 }

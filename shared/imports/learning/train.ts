@@ -1,3 +1,4 @@
+import { chances } from "./chances";
 import { decode, scoreOf, type RowModel } from "./row-model";
 
 /** One row as the trainer sees it: features, way from the one before, and true label of each place. */
@@ -11,15 +12,6 @@ const EPOCHS = 12;
 const MARGIN = 250;
 /** A feature seen less often teaches nothing about other speech. */
 const LEAST = 2;
-
-/** Whole numbers below a bound, the same ones every time (a linear congruential generator, constants of Numerical Recipes). */
-function numbers(seed: number): (below: number) => number {
-  let state = seed >>> 0;
-  return (below) => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return Math.floor((state / 4294967296) * below);
-  };
-}
 
 class Averaged {
   constructor(private readonly count: number) {}
@@ -63,11 +55,11 @@ export function train(examples: readonly Example[], count: number): RowModel {
   const [weights, moves] = [new Averaged(count), new Averaged(count)];
   const model: RowModel = { count, weights: weights.rows, moves: moves.rows };
   const order = rows.map((_, at) => at);
-  const pick = numbers(1);
+  const chance = chances(1);
   let now = 1;
   for (let epoch = 0; epoch < EPOCHS; epoch += 1) {
     for (let i = order.length - 1; i > 0; i -= 1) {
-      const j = pick(i + 1);
+      const j = Math.floor(chance() * (i + 1));
       [order[i], order[j]] = [order[j] ?? 0, order[i] ?? 0];
     }
     for (const at of order) {

@@ -1,4 +1,4 @@
-import { edgeOf } from "./inputs";
+import { edgeOf } from "../learning/feature-names";
 import type { Listened } from "./listen";
 import { AWAY } from "./meant";
 import { beside, rowAt, rowsOf, sigmoid, through, twice, type Matrix } from "./network";

@@ -1,7 +1,9 @@
 import type { Candidate } from "../order/candidates";
-import { fieldsOf } from "../roles/features";
-import type { Heard } from "../roles/hear";
+import { edgeOf } from "../learning/feature-names";
+import { phrasedFields } from "../roles/features";
+import { phrasesAt, type Heard } from "../roles/hear";
 import { candidatesIn, figureOf, isFigure } from "../roles/stream";
+import type { Token } from "../schemes/figures";
 import type { Span, Word } from "../types";
 import { beside, rowAt, rowsOf, type Matrix } from "./network";
 import type { Listener } from "./weights";
@@ -12,22 +14,14 @@ const SIZES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 16, 20, 24, 25, 29, 30
 /** In seconds. */
 const PAUSES = [0, 0.3, 1.2, 4, 10, 25, 60];
 
-/** The first edge an amount does not pass, by its number. */
-export const edgeOf = (amount: number, edges: readonly number[]): number => {
-  const at = edges.findIndex((edge) => amount <= edge);
-  return at < 0 ? edges.length : at;
-};
-
 /** No number, one with a part, and whole ones by their size. */
 const sizeOf = (value: number | undefined): number => (value === undefined ? 0 : !Number.isInteger(value) ? 1 : 2 + edgeOf(value, SIZES));
 
 /** Where the figures that may say something stand, and what the phrase reader makes of each. */
-export function phrasedAt({ tokens, phrases }: Heard): { readonly word: number; readonly fields: readonly string[] }[] {
-  return candidatesIn(tokens).map((place) => {
-    const token = tokens[place] as Heard["tokens"][number];
-    const read = phrases.filter(({ from, to }) => from <= token.at && to >= token.at);
-    const fields = isFigure(token) ? read.flatMap((statement) => fieldsOf(statement, figureOf(token))) : read.flatMap(({ says }) => Object.keys(says).filter((field) => ["eachSide", "load", "amrap"].includes(field)));
-    return { word: token.at, fields };
+export function phrasedAt(heard: Heard): { readonly word: number; readonly fields: readonly string[] }[] {
+  return candidatesIn(heard.tokens).map((place) => {
+    const token = heard.tokens[place] as Token;
+    return { word: token.at, fields: phrasedFields(token, phrasesAt(heard, place)) };
   });
 }
 
@@ -40,15 +34,13 @@ export const goalOf = ({ name }: Candidate): string => name.exercise?.id ?? `"${
 /** What is listened to. */
 export interface Sounds {
   readonly words: readonly Word[];
-  /** Parts of speech, one a word. */
-  readonly classes: readonly string[];
   readonly sentences: readonly Span[];
   readonly heard: Heard;
   readonly candidates: readonly Candidate[];
 }
 
 /** A row of numbers for each word. */
-export function inputsOf({ words, classes, sentences, heard, candidates }: Sounds, listener: Listener): Matrix {
+export function inputsOf({ words, sentences, heard, candidates }: Sounds, listener: Listener): Matrix {
   const { numbers } = listener;
   const values = new Map(heard.tokens.filter(isFigure).map((token) => [token.at, figureOf(token)]));
   const begins = new Set(sentences.map(({ from }) => from));
@@ -67,7 +59,7 @@ export function inputsOf({ words, classes, sentences, heard, candidates }: Sound
   }
   return beside(
     rowsOf(listener.word, words.map(({ plain }) => numbers.words.get(plain) ?? 0)),
-    rowsOf(listener.klass, classes.map((each) => numbers.classes.get(each) ?? 0)),
+    rowsOf(listener.klass, heard.classes.map((each) => numbers.classes.get(each) ?? 0)),
     rowsOf(listener.size, words.map((_, at) => sizeOf(values.get(at)))),
     rowsOf(listener.pause, words.map(({ pause }) => edgeOf(pause, PAUSES))),
     rowsOf(listener.begins, words.map((_, at) => (begins.has(at) ? 1 : 0))),

@@ -1,5 +1,5 @@
 import type { Candidate } from "../order/candidates";
-import { edgeOf, goalOf } from "./inputs";
+import { edgeOf } from "../learning/feature-names";
 import { signsOf, type Listened } from "./listen";
 import { beside, rowAt, rowsOf, softmax, through, twice } from "./network";
 import type { Listener } from "./weights";
@@ -29,29 +29,19 @@ export function attended({ meaning }: Listened, turn: number, until: number, lis
   return pooled;
 }
 
-export interface Meant {
-  /** The likeliest exercise of the catalogue, by its id, and its share of one. */
-  readonly id: string;
-  readonly share: number;
-  /** The name that tells it best; null where none stands in reach. */
-  readonly named: Candidate | null;
-}
-
-/** What is meant by a turn. @param until - the next turn, in words */
-export function meantAt(listened: Listened, candidates: readonly Candidate[], turn: number, until: number, listener: Listener): Meant {
-  const pooled = attended(listened, turn, until, listener);
-  const scores = twice({ rows: 1, columns: pooled.length, values: pooled }, listener.goal).values;
+/** The name that tells best what a turn turns to; null where none stands in reach. @param until - the next turn, in words */
+export function nameAt({ meaning }: Listened, candidates: readonly Candidate[], turn: number, until: number, listener: Listener): Candidate | null {
   const near = candidates.filter(({ span }) => span.to - 1 >= turn - BEFORE && span.from < Math.min(until, turn + REACH));
   const places = near.map(({ span }) => span.from);
-  const input = beside(rowsOf(listened.meaning, places), signsOf(near), rowsOf(listener.pointerAway, places.map((at) => awayOf(at - turn))));
-  const pointers = twice(input, listener.pointer).values.map((value) => Math.log1p(Math.exp(value)));
-  near.forEach((candidate, at) => {
-    const goal = listener.numbers.goals.get(goalOf(candidate)) ?? 0;
-    scores[goal] = (scores[goal] ?? 0) + (pointers[at] ?? 0);
-  });
-  const shares = softmax(scores);
+  const scores = twice(beside(rowsOf(meaning, places), signsOf(near), rowsOf(listener.pointerAway, places.map((at) => awayOf(at - turn)))), listener.pointer).values;
+  return near[scores.indexOf(Math.max(...scores))] ?? null;
+}
+
+/** The likeliest exercise of the catalogue at a turn that nothing names, by its id, and its share of one. */
+export function meantAt(listened: Listened, turn: number, until: number, listener: Listener): { readonly id: string; readonly share: number } {
+  const pooled = attended(listened, turn, until, listener);
   // The first goal stands for everything the catalogue lacks.
-  const known = shares.subarray(1);
+  const known = softmax(twice({ rows: 1, columns: pooled.length, values: pooled }, listener.goal).values).subarray(1);
   const best = known.indexOf(Math.max(...known));
-  return { id: listener.goals[best + 1] ?? "", share: known[best] ?? 0, named: near[pointers.indexOf(Math.max(...pointers))] ?? null };
+  return { id: listener.goals[best + 1] ?? "", share: known[best] ?? 0 };
 }

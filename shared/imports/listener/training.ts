@@ -11,7 +11,7 @@ import { goalOf, phrasedAt } from "./inputs";
 /** A marked transcript as train.py reads it: words and what is known of them, and what is true. */
 export function rowFor(lesson: Lesson) {
   const { file, ready, marked, turns } = lesson;
-  const { words, classes, sentences, heard, candidates } = ready;
+  const { words, sentences, heard, candidates } = ready;
   const labels = labelsOf(lesson);
   const truth = truthOf(file);
   const known = withRoles(ready, labels);
@@ -21,7 +21,7 @@ export function rowFor(lesson: Lesson) {
   const values = new Map(heard.tokens.filter(isFigure).map((token) => [token.at, figureOf(token)]));
   const begins = new Set(sentences.map(({ from }) => from));
   return {
-    words: words.map(({ plain }) => plain), classes, pauses: words.map(({ pause }) => pause), values: words.map((_, at) => values.get(at) ?? null), begins: words.map((_, at) => begins.has(at)),
+    words: words.map(({ plain }) => plain), classes: heard.classes, pauses: words.map(({ pause }) => pause), values: words.map((_, at) => values.get(at) ?? null), begins: words.map((_, at) => begins.has(at)),
     figures: phrasedAt(heard).map(({ word, fields }, at) => ({ at: word, fields, role: labels[at] })),
     names: candidates.map((candidate) => ({ from: candidate.span.from, to: candidate.span.to, goal: goalOf(candidate), thing: candidate.isThing, strength: candidate.strength, passing: candidate.passing, listed: candidate.listed, paired: candidate.paired, starts: starts.has(candidate) })),
     turns: marked.turns,

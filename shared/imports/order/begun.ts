@@ -1,9 +1,9 @@
-import { meantAt } from "../listener/meant";
+import { meantAt, nameAt } from "../listener/meant";
 import { startsHeard, type Listened } from "../listener/listen";
 import type { Listener } from "../listener/weights";
 import { nameById, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
-import type { Candidate } from "./candidates";
+import { unnamed, type Candidate } from "./candidates";
 import type { Begun, Speech } from "./speech";
 
 /** The exercises of a session: what each turn of the speaker turns to. */
@@ -31,11 +31,14 @@ function turnsWithNames(turns: readonly number[], starts: readonly Candidate[], 
   })];
 }
 
-/** An exercise that is done without its name being said stands at its turn. */
-const unnamed = (at: number): Omit<Candidate, "name"> => ({ span: { from: at, to: at + 1 }, sentence: 0, sure: 1, strength: 2, passing: false, isThing: true, listed: false, paired: false, takenBack: false });
-
 /** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done. */
 const isIdle = ({ passing }: Candidate, { statements }: Speech, from: number, until: number): boolean => passing && !statements.some((statement) => statement.from >= from && statement.from < until);
+
+/** The name of an exercise that is done without its name being said; null where it is not heard surely enough. */
+function heardAt(listened: Listened, at: number, until: number, listener: Listener): Name | null {
+  const { id, share } = meantAt(listened, at, until, listener);
+  return share > SURE ? nameById(id) : null;
+}
 
 /** The exercises of the session, in order, each once. @param speech - with its figures @param turns - words at which the speaker turns to one */
 export function begunIn(speech: Speech, listened: Listened, turns: readonly number[], listener: Listener): Begun[] {
@@ -46,10 +49,9 @@ export function begunIn(speech: Speech, listened: Listened, turns: readonly numb
   const titles = new Set<string>();
   return all.flatMap(({ at, begins }, place): Begun[] => {
     const until = all[place + 1]?.at ?? words.length;
-    const meant = meantAt(listened, candidates, at, until, listener);
-    const named = begins ?? meant.named;
+    const named = begins ?? nameAt(listened, candidates, at, until, listener);
     if (named && (begins === null ? named.passing : isIdle(named, speech, at, until))) return [];
-    const name: Name | null = named ? variantOf(named.name, named.span, words, at, until) : meant.share > SURE ? nameById(meant.id) : null;
+    const name: Name | null = named ? variantOf(named.name, named.span, words, at, until) : heardAt(listened, at, until, listener);
     if (name === null || titles.has(name.title)) return [];
     titles.add(name.title);
     return [{ turn: at, candidate: { ...(named ?? unnamed(at)), name } }];

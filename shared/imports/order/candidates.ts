@@ -22,6 +22,9 @@ export interface Candidate {
   readonly takenBack: boolean;
 }
 
+/** A turn that no name tells stands for itself. */
+export const unnamed = (at: number): Omit<Candidate, "name"> => ({ span: { from: at, to: at + 1 }, sentence: 0, sure: 1, strength: 2, passing: false, isThing: true, listed: false, paired: false, takenBack: false });
+
 const text = (words: readonly Word[], from: number, to: number): string => plainIn(words, from, to).join(" ");
 
 /** Words that tell how an exercise is done and do not make another of it. */

@@ -29,7 +29,7 @@ function stepsTo(tokens: readonly Token[], at: number, step: 1 | -1, is: (token:
 }
 
 /** What the phrase reader makes of a figure: the field it would fill, and of which sets. */
-export function fieldsOf({ says, about, rank }: Statement, value: number): string[] {
+function fieldsOf({ says, about, rank }: Statement, value: number): string[] {
   const is = (figure: number | null | undefined): boolean => figure === value || figure === value * 60;
   const fields: string[] = [];
   if (says.sets === value) fields.push("sets");
@@ -45,6 +45,10 @@ export function fieldsOf({ says, about, rank }: Statement, value: number): strin
   if (says.emomMinutes === value) fields.push("emom");
   return fields.map((field) => `${field} ${about} ${rank === "whole" ? "whole" : ""}`);
 }
+
+/** The fields that a figure fills, or a word such as "each", by what the phrase reader found around it. */
+export const phrasedFields = (token: Token, read: readonly Statement[]): string[] =>
+  isFigure(token) ? read.flatMap((statement) => fieldsOf(statement, figureOf(token))) : read.flatMap(({ says }) => Object.keys(says).filter((field) => ["eachSide", "load", "amrap"].includes(field)));
 
 /**
  * The names of all features of the token at a place.
@@ -86,7 +90,7 @@ export function featuresAt(tokens: readonly Token[], at: number, read: readonly 
   }
   const [back, ahead] = [stepsTo(tokens, at, -1, ({ text }) => text === NAME), stepsTo(tokens, at, 1, ({ text }) => text === NAME)];
   out.push(`n-=${distance(back)}`, `n+=${distance(ahead)}`);
-  const fields = isFigure(token) ? read.flatMap((statement) => fieldsOf(statement, value)) : read.flatMap(({ says }) => Object.keys(says).filter((field) => ["eachSide", "load", "amrap"].includes(field)));
+  const fields = phrasedFields(token, read);
   for (const field of fields) out.push(`r=${field}`, `r+1=${field} ${a1}`, `r-1=${field} ${b1}`);
   if (fields.length === 0) out.push(read.length > 0 ? "r=other" : "r=-", `r- ${own}${size} ${a1}`);
   if (isFigure(token)) {

@@ -23,10 +23,13 @@ export function hear(words: readonly Word[], sentences: readonly Span[], mention
   return { classes, tokens, phrases: statementsIn(corrected(tokens.filter(({ text }) => text !== NAME)), names) };
 }
 
+/** What the phrase reader found around the token at a place. */
+export function phrasesAt({ tokens, phrases }: Heard, place: number): Statement[] {
+  const word = tokens[place]?.at ?? -1;
+  return phrases.filter(({ from, to }) => from <= word && to >= word);
+}
+
 /** The features of the candidates at some places. */
-export function featuresOf({ tokens, phrases, classes }: Heard, places: readonly number[]): string[][] {
-  return places.map((place) => {
-    const word = tokens[place]?.at ?? -1;
-    return featuresAt(tokens, place, phrases.filter(({ from, to }) => from <= word && to >= word), classes);
-  });
+export function featuresOf(heard: Heard, places: readonly number[]): string[][] {
+  return places.map((place) => featuresAt(heard.tokens, place, phrasesAt(heard, place), heard.classes));
 }
