@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { BLOCK_KINDS, episodeSchema } from "./episode";
+import { episodeSchema } from "./episode";
 
 /**
  * The one bridge between the screens and what runs on Node. Every channel with its request and its answer;
@@ -70,19 +70,6 @@ export const voiceSchema = z.object({
 export type Voice = z.output<typeof voiceSchema>;
 
 const openedEpisode = z.object({ ok: z.literal(true), file: episodeFileName, episode: episodeSchema, stamp, migratedFrom: z.number().nullable() });
-/** A draft made from foreign text, and what of the text is not in it or was not understood. */
-const importedDraft = z.object({
-  ok: z.literal(true),
-  episode: episodeSchema,
-  format: z.enum(["webvtt", "subrip", "timed lines", "speech", "notes"]),
-  words: z.int(),
-  sentences: z.int(),
-  /** Null without times. `own` is what the screen clock counts with. */
-  pace: z.object({ wordsPerMinute: z.number(), syllablesPerSecond: z.number(), speechSeconds: z.number(), silentSeconds: z.number(), own: voiceSchema.shape.pace.nullable() }).nullable(),
-  missing: z.array(z.enum(BLOCK_KINDS)),
-  notUnderstood: z.array(z.object({ text: z.string(), reason: z.string(), sentence: z.string(), at: z.number().nullable(), block: z.string().nullable() })),
-  problems: z.array(z.object({ line: z.number(), sentence: z.string() })),
-});
 const libraryEntry = z.object({
   file: episodeFileName,
   /** Null when the file could not be read; `problem` says why. */
@@ -106,8 +93,6 @@ export const bridge = {
   /** Older states kept of a file, newest first. */
   "episode:history": call(z.object({ file: episodeFileName }), z.array(z.object({ state: z.string(), savedAt: z.string(), blocks: z.number() }))),
   "episode:older": call(z.object({ file: episodeFileName, state: z.string().max(64) }), z.union([z.object({ ok: z.literal(true), episode: episodeSchema }), problem])),
-  /** Captions, a transcript or notes into a draft; nothing is saved. A file of more than the limit is refused by its size, unsent. */
-  "import:read": call(z.object({ name: z.string().max(400), size: z.int().min(0), base64: z.base64().max(8_000_000) }), z.union([importedDraft, problem])),
   /** Writes documents into a folder beside the library; progress comes as events under `job`. */
   "papers:export": call(
     z.object({ job: z.string().max(64), episode: episodeSchema, documents: z.array(documentId).min(1), paper: paperSize, units }),

@@ -5,7 +5,6 @@ import type { DocumentId, FontFiles } from "../../shared/exports";
 import { nodeDisk, type Disk } from "./atomic-write";
 import { Episodes } from "./episodes";
 import { readFonts } from "./fonts";
-import { readImport } from "./imports";
 import { exportOptions, renderPaper, writePapers, type PaperParts } from "./papers";
 import { pageFor } from "./phone-page";
 import { problem } from "./sentences";
@@ -81,7 +80,6 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
     "episode:save": (request) => episodes.save(request),
     "episode:history": ({ file }) => episodes.history(file),
     "episode:older": ({ file, state }) => episodes.older(file, state),
-    "import:read": readImport,
     "papers:export": async ({ job, episode, documents, paper, units }) => {
       if (jobs.has(job)) return problem("job-running", "These papers are already being made.");
       const state = { cancelled: false };

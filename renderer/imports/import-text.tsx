@@ -18,12 +18,12 @@ export function ImportText({ open, onClose }: { open: boolean; onClose: () => vo
     <Dialog open={open} title="Start from old footage or notes" kind="import-dialog" onClose={close}>
       {reading.step === "read"
         ? <Understood name={reading.name} draft={reading.draft} onAgain={again} onCreated={close} />
-        : <Source problem={reading.step === "choosing" ? reading.problem : null} isReading={reading.step === "reading"} onFile={readFile} onPasted={readPasted} />}
+        : <Source problem={reading.step === "choosing" ? reading.problem : null} isReading={reading.step === "reading"} onFile={readFile} onPasted={readPasted} onStop={() => again()} />}
     </Dialog>
   );
 }
 
-function Source({ problem, isReading, onFile, onPasted }: { problem: string | null; isReading: boolean; onFile: (file: File) => void; onPasted: (text: string) => void }) {
+function Source({ problem, isReading, onFile, onPasted, onStop }: { problem: string | null; isReading: boolean; onFile: (file: File) => void; onPasted: (text: string) => void; onStop: () => void }) {
   const [text, setText] = useState("");
   return (
     <form
@@ -58,6 +58,7 @@ function Source({ problem, isReading, onFile, onPasted }: { problem: string | nu
       </label>
       <div className="import-buttons">
         <button type="submit" className="main-button" disabled={isReading || text.trim() === ""}>{isReading ? "Reading" : "Read the words"}</button>
+        {isReading && <button type="button" className="plain-button" onClick={onStop}>Stop reading</button>}
         <span className="second" role="status">{isReading ? "Reading the words." : "Nothing is sent anywhere; the words stay on this computer."}</span>
       </div>
     </form>

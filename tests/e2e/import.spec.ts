@@ -96,3 +96,15 @@ test("what cannot be read is told in a sentence, and the open episode stays", as
   await expect(page.getByLabel("Title of the episode")).toHaveValue("");
   expect(saved(library)).toEqual([]);
 });
+
+test("a long reading can be stopped, and the words stay", async ({ sheet: page }) => {
+  const dialog = await openImport(page);
+  const words = "right so next up we have got goblet squats three sets of ten with twenty kilos and rest ninety seconds keep your chest up and your heels down ".repeat(600);
+  await dialog.getByLabel("Or paste the words").fill(words);
+  await dialog.getByRole("button", { name: "Read the words" }).click();
+  await expect(dialog.getByRole("status")).toHaveText("Reading the words.");
+  await dialog.getByRole("button", { name: "Stop reading" }).click();
+  await expect(dialog.getByLabel("Or paste the words")).toHaveValue(words);
+  await expect(dialog.getByLabel("Or paste the words")).toBeEnabled();
+  await expect(dialog.getByText("Understood")).toHaveCount(0);
+});
