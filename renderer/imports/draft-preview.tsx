@@ -1,12 +1,12 @@
 import { BLOCK_KIND_NAMES, blockName } from "../../shared/episode";
+import type { Imported } from "../../shared/imports";
 import { count } from "../words/count";
-import type { Draft } from "./use-reading";
 
 /** Seconds as "4:07". */
 const clock = (seconds: number): string => `${Math.floor(seconds / 60)}:${String(Math.floor(seconds % 60)).padStart(2, "0")}`;
 
 /** What was understood, block by block, and what was not, word for word. */
-export function DraftPreview({ draft }: { draft: Draft }) {
+export function DraftPreview({ draft }: { draft: Imported }) {
   const { episode, missing, notUnderstood, problems } = draft;
   const names = new Map(episode.blocks.map((block) => [block.id, blockName(block)]));
   return (

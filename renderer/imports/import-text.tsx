@@ -1,10 +1,11 @@
 import { useState } from "react";
 import { Dialog } from "../dialog/dialog";
+import type { Imported } from "../../shared/imports";
 import { Tick } from "../fields/choice";
 import { useActions, useSession } from "../session/context";
 import { count } from "../words/count";
 import { DraftPreview } from "./draft-preview";
-import { useReading, type Draft } from "./use-reading";
+import { useReading } from "./use-reading";
 import "./imports.css";
 
 /** Old captions, a transcript or notes: chosen or pasted, shown as they were understood, then made an episode. */
@@ -18,13 +19,14 @@ export function ImportText({ open, onClose }: { open: boolean; onClose: () => vo
     <Dialog open={open} title="Start from old footage or notes" kind="import-dialog" onClose={close}>
       {reading.step === "read"
         ? <Understood name={reading.name} draft={reading.draft} onAgain={again} onCreated={close} />
-        : <Source problem={reading.step === "choosing" ? reading.problem : null} isReading={reading.step === "reading"} onFile={readFile} onPasted={readPasted} onStop={() => again()} />}
+        : <Source problem={reading.step === "choosing" ? reading.problem : null} progress={reading.step === "reading" ? reading.progress : null} onFile={readFile} onPasted={readPasted} onStop={again} />}
     </Dialog>
   );
 }
 
-function Source({ problem, isReading, onFile, onPasted, onStop }: { problem: string | null; isReading: boolean; onFile: (file: File) => void; onPasted: (text: string) => void; onStop: () => void }) {
+function Source({ problem, progress, onFile, onPasted, onStop }: { problem: string | null; progress: number | null; onFile: (file: File) => void; onPasted: (text: string) => void; onStop: () => void }) {
   const [text, setText] = useState("");
+  const isReading = progress !== null;
   return (
     <form
       className="import-source"
@@ -59,13 +61,14 @@ function Source({ problem, isReading, onFile, onPasted, onStop }: { problem: str
       <div className="import-buttons">
         <button type="submit" className="main-button" disabled={isReading || text.trim() === ""}>{isReading ? "Reading" : "Read the words"}</button>
         {isReading && <button type="button" className="plain-button" onClick={onStop}>Stop reading</button>}
+        {isReading && <progress aria-label="Reading" value={progress} max={1} />}
         <span className="second" role="status">{isReading ? "Reading the words." : "Nothing is sent anywhere; the words stay on this computer."}</span>
       </div>
     </form>
   );
 }
 
-function Understood({ name, draft, onAgain, onCreated }: { name: string; draft: Draft; onAgain: (problem: string | null) => void; onCreated: () => void }) {
+function Understood({ name, draft, onAgain, onCreated }: { name: string; draft: Imported; onAgain: () => void; onCreated: () => void }) {
   const { startFrom, keepVoice } = useActions();
   const { voice } = useSession();
   const own = draft.pace?.own ?? null;
@@ -93,7 +96,7 @@ function Understood({ name, draft, onAgain, onCreated }: { name: string; draft: 
       {own && <Tick label="Count every episode at the pace of this recording" checked={keepsPace} onChange={setKeepsPace} />}
       <div className="import-buttons">
         <button type="button" className="main-button" disabled={isBusy} onClick={() => void create()}>Create the episode</button>
-        <button type="button" className="plain-button" onClick={() => onAgain(null)}>Other words</button>
+        <button type="button" className="plain-button" onClick={onAgain}>Other words</button>
       </div>
     </div>
   );

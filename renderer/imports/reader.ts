@@ -1,15 +1,22 @@
 import { idMaker } from "../../shared/episode";
-import { importBytes, tooBig, type ImportResult } from "../../shared/imports";
+import { importBytes, MAX_IMPORT_BYTES, tooBig, type ImportResult } from "../../shared/imports";
 
 /** Reads foreign words in a thread of its own, so that the screens go on meanwhile and a reading can be stopped. */
 
-/** A file, or pasted words with no name. `bytes` is null for a file that is too big to be loaded. */
+/** A file, or pasted words with no name. */
 export interface ReadRequest {
   readonly name: string;
-  readonly size: number;
-  readonly bytes: Uint8Array | null;
+  readonly words: Blob;
 }
 
-const read = ({ name, size, bytes }: ReadRequest): ImportResult => (bytes === null ? tooBig(size) : importBytes(bytes, name, idMaker(Math.random)));
+/** What comes back: now and then how far the reading is, from 0 to 1, and in the end what was read. */
+export type ReadAnswer = { readonly progress: number } | { readonly result: ImportResult };
 
-addEventListener("message", ({ data }: MessageEvent<ReadRequest>) => postMessage(read(data)));
+const tell = (answer: ReadAnswer): void => postMessage(answer);
+
+async function read({ name, words }: ReadRequest): Promise<ImportResult> {
+  if (words.size > MAX_IMPORT_BYTES) return tooBig(words.size);
+  return importBytes(new Uint8Array(await words.arrayBuffer()), name, idMaker(Math.random), (progress) => tell({ progress }));
+}
+
+addEventListener("message", ({ data }: MessageEvent<ReadRequest>) => void read(data).then((result) => tell({ result }), reportError));

@@ -1,23 +1,19 @@
 import { useEffect, useRef, useState } from "react";
 import type { Imported, ImportResult } from "../../shared/imports";
-import type { ReadRequest } from "./reader";
+import type { ReadAnswer, ReadRequest } from "./reader";
 import Reader from "./reader?worker";
-
-export type Draft = Imported;
 
 export type Reading =
   | { readonly step: "choosing"; readonly problem: string | null }
-  | { readonly step: "reading"; readonly name: string }
-  | { readonly step: "read"; readonly name: string; readonly draft: Draft };
-
-/** More than any reading takes; such a file is told by its size and never loaded. */
-const NEVER_LOADED = 5 * 1024 * 1024;
+  | { readonly step: "reading"; /** From 0 to 1. */ readonly progress: number }
+  | { readonly step: "read"; readonly name: string; readonly draft: Imported };
 
 /** One request answered by a reader. @throws when the reader breaks down */
-const answerOf = (reader: Worker, request: ReadRequest): Promise<ImportResult> =>
+const answerOf = (reader: Worker, request: ReadRequest, onProgress: (share: number) => void): Promise<ImportResult> =>
   new Promise((resolve, reject) => {
-    reader.onmessage = ({ data }: MessageEvent<ImportResult>) => resolve(data);
-    reader.onerror = ({ message }) => reject(new Error(message));
+    reader.onmessage = ({ data }: MessageEvent<ReadAnswer>) => ("result" in data ? resolve(data.result) : onProgress(data.progress));
+    // A script that cannot be loaded gives an event without a message.
+    reader.onerror = ({ message }) => reject(new Error(message || "Its part of the app could not be loaded; start the app again."));
     reader.postMessage(request);
   });
 
@@ -32,16 +28,16 @@ export function useReading() {
   };
   useEffect(() => stop, []);
 
-  const read = async (name: string, size: number, bytes: () => Promise<Uint8Array>): Promise<void> => {
+  const read = async (name: string, words: Blob): Promise<void> => {
     stop();
     const mine = new Reader();
     busy.current = mine;
     const show = (next: Reading): void => {
       if (mine === busy.current) setReading(next);
     };
-    show({ step: "reading", name });
+    show({ step: "reading", progress: 0 });
     try {
-      const answer = await answerOf(mine, { name, size, bytes: size > NEVER_LOADED ? null : await bytes() });
+      const answer = await answerOf(mine, { name, words }, (progress) => show({ step: "reading", progress }));
       show(answer.ok ? { step: "read", name, draft: answer } : { step: "choosing", problem: answer.message });
     } catch (error) {
       show({ step: "choosing", problem: `The words could not be read. ${error instanceof Error ? error.message : String(error)}` });
@@ -52,14 +48,11 @@ export function useReading() {
 
   return {
     reading,
-    readFile: (file: File) => void read(file.name, file.size, async () => new Uint8Array(await file.arrayBuffer())),
-    readPasted: (text: string) => {
-      const bytes = new TextEncoder().encode(text);
-      void read("", bytes.length, async () => bytes);
-    },
-    again: (problem: string | null = null) => {
+    readFile: (file: File) => void read(file.name, file),
+    readPasted: (text: string) => void read("", new Blob([text])),
+    again: () => {
       stop();
-      setReading({ step: "choosing", problem });
+      setReading({ step: "choosing", problem: null });
     },
   };
 }

@@ -1,4 +1,4 @@
-import type { Models } from "./learning/models";
+import type { RowModels } from "./learning/models";
 import { rolesHeard, turnsHeard, type Listened } from "./listener/listen";
 import { namesIn, type Mention } from "./names/find";
 import { begunIn } from "./order/begun";
@@ -25,10 +25,10 @@ function statementsOf({ tokens, phrases }: Heard, tags: readonly Tagged[], sente
   const figures = saidBy(tokens, tags);
   const isTempo = (statement: Statement): boolean => statement.says.tempo !== undefined;
   const overlap = (a: Statement, b: Statement): boolean => a.from <= b.to && b.from <= a.to;
-  // A tempo that a phrase tells in full is taken from it, where its figures were heard in part.
-  const tempos = phrases.filter((phrase) => phrase.says.tempo?.every((part) => part !== null) === true && figures.some((figure) => isTempo(figure) && figure.rank !== "whole" && overlap(figure, phrase)));
+  // A tempo that a phrase tells in full is taken from it, unless its figures were heard in full as well.
+  const tempos = phrases.filter((phrase) => phrase.says.tempo?.every((part) => part !== null) === true && !figures.some((figure) => isTempo(figure) && figure.rank === "whole" && overlap(figure, phrase)));
   const phrased = phrases.filter(({ says }) => says.emomMinutes !== undefined || says.dropSets !== undefined || Object.keys(says).length === 0);
-  return [...phrased, ...tempos, ...figures.filter((figure) => !isTempo(figure) || !tempos.some((tempo) => overlap(figure, tempo)))].sort((a, b) => a.from - b.from).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
+  return [...phrased, ...tempos, ...figures.filter((figure) => !tempos.some((tempo) => overlap(figure, tempo)))].sort((a, b) => a.from - b.from).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
 }
 
 /** Speech made ready to be understood. */
@@ -72,7 +72,7 @@ export function withRoles({ words, sentences, heard, row, candidates, said }: Pr
 }
 
 /** The models that are needed until the running order is known. */
-export type ReadingModels = Omit<Models, "assembly">;
+export type ReadingModels = Omit<RowModels, "assembly">;
 
 /** Parts in whose sentences no exercise of the session begins. */
 const EASY = new Set(["warm-up", "cool-down"]);
@@ -80,11 +80,11 @@ const EASY = new Set(["warm-up", "cool-down"]);
 /** The speech with its figures, exercises and parts understood. */
 export function speechOf(ready: Prepared, listened: Listened, models: ReadingModels): Speech {
   const { heard, row } = ready;
-  const turns = turnsHeard(listened, models.listener);
+  const turns = turnsHeard(listened);
   const again = withContext(row, heard, rolesOf(row, models.first), turns);
   const words = again.places.map((place) => heard.tokens[place]?.at ?? 0);
-  const known = withRoles(ready, rolesOf(again, models.roles, rolesHeard(listened, words, models.listener)));
-  const begun = begunIn(known, listened, turns, models.listener);
+  const known = withRoles(ready, rolesOf(again, models.roles, rolesHeard(listened, words)));
+  const begun = begunIn(known, listened, turns);
   // What begins in a warm-up is none of the session's exercises; without it the parts are told once more.
   const zones = zonesIn({ ...known, begun }, models.zones);
   const own = begun.filter(({ turn }) => !EASY.has(zones[sentenceAt(known, turn)] ?? ""));

@@ -38,6 +38,11 @@ function countedNames(words: readonly Word[], sentences: readonly Span[], mentio
   });
 }
 
+type OnProgress = (share: number) => void;
+
+/** Shares of the work: what comes before speech is listened to, and the listening. Measured on transcripts. */
+const [BEFORE_LISTENING, LISTENING] = [0.1, 0.8];
+
 /** The parts found in sentences, and what they were found by. */
 interface Ordered {
   readonly sentences: readonly Span[];
@@ -47,11 +52,12 @@ interface Ordered {
   readonly parts: readonly Part[];
 }
 
-function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>): Understood {
+function understandSpeech(words: readonly Word[], skip: ReadonlySet<number>, onProgress: OnProgress): Understood {
   const models = trainedModels();
   const ready = prepared(words, skip);
   const { mentions } = ready;
-  const listened = listenTo(ready, models.listener);
+  onProgress(BEFORE_LISTENING);
+  const listened = listenTo(ready, models.listener, (share) => onProgress(BEFORE_LISTENING + LISTENING * share));
   const inOrder = (from: Prepared): Ordered => {
     const speech = speechOf(from, listened, models);
     return { ...speech, parts: runningOrder(speech) };
@@ -93,7 +99,7 @@ function paceFrom(all: Understood): MeasuredPace | null {
 
 const saidWords = (words: readonly Word[], { from, to }: Span): string => words.slice(from, to).map(({ plain }) => plain).filter((plain) => plain !== "").join(" ");
 
-function imported(source: Source, title: string, newId: NewId): Imported {
+function imported(source: Source, title: string, newId: NewId, onProgress: OnProgress): Imported {
   const { words } = source;
   const sounds = source.format === "notes" ? new Set<number>() : soundsIn(words);
   const hesitations = source.format === "notes" ? new Set<number>() : hesitationsIn(words);
@@ -107,7 +113,7 @@ function imported(source: Source, title: string, newId: NewId): Imported {
     const { episode, over } = episodeOf(notes.blocks, title, notes.units, null, newId);
     return { ok: true, episode, format: "notes", words: words.length, sentences: notes.lines, pace: null, missing: missingFrom(episode.blocks), notUnderstood: [...listed, ...notes.notUnderstood, ...over], problems: source.problems };
   }
-  const all = understandSpeech(words, new Set([...sounds, ...hesitations]));
+  const all = understandSpeech(words, new Set([...sounds, ...hesitations]), onProgress);
   const placed = blocksOf(all, newId);
   const { episode, over } = episodeOf(placed.map(({ block }) => block), title, all.units, lastSecond(words), newId);
   return {
@@ -124,16 +130,17 @@ function imported(source: Source, title: string, newId: NewId): Imported {
  * Known limits: English; one speaker.
  * @param text - decoded
  * @param file - its name, for the title; empty for pasted text
+ * @param onProgress - is told the share of the work that is done, now and then
  */
-export function importText(text: string, file: string, newId: NewId): ImportResult {
+export function importText(text: string, file: string, newId: NewId, onProgress: OnProgress = () => undefined): ImportResult {
   const source = readSource(text);
-  return source.ok ? imported(source, titleFrom(file), newId) : source;
+  return source.ok ? imported(source, titleFrom(file), newId, onProgress) : source;
 }
 
 /** The same for the bytes of a file, whatever their encoding. */
-export function importBytes(bytes: Uint8Array, file: string, newId: NewId): ImportResult {
+export function importBytes(bytes: Uint8Array, file: string, newId: NewId, onProgress?: OnProgress): ImportResult {
   if (bytes.length > MAX_IMPORT_BYTES) return tooBig(bytes.length);
   const { text, problems } = decodeText(bytes);
-  const result = importText(text, file, newId);
+  const result = importText(text, file, newId, onProgress);
   return result.ok ? { ...result, problems: [...problems, ...result.problems] } : result;
 }

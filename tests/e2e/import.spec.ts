@@ -108,3 +108,12 @@ test("a long reading can be stopped, and the words stay", async ({ sheet: page }
   await expect(dialog.getByLabel("Or paste the words")).toBeEnabled();
   await expect(dialog.getByText("Understood")).toHaveCount(0);
 });
+
+test("a reader that cannot be loaded is told in a sentence", async ({ sheet: page }) => {
+  await page.route("**/reader-*.js", (route) => route.abort());
+  const dialog = await openImport(page);
+  await dialog.getByLabel("Or paste the words").fill("Plank\n3 x 40 s");
+  await dialog.getByRole("button", { name: "Read the words" }).click();
+  await expect(dialog.getByRole("alert")).toHaveText(/could not be read\. .+/);
+  await expect(dialog.getByLabel("Or paste the words")).toHaveValue("Plank\n3 x 40 s");
+});

@@ -5,12 +5,6 @@ import { NUMBER_VALUES } from "../../speech";
 /** A number is a number, whichever it is. */
 export const worded = (plain: string): string => (plain === "" ? "" : /\d/.test(plain) || NUMBER_VALUES.has(plain) ? "#" : plain);
 
-/** What a statement is about, before the name of what it says. */
-export const aboutWord = (about: string): string => (about === "circuit" ? "all " : about === "ramp-up" ? "ramp " : "");
-
-/** The fields said in some statements, each once. */
-export const fieldsIn = (statements: readonly { readonly says: object; readonly about: string }[]): string[] => [...new Set(statements.flatMap(({ says, about }) => Object.keys(says).map((field) => `${aboutWord(about)}${field}`)))];
-
 /** The first edge an amount does not pass, by its number; as many as there are beyond the last. @param edges - rising */
 export function edgeOf(amount: number, edges: readonly number[]): number {
   const at = edges.findIndex((edge) => amount <= edge);

@@ -2,7 +2,7 @@ import { ASSEMBLY_LABELS } from "../assembly/assembly";
 import { assemblyExamples } from "../assembly/training";
 import { withRoles } from "../heard";
 import { markedScene, ownersMarked } from "../owners/training";
-import { labelsOf } from "../roles/training";
+import { forSeveralIn, labelsOf } from "../roles/training";
 import { ROLES, rolesOf, withContext } from "../roles/tagger";
 import { zoneExamples } from "../zones/training";
 import { ZONES } from "../zones/zones";
@@ -50,10 +50,11 @@ export function modelsFrom(files: readonly string[]): RowModels {
   const roles = stage(rows.map((row, at) => [{ ...row, labels: labels[at] ?? [] }]), ROLES.length);
   const known = lessons.map(({ ready }, at) => withRoles(ready, rolesOf(rows[at] ?? ready.row, roles.unseen(at))));
   const zones = train(lessons.flatMap((lesson, at) => zoneExamples(lesson, { ...(known[at] as (typeof known)[number]), begun: begun[at] ?? [] })), ZONES.length);
-  const assembly = train(lessons.flatMap(({ file, turns }, at) => {
+  const assembly = train(lessons.flatMap((lesson, at) => {
+    const { file, turns } = lesson;
     const truth = truthOf(file);
     const scene = markedScene(turns, truth, known[at] as (typeof known)[number]);
-    return scene ? assemblyExamples(scene, ownersMarked(scene, truth), truth) : [];
+    return scene ? assemblyExamples(scene, ownersMarked(scene, truth, forSeveralIn(lesson)), truth) : [];
   }), ASSEMBLY_LABELS);
   return { first: first.whole, roles: roles.whole, zones, assembly };
 }

@@ -1,31 +1,30 @@
 import { edgeOf } from "../learning/feature-names";
 import type { Listened } from "./listen";
-import { AWAY } from "./meant";
+import { attended, AWAY } from "./meant";
 import { beside, rowAt, rowsOf, sigmoid, through, twice, type Matrix } from "./network";
-import type { Listener } from "./weights";
 
 /** For which exercises a figure holds: its own, a neighbour, all of a circuit. */
 
 export interface Figure {
   /** Its first word. */
   readonly from: number;
-  /** The field it fills, and of which sets: "all restSeconds". */
+  /** The field it fills, and of which sets: "ramp load". */
   readonly kind: string;
   /** What it says, to be compared with others. */
   readonly value: string;
 }
 
-/** An exercise: the word at which the speaker turns to it, and what is said from there on. */
+/** An exercise: the word at which the speaker turns to it, and the next turn. */
 interface Sought {
   readonly at: number;
-  readonly pooled: Float32Array;
+  readonly until: number;
 }
 
 const FURTHEST = 6;
 /** Above this share a figure holds. */
-const ENOUGH = 0.4;
+const ENOUGH = 0.55;
 
-const baseOf = (kind: string): string => kind.replace(/^(?:all|ramp) /, "");
+const baseOf = (kind: string): string => kind.replace(/^ramp /, "");
 
 /** How far an exercise is from the one a figure is said in, as a row of a table: 0 and 13 for figures said before the first. */
 const offsetOf = (place: number, home: number): number => (home < 0 ? (place === 0 ? 0 : 13) : Math.max(-FURTHEST, Math.min(FURTHEST, place - home)) + FURTHEST + 1);
@@ -49,10 +48,11 @@ function signsFor(figures: readonly Figure[], homes: readonly number[], count: n
 }
 
 /** For each figure the numbers of the exercises it holds for. @param sought - the exercises, in order */
-export function holding({ meaning }: Listened, figures: readonly Figure[], sought: readonly Sought[], listener: Listener): number[][] {
+export function holding(listened: Listened, figures: readonly Figure[], sought: readonly Sought[]): number[][] {
+  const { meaning, listener } = listened;
   const homes = figures.map(({ from }) => sought.findLastIndex(({ at }) => at <= from));
   const figure = through(rowsOf(meaning, figures.map(({ from }) => from)), listener.ownFigure);
-  const pooled: Matrix = { rows: sought.length, columns: meaning.columns, values: Float32Array.from(sought.flatMap((each) => [...each.pooled])) };
+  const pooled: Matrix = { rows: sought.length, columns: meaning.columns, values: Float32Array.from(sought.flatMap(({ at, until }) => [...attended(listened, at, until)])) };
   const exercise = through(beside(pooled, rowsOf(meaning, sought.map(({ at }) => at))), listener.ownExercise);
   const signs = signsFor(figures, homes, sought.length);
   const positive = (row: Float32Array): number[] => [...row].map((value) => Math.max(0, value));

@@ -53,9 +53,11 @@ export function inputsOf({ words, sentences, heard, candidates }: Sounds, listen
     }
   }
   const field: Matrix = { rows: words.length, columns: listener.field.columns, values: new Float32Array(words.length * listener.field.columns) };
-  for (const { word, fields } of phrasedAt(heard)) {
+  const phrased = new Map<number, Set<string>>();
+  for (const { word, fields } of phrasedAt(heard)) phrased.set(word, new Set([...(phrased.get(word) ?? []), ...fields]));
+  for (const [word, fields] of phrased) {
     const sum = rowAt(field, word);
-    for (const row of new Set(fields.map((name) => numbers.fields.get(name)))) if (row !== undefined) rowAt(listener.field, row).forEach((value, column) => { sum[column] = (sum[column] ?? 0) + value; });
+    for (const row of [...fields].map((name) => numbers.fields.get(name))) if (row !== undefined) rowAt(listener.field, row).forEach((value, column) => { sum[column] = (sum[column] ?? 0) + value; });
   }
   return beside(
     rowsOf(listener.word, words.map(({ plain }) => numbers.words.get(plain) ?? 0)),

@@ -3,22 +3,27 @@ import { inputsOf, type Sounds } from "./inputs";
 import { beside, bothWays, rowAt, rowsOf, sigmoid, softmax, through, twice, type Matrix } from "./network";
 import type { Listener } from "./weights";
 
-/** Speech as it was listened to: what each word comes to mean among all the others. */
+/** Speech as it was listened to, and by whom. */
 export interface Listened {
+  readonly listener: Listener;
   /** What was known of each word before. */
   readonly input: Matrix;
+  /** What each word comes to mean among all the others. */
   readonly meaning: Matrix;
 }
 
-/** Listens to a whole speech. */
-export function listenTo(speech: Sounds, listener: Listener): Listened {
+/** Listens to a whole speech. @param onProgress - is told the share of the work that is done */
+export function listenTo(speech: Sounds, listener: Listener, onProgress: (share: number) => void): Listened {
   const input = inputsOf(speech, listener);
   const once = bothWays(input, listener.first);
-  return { input, meaning: beside(once, bothWays(once, listener.second)) };
+  onProgress(0.5);
+  const again = bothWays(once, listener.second);
+  onProgress(1);
+  return { listener, input, meaning: beside(once, again) };
 }
 
-/** How likely each role is of the figures at some words: shares of one, by their number in ROLES; null for two figures of one word ("10-12"). */
-export function rolesHeard({ input, meaning }: Listened, places: readonly number[], listener: Listener): (Float32Array | null)[] {
+/** How likely each role is of the figures at some words, in order: shares of one, by their number in ROLES; null for two figures of one word ("10-12"). */
+export function rolesHeard({ listener, input, meaning }: Listened, places: readonly number[]): (Float32Array | null)[] {
   const scores = twice(beside(rowsOf(meaning, places), rowsOf(input, places)), listener.role);
   return places.map((word, at) => (places[at - 1] === word || places[at + 1] === word ? null : softmax(rowAt(scores, at))));
 }
@@ -30,22 +35,20 @@ export function signsOf(candidates: readonly Candidate[]): Matrix {
 }
 
 /** How likely each name begins an exercise of the session, from 0 to 1. */
-export function startsHeard({ meaning }: Listened, candidates: readonly Candidate[], listener: Listener): number[] {
-  const scores = twice(beside(rowsOf(meaning, candidates.map(({ span }) => span.from)), signsOf(candidates)), listener.start);
-  return candidates.map((_, at) => sigmoid(scores.values[at] ?? 0));
-}
+export const startsHeard = ({ listener, meaning }: Listened, candidates: readonly Candidate[]): Float32Array =>
+  twice(beside(rowsOf(meaning, candidates.map(({ span }) => span.from)), signsOf(candidates)), listener.start).values.map(sigmoid);
 
 /** Words so far on either side of a turn may have been taken for it. */
 const HALF = 6;
 /** The shares of a turn in so many words must come to this. */
-const SURE = 0.2;
+const SURE = 0.3;
 
 /** The words at which the speaker turns to exercises, in order: where the shares of some words together are largest, at the likeliest of them. */
-export function turnsHeard({ meaning }: Listened, listener: Listener): number[] {
+export function turnsHeard({ listener, meaning }: Listened): number[] {
   const scores = through(meaning, listener.turn);
-  const left = Array.from({ length: scores.rows }, (_, row) => softmax(rowAt(scores, row))[1] ?? 0);
+  const left = Float32Array.from({ length: scores.rows }, (_, row) => softmax(rowAt(scores, row))[1] ?? 0);
   const sumAt = (at: number): number => left.slice(Math.max(0, at - HALF), at + HALF + 1).reduce((sum, share) => sum + share, 0);
-  const around = left.map((_, at) => sumAt(at));
+  const around = Float64Array.from(left, (_, at) => sumAt(at));
   const turns: number[] = [];
   for (;;) {
     const best = around.reduce((top, sum, at) => (sum > (around[top] ?? 0) ? at : top), 0);

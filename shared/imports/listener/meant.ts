@@ -2,7 +2,7 @@ import type { Candidate } from "../order/candidates";
 import { edgeOf } from "../learning/feature-names";
 import { signsOf, type Listened } from "./listen";
 import { beside, rowAt, rowsOf, softmax, through, twice } from "./network";
-import type { Listener } from "./weights";
+import { goalOf } from "./inputs";
 
 /** What the speaker turns to. */
 
@@ -16,7 +16,7 @@ const BEFORE = 2;
 const awayOf = (words: number): number => (words < 0 ? 0 : 1 + edgeOf(words, AWAY));
 
 /** The meaning of what is said from a turn on, each word by the attention it draws. @param until - the next turn, in words */
-export function attended({ meaning }: Listened, turn: number, until: number, listener: Listener): Float32Array {
+export function attended({ meaning, listener }: Listened, turn: number, until: number): Float32Array {
   const from = Math.max(0, turn - BEFORE);
   const span = Array.from({ length: Math.max(1, Math.min(until, turn + REACH, meaning.rows) - from) }, (_, at) => from + at);
   const heard = rowsOf(meaning, span);
@@ -29,19 +29,30 @@ export function attended({ meaning }: Listened, turn: number, until: number, lis
   return pooled;
 }
 
-/** The name that tells best what a turn turns to; null where none stands in reach. @param until - the next turn, in words */
-export function nameAt({ meaning }: Listened, candidates: readonly Candidate[], turn: number, until: number, listener: Listener): Candidate | null {
-  const near = candidates.filter(({ span }) => span.to - 1 >= turn - BEFORE && span.from < Math.min(until, turn + REACH));
-  const places = near.map(({ span }) => span.from);
-  const scores = twice(beside(rowsOf(meaning, places), signsOf(near), rowsOf(listener.pointerAway, places.map((at) => awayOf(at - turn)))), listener.pointer).values;
-  return near[scores.indexOf(Math.max(...scores))] ?? null;
+/** What a turn turns to. */
+export interface Meant {
+  /** The name that tells it best; null where none stands in reach. */
+  readonly named: Candidate | null;
+  /** How likely each exercise is that the listener knows: its share of one, by its id; "?" is whatever else. */
+  readonly shares: ReadonlyMap<string, number>;
 }
 
-/** The likeliest exercise of the catalogue at a turn that nothing names, by its id, and its share of one. */
-export function meantAt(listened: Listened, turn: number, until: number, listener: Listener): { readonly id: string; readonly share: number } {
-  const pooled = attended(listened, turn, until, listener);
-  // The first goal stands for everything the catalogue lacks.
-  const known = softmax(twice({ rows: 1, columns: pooled.length, values: pooled }, listener.goal).values).subarray(1);
-  const best = known.indexOf(Math.max(...known));
-  return { id: listener.goals[best + 1] ?? "", share: known[best] ?? 0 };
+/** What is meant at a turn, by what is said and named from there on. @param until - the next turn, in words */
+export function meantAt(listened: Listened, candidates: readonly Candidate[], turn: number, until: number): Meant {
+  const { listener, meaning } = listened;
+  const near = candidates.filter(({ span }) => span.to - 1 >= turn - BEFORE && span.from < Math.min(until, turn + REACH));
+  const places = near.map(({ span }) => span.from);
+  const pointers = twice(beside(rowsOf(meaning, places), signsOf(near), rowsOf(listener.pointerAway, places.map((at) => awayOf(at - turn)))), listener.pointer).values;
+  const pooled = attended(listened, turn, until);
+  const scores = twice({ rows: 1, columns: pooled.length, values: pooled }, listener.goal).values;
+  near.forEach((candidate, at) => {
+    const goal = listener.numbers.goals.get(goalOf(candidate)) ?? 0;
+    scores[goal] = (scores[goal] ?? 0) + Math.log1p(Math.exp(pointers[at] ?? 0));
+  });
+  const shares = softmax(scores);
+  return { named: near[pointers.indexOf(Math.max(...pointers))] ?? null, shares: new Map([...listener.numbers.goals.keys()].map((id, at) => [id, shares[at] ?? 0])) };
 }
+
+/** The likeliest exercise of the catalogue. */
+export const likeliest = ({ shares }: Meant): { readonly id: string; readonly share: number } =>
+  [...shares].reduce((best, [id, share]) => (id !== "?" && share > best.share ? { id, share } : best), { id: "", share: 0 });

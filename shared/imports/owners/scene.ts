@@ -1,4 +1,3 @@
-import { aboutWord } from "../learning/feature-names";
 import type { Part } from "../order/speech";
 import type { Ordered } from "../schemes/compose";
 import type { Scheme } from "../../training";
@@ -10,7 +9,7 @@ import type { Turned } from "./turned";
 /** What a figure says, and of which sets. */
 export function kindOf({ says, about }: Ordered): string {
   const field = (Object.keys(says) as (keyof Scheme)[]).filter((each) => each !== "repsMax")[0] ?? "nothing";
-  return `${aboutWord(about)}${field}`;
+  return about === "ramp-up" ? `ramp ${field}` : field;
 }
 
 /** Everything the features are drawn from. */

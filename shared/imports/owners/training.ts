@@ -25,7 +25,7 @@ const HOLDS = 1;
 /** Figures said so many exercises away explain what an exercise does not say itself, at most. */
 const APART = 2;
 
-/** What is said of a whole circuit holds for the exercises around it of which it is true, one after the other; a weight for any. */
+/** What is told once for several exercises holds for the exercises around it of which it is true, one after the other; a weight for any. */
 function holdsForRun(statement: Ordered, home: number, rows: readonly (TrueExercise | null)[], labels: number[]): void {
   const holds = rows.map((row) => row !== null && isTrueIn(statement, row));
   if (statement.says.load !== undefined) {
@@ -42,8 +42,8 @@ function holdsForRun(statement: Ordered, home: number, rows: readonly (TrueExerc
   for (let place = first - 1; place >= 0 && home >= 0 && holds[place]; place -= 1) labels[place] = HOLDS;
 }
 
-/** For each figure, whether it holds for each exercise: 1 where it does. */
-export function ownersMarked(scene: Scene, truth: readonly TrueExercise[]): number[][] {
+/** For each figure, whether it holds for each exercise: 1 where it does. @param forSeveral - words at which figures begin that are told once for several exercises */
+export function ownersMarked(scene: Scene, truth: readonly TrueExercise[], forSeveral: ReadonlySet<number>): number[][] {
   const { exercises, statements } = scene;
   const [kinds, homes] = [statements.map(kindOf), statements.map(({ from }) => homeOf(exercises, from))];
   const rows = truthFor(exercises, truth);
@@ -55,7 +55,7 @@ export function ownersMarked(scene: Scene, truth: readonly TrueExercise[]): numb
     const right = statements.flatMap((statement, at) => (isTrueIn(statement, row) ? [at] : []));
     const byKind = new Map<string, number[]>();
     for (const at of right) {
-      if (statements[at]?.about === "circuit") continue;
+      if (forSeveral.has(statements[at]?.from ?? -1)) continue;
       const name = `${kinds[at] ?? ""} ${JSON.stringify(statements[at]?.says)}`;
       byKind.set(name, [...(byKind.get(name) ?? []), at]);
     }
@@ -71,7 +71,7 @@ export function ownersMarked(scene: Scene, truth: readonly TrueExercise[]): numb
     }
   });
   statements.forEach((statement, at) => {
-    if (statement.about === "circuit") holdsForRun(statement, homes[at] ?? -1, rows, labels[at] as number[]);
+    if (forSeveral.has(statement.from)) holdsForRun(statement, homes[at] ?? -1, rows, labels[at] as number[]);
   });
   return labels;
 }

@@ -2,7 +2,7 @@ import type { Scheme, Tempo } from "../../training";
 import type { Token } from "../schemes/figures";
 import type { Statement } from "../schemes/statement";
 import { UNIT_NOT_SAID } from "../schemes/extras";
-import { figureOf, isFigure } from "./stream";
+import { figureOf, isFigure, NAME } from "./stream";
 import type { Role, Tagged } from "./tagger";
 
 /** Tagged figures as statements about schemes: one figure, one statement. */
@@ -73,15 +73,15 @@ function madeOf(tokens: readonly Token[], { place, role }: Tagged): Made | null 
   const token = tokens[place] as Token;
   const value = IN_WORDS[token.text] ?? figureOf(token);
   switch (role) {
-    case "sets": case "all-sets": case "ramp-sets": return isCount(value, 20) ? part({ sets: value }) : null;
-    case "reps": case "all-reps": case "ramp-reps": return isCount(value, 500) ? part({ repsMin: value, repsMax: value }) : null;
-    case "seconds": case "all-seconds": {
+    case "sets": case "ramp-sets": return isCount(value, 20) ? part({ sets: value }) : null;
+    case "reps": case "ramp-reps": return isCount(value, 500) ? part({ repsMin: value, repsMax: value }) : null;
+    case "seconds": {
       const seconds = secondsAt(tokens, place);
       return seconds > 0 && seconds <= 3600 ? part({ seconds }) : null;
     }
     case "meters": return value > 0 ? part({ meters: value }) : null;
-    case "load": case "all-load": case "ramp-load": return isFigure(token) ? loadAt(tokens, place) : null;
-    case "rest": case "all-rest": {
+    case "load": case "ramp-load": return isFigure(token) ? loadAt(tokens, place) : null;
+    case "rest": {
       const seconds = secondsAt(tokens, place);
       return seconds >= 0 && seconds <= 1200 ? extra({ restSeconds: seconds }) : null;
     }
@@ -93,7 +93,7 @@ function madeOf(tokens: readonly Token[], { place, role }: Tagged): Made | null 
   }
 }
 
-const aboutOf = (role: Role): Statement["about"] => (role.startsWith("ramp-") ? "ramp-up" : role.startsWith("all-") ? "circuit" : "working");
+const aboutOf = (role: Role): Statement["about"] => (role.startsWith("ramp-") ? "ramp-up" : "working");
 
 /** A tempo of so many figures is told in full. */
 const FULL = 3;
@@ -165,6 +165,19 @@ function joined(statements: readonly (Statement & { readonly place: number; read
   return out;
 }
 
+/** So few tokens are between a figure and the one that takes its place: "eight, no sorry, ten". */
+const CORRECTED = 6;
+const CORRECTS = / (?:no|sorry|actually|make (?:that|it)|i mean(?:t)?|scratch that|wait|rather) /;
+
+/** Without the figures that were corrected straight away. */
+const settled = <S extends { readonly place: number; readonly role: Role }>(statements: readonly S[], tokens: readonly Token[]): S[] =>
+  statements.filter(({ place, role }, at) => {
+    const next = statements[at + 1];
+    if (next?.role !== role || next.place - place > CORRECTED) return true;
+    const between = tokens.slice(place + 1, next.place).map(({ text }) => text);
+    return between.includes(NAME) || !CORRECTS.test(` ${between.join(" ")} `);
+  });
+
 /**
  * What tagged tokens say about schemes, in order.
  */
@@ -181,7 +194,7 @@ export function saidBy(tokens: readonly Token[], tags: readonly Tagged[]): State
     const one = madeOf(tokens, tag);
     if (one) made.push({ ...one, about: aboutOf(tag.role), either: false, from: token.at, to: token.at, place: tag.place, role: tag.role });
   }
-  const all = joined([...made, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens);
+  const all = joined(settled([...made, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens), tokens);
   for (const { place } of tags.filter(({ role }) => role === "hand")) {
     const loads = all.flatMap((statement, at) => (typeof statement.says.load?.value === "number" ? [{ at, away: place - statement.place }] : []));
     const nearest = loads.filter(({ away }) => Math.abs(away) <= HAND_REACH).sort((a, b) => Math.abs(a.away) - Math.abs(b.away) || b.away - a.away)[0];

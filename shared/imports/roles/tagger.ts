@@ -7,7 +7,7 @@ import { candidatesIn, NAME } from "./stream";
 /** What a figure or a word says about the sets of an exercise. */
 export const ROLES = [
   "none", "sets", "reps", "reps-high", "seconds", "meters", "load", "rest", "tempo", "effort", "side", "hand", "bodyweight", "amrap", "same",
-  "ramp-sets", "ramp-reps", "ramp-load", "all-sets", "all-reps", "all-seconds", "all-rest", "all-load",
+  "ramp-sets", "ramp-reps", "ramp-load",
 ] as const;
 export type Role = (typeof ROLES)[number];
 
@@ -37,11 +37,11 @@ export function rowOf(heard: Heard): Row {
 }
 
 /** So many points of the model are worth as much as a share that is e times as large. */
-const WORTH = 150;
+const WORTH = 250;
 /** Shares below this speak no more against a role. */
 const LEAST = 1e-5;
 
-/** The number of the likeliest role of each candidate. @param shares - how likely each role is by what was listened to; null where that is not known */
+/** The number of the likeliest role of each candidate. @param shares - how likely each role is by what was listened to; null where that is not known, left out at the first reading */
 export function rolesOf({ features, steps }: Row, model: RowModel, shares?: readonly (Float32Array | null)[]): number[] {
   const scores = features.map((names, at) => scoreOf(model, names).map((score, role) => score + WORTH * Math.log(Math.max(LEAST, shares?.[at]?.[role] ?? 1))));
   return decode(scores, steps, model);

@@ -52,15 +52,22 @@ function piecesOf(plain: string): string[] {
 
 const numberOf = (text: string): number | null => (/^\d*\.?\d+$/.test(text) ? Number(text) : null);
 
+/** Tens as weights have them: "three fifteen" is one only where its place tells. */
+const isWeight = (tens: number, isTold: boolean): boolean => tens >= 20 || (isTold && tens >= 10 && tens % 5 === 0);
+
 /** "Then one thirty-five for five", "at one eighty-five and rest": between such words only a weight is said like that. */
 function isWeighed(pieces: readonly Piece[], at: number): boolean {
   const tail = [1, 2].findIndex((place) => VALUES.get(pieces[at + place]?.text ?? "") === undefined);
   const next = pieces[at + (tail < 0 ? 3 : tail + 1)];
-  return /^(?:at|then|to|of|with)$/.test(pieces[at - 1]?.text ?? "") && tail !== 0 && (VALUES.get(pieces[at + 1]?.text ?? "") ?? 0) >= (next?.text === "for" ? 10 : 20) && (next === undefined || next.stop || /^(?:for|and|so|on|but|rest|keep|today|again|then|with)$/.test(next.text));
+  return /^(?:at|then|to|of|with)$/.test(pieces[at - 1]?.text ?? "") && tail !== 0 && isWeight(VALUES.get(pieces[at + 1]?.text ?? "") ?? 0, next?.text === "for" || /^(?:at|to|with)$/.test(pieces[at - 1]?.text ?? "")) && (next === undefined || next.stop || /^(?:for|and|so|on|but|rest|keep|today|again|then|with)$/.test(next.text));
 }
 
 /** After these "one forty-five" is no hundred and forty-five. */
-const NO_HUNDRED = /^(?:set|number|week|exercise|day|step|round|rpe|episode|part|station|phase|level|last|another|just|only|this|that|first|exactly)$/;
+const NO_HUNDRED = /^(?:set|number|week|exercise|day|step|round|rpe|episode|part|station|phase|level|last|another|just|only|this|that|first|second|third|fourth|fifth|next|final|exactly|by|x|times)$/;
+/** "The third one fifty-five kilos". */
+const ORDINAL = /^(?:first|second|third|fourth|fifth|sixth|next|last|final|other)$/;
+/** "Sets of five ninety kilos": reps and their weight. */
+const isOfSets = (pieces: readonly Piece[], at: number): boolean => pieces[at - 1]?.text === "of" && /^(?:sets?|rounds?)$/.test(pieces[at - 2]?.text ?? "");
 const OF_TIME = /^(?:seconds?|secs?|minutes?|mins?|reps?|percent|degrees?|sets?|of|per|each)$/;
 
 /** "One thirty-five", "two seventy", "one oh five": tens right after a hundred's figure are a weight, whatever follows but time. */
@@ -69,12 +76,21 @@ function isHundred(pieces: readonly Piece[], at: number, tail: { readonly value:
   return tail.value >= 20 && !NO_HUNDRED.test(pieces[at - 1]?.text ?? "") && !OF_TIME.test(next?.stop ? "" : (next?.text ?? ""));
 }
 
+/** So many hundreds, and the tens and ones after them. @param read - pieces read so far, from piece `at` on */
+function hundredAt(pieces: readonly Piece[], at: number, hundreds: number, read: number): { readonly value: number; readonly count: number } {
+  const isOpen = (place: number): boolean => pieces[place]?.stop !== true && pieces[place]?.apart !== true;
+  const and = isOpen(at + read) && pieces[at + read]?.text === "and" ? 1 : 0;
+  const tail = isOpen(at + read + and) ? wholeAt(pieces, at + read + and) : null;
+  return tail && tail.value < 100 ? { value: hundreds * 100 + tail.value, count: read + and + tail.count } : { value: hundreds * 100, count: read };
+}
+
 /** A whole number in words from piece `at` on, and how many pieces it takes. */
 function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number; readonly count: number } | null {
   const word = (place: number): string => (place > at && (pieces[place]?.stop || pieces[place]?.apart) ? "" : (pieces[place]?.text ?? ""));
+  if (word(at) === "hundred") return hundredAt(pieces, at, 1, 1);
   const first = word(at) === "a" && /^(?:hundred|dozen)$/.test(word(at + 1)) ? 1 : undefined;
   const digits = numberOf(word(at));
-  if (digits !== null) return { value: digits, count: 1 };
+  if (digits !== null) return word(at + 1) === "hundred" && Number.isInteger(digits) && digits < 10 ? hundredAt(pieces, at, digits, 2) : { value: digits, count: 1 };
   const value = first ?? VALUES.get(word(at));
   if (value === undefined) return null;
   let count = 1;
@@ -85,24 +101,18 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
     count += 1;
   }
   if (first === 1 && word(at + 1) === "dozen") return { value: 12, count: 2 };
-  if (word(at + count) === "hundred") {
-    sum *= 100;
-    count += 1;
-    const and = word(at + count) === "and" ? 1 : 0;
-    const tail = wholeAt(pieces, at + count + and);
-    if (tail && tail.value < 100) {
-      sum += tail.value;
-      count += and + tail.count;
-    }
-  } else if (sum <= 5 && sum > 0 && count === 1 && word(at + 1) === "oh" && (VALUES.get(word(at + 2)) ?? 10) < 10) {
+  if (word(at + count) === "hundred") return hundredAt(pieces, at, sum, count + 1);
+  if (sum <= 5 && sum > 0 && count === 1 && word(at + 1) === "oh" && (VALUES.get(word(at + 2)) ?? 10) < 10) {
     return { value: sum * 100 + (VALUES.get(word(at + 2)) ?? 0), count: 3 };
-  } else if (sum <= 5 && sum > 0 && count === 1 && (isWeighed(pieces, at) || /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 2 + (VALUES.get(word(at + 2)) === undefined ? 0 : 1))) || VALUES.has(word(at + 1)))) {
-    // "one twenty kilos", "one forty five pounds"
+  } else if (sum <= 9 && sum > 0 && count === 1 && !isOfSets(pieces, at) && !(sum === 1 && ORDINAL.test(pieces[at - 1]?.text ?? ""))) {
+    // "One twenty kilos", "one forty five pounds", "at seven twenty for eight"; "at six thirty" is a time of day.
     const tail = word(at + 1) === "" || numberOf(word(at + 1)) !== null ? null : wholeAt(pieces, at + 1);
+    const after = word(at + 1 + (tail?.count ?? 0));
     // "With one twenty-five pound dumbbell" names one dumbbell.
-    const thing = /^(?:dumbbell|kettlebell|bell|plate|sandbag|ball)s?$/.test(word(at + 2 + (tail?.count ?? 0)));
-    const weighed = sum <= 3 && (isWeighed(pieces, at) || /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(word(at + 1 + (tail?.count ?? 0))));
-    if (tail && tail.value >= 10 && tail.value < 100 && !thing && (weighed || isHundred(pieces, at, tail))) return { value: sum * 100 + tail.value, count: count + tail.count };
+    const isThing = /^(?:dumb|kettle|dumbbell|kettlebell|bell|plate|sandbag|ball)s?$/.test(word(at + 2 + (tail?.count ?? 0)));
+    const isTold = (sum <= 5 || after === "for") && isWeighed(pieces, at);
+    const hasUnit = sum <= 3 && /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(after);
+    if (tail && tail.value >= 10 && tail.value < 100 && !isThing && (isTold || hasUnit || (sum <= 5 && isHundred(pieces, at, tail)))) return { value: sum * 100 + tail.value, count: count + tail.count };
   }
   return { value: sum, count };
 }
@@ -114,12 +124,12 @@ function numberAt(pieces: readonly Piece[], at: number): { readonly value: numbe
   const text = (offset: number): string => pieces[at + whole.count + offset]?.text ?? "";
   if (Number.isInteger(whole.value)) {
     if (text(0) === "point") {
-      const tail = [0, 1].map((place) => VALUES.get(text(place + 1)) ?? numberOf(text(place + 1))).filter((value) => value !== null && value < 100);
+      const tail = [0, 1].map((place) => VALUES.get(text(place + 1)) ?? MANY.get(text(place + 1)) ?? numberOf(text(place + 1))).filter((value) => value !== null && value < 100);
       const first = tail[0];
       const decimals = first === undefined || first === null ? "" : String(first) + (first < 10 && tail[1] !== undefined && tail[1] !== null && tail[1] < 10 ? String(tail[1]) : "");
       if (decimals !== "") return { value: Number(`${whole.value}.${decimals}`), count: whole.count + 1 + decimals.length - (first !== undefined && first !== null && first >= 10 ? 1 : 0) };
     }
-    if (text(0) === "and" && text(1) === "a" && text(2) === "half") return { value: whole.value + 0.5, count: whole.count + 3 };
+    if (text(0) === "and" && text(1) === "a" && /^hal(?:f|fs|ves)$/.test(text(2))) return { value: whole.value + 0.5, count: whole.count + 3 };
     if (text(0) === "half" && /^\d+$/.test(pieces[at]?.text ?? "")) return { value: whole.value + 0.5, count: whole.count + 1 };
     if (text(0) === "and" && text(1) === "half") return { value: whole.value + 0.5, count: whole.count + 2 };
     if (text(0) === "and" && text(1) === "a" && text(2) === "quarter") return { value: whole.value + 0.25, count: whole.count + 3 };

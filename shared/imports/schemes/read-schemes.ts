@@ -2,7 +2,7 @@ import type { Equipment } from "../../exercises";
 import type { Scheme } from "../../training";
 import type { Mention } from "../names/find";
 import { placesOf } from "../assembly/assembly";
-import type { Models } from "../learning/models";
+import type { RowModels } from "../learning/models";
 import type { Listened } from "../listener/listen";
 import type { Part } from "../order/speech";
 import type { Word } from "../types";
@@ -108,11 +108,12 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place:
 /**
  * The set lines of each exercise part, from the figures that hold for it; "same again" takes over what the exercise before said.
  */
-export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], mentions: readonly Mention[], words: readonly Word[], listened: Listened, models: Pick<Models, "listener" | "assembly">): Map<Part, SchemeRead> {
+export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], mentions: readonly Mention[], words: readonly Word[], listened: Listened, models: Pick<RowModels, "assembly">): Map<Part, SchemeRead> {
   const unit = unitOf(statements, words);
   const scene = sceneOf(parts, statements.map((statement) => inUnit(statement, unit)), words);
-  const owners = ownersIn(scene, listened, models.listener);
+  const owners = ownersIn(scene, listened);
   const only = onlyLoad(scene);
+  const phrased = (part: Part): SchemeRead => compose(phrases.filter((statement) => statement.about !== "circuit" && statement.sentence >= part.from && statement.sentence < part.to && !isInName(statement, part)).map((statement) => inUnit(statement, unit)));
   const reads = new Map<Part, SchemeRead>();
   const schemes: (Scheme | null)[] = [];
   scene.exercises.forEach((exercise, place) => {
@@ -123,10 +124,9 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     const fixed = Object.fromEntries(Object.entries({ restSeconds, tempo, load, rpe, rir }).filter(([, value]) => value !== undefined));
     // What nobody says in numbers is counted as it is done.
     const { sets, ...sided } = doneAloud(own, words, exercise.turn, until);
-    const isUncounted = lent.sets === undefined && work.sets === undefined && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);
     const figures = assemble(own, placesOf(own, words, models.assembly), { ...sided, ...work, ...lent }, fixed, sets);
-    const whole = compose(phrases.filter((statement) => statement.about !== "circuit" && statement.sentence >= part.from && statement.sentence < part.to && !isInName(statement, part)).map((statement) => inUnit(statement, unit)));
-    const read = part.pair !== null ? figures : agreed(figures, whole, isUncounted);
+    const isUncounted = lent.sets === undefined && work.sets === undefined && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);
+    const read = part.pair !== null ? figures : agreed(figures, phrased(part), isUncounted);
     reads.set(part, read);
     schemes.push(read.sets.find(({ role }) => role === "working")?.scheme ?? null);
   });

@@ -58,10 +58,6 @@ const readOf = (...texts: readonly string[]): SchemeRead => ({
 });
 
 describe("two readings of one exercise", () => {
-  it("fill each other where they tell of the same work", () => {
-    expect(lines(agreed(readOf("3 x 10 @ 60 kg"), readOf("3 x 10, rest 2 min"), false))).toEqual(["3 x 10 @ 60 kg, rest 2 min"]);
-  });
-
   it("stand as the figures say where they differ", () => {
     expect(lines(agreed(readOf("3 x 10"), readOf("4 x 8"), false))).toEqual(["3 x 10"]);
   });

@@ -1,0 +1,34 @@
+import { describe, expect, it } from "vitest";
+import { tokensOf } from "../../../../shared/imports/schemes/figures";
+import { wordsOfText } from "../../../../shared/imports/source/words";
+
+/** Numbers as coaches say them and caption machines write them. Common practice, no source. */
+const SAID: readonly (readonly [said: string, read: string])[] = [
+  ["went to three fifteen for two", "went to 315 for 2"],
+  ["at three fifteen and rest", "at 315 and rest"],
+  ["leg press at seven twenty for eight", "leg press at 720 for 8"],
+  ["with three fifteen pound bells", "with 3 15 pound bells"],
+  ["three fifteen second holds", "3 15 second holds"],
+  ["at four fifteen for two", "at 415 for 2"],
+  ["we met at six thirty and rest", "we met at 6 30 and rest"],
+  ["3 hundred pounds", "300 pounds"],
+  ["sets of three ninety kilos", "sets of 3 90 kilos"],
+  ["hundred kilos", "100 kilos"],
+  ["a hundred and ten kilos", "110 kilos"],
+  ["two hundred and five", "205"],
+  ["one hundred five", "105"],
+  ["sets of five ninety kilos", "sets of 5 90 kilos"],
+  ["the third one fifty five kilos", "the third 1 55 kilos"],
+  ["at one fifty five", "at 155"],
+  ["twenty two point fives", "22.5"],
+  ["twenty two and a halfs", "22.5"],
+  ["10 - 12 reps", "10 to 12 reps"],
+  ["2 and 1/2 minutes", "2.5 minutes"],
+];
+
+describe("numbers in speech", () => {
+  it.each(SAID)("%s", (said, read) => {
+    const words = wordsOfText(said);
+    expect(tokensOf(words, 0, words.length, new Set(), new Set()).map(({ text }) => text).join(" ")).toBe(read);
+  });
+});
