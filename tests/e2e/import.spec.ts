@@ -34,6 +34,9 @@ and that's it for today thanks for watching
 see you next week
 `;
 
+/** The reader of speech is loaded when it is first needed. */
+const expectRead = expect.configure({ timeout: 20_000 });
+
 const dialogOf = (page: Page): Locator => page.getByRole("dialog", { name: "Start from old footage or notes" });
 
 async function openImport(page: Page): Promise<Locator> {
@@ -50,7 +53,7 @@ test("captions of an earlier episode become a draft that is shown first, created
   writeFileSync(captions, CAPTIONS);
   const dialog = await openImport(page);
   await dialog.locator("input[type=file]").setInputFiles(captions);
-  await expect(dialog.getByText("Goblet squat")).toBeVisible();
+  await expectRead(dialog.getByText("Goblet squat")).toBeVisible();
   await expect(dialog.getByText("3 x 10 @ 20 kg, rest 90 s")).toBeVisible();
   await expect(dialog.getByRole("region", { name: "Not understood" }).getByText("Hesitations, left out of the lines.")).toBeVisible();
   await expect(dialog.getByText("Not found: cool-down.")).toBeVisible();
@@ -71,7 +74,7 @@ test("pasted notes become blocks, and other words can be read instead", async ({
   const dialog = await openImport(page);
   await dialog.getByLabel("Or paste the words").fill("Warm-up\n- hip circles\n\nRomanian deadlift 3x8 @ 60 kg, rest 2 min\ncue: push the hips back\navoid: rounding the back\n\nOutro\nthanks and see you");
   await dialog.getByRole("button", { name: "Read the words" }).click();
-  await expect(dialog.getByText("3x8 @ 60 kg, rest 2 min")).toBeVisible();
+  await expectRead(dialog.getByText("3x8 @ 60 kg, rest 2 min")).toBeVisible();
   await dialog.getByRole("button", { name: "Other words" }).click();
   await expect(dialog.getByLabel("Or paste the words")).toBeVisible();
   await dialog.getByLabel("Or paste the words").fill("Plank\n3 x 40 s");
@@ -90,7 +93,7 @@ test("what cannot be read is told in a sentence, and the open episode stays", as
   for (const [name, bytes, sentence] of files) {
     writeFileSync(join(library, name), bytes);
     await dialog.locator("input[type=file]").setInputFiles(join(library, name));
-    await expect(dialog.getByRole("alert")).toHaveText(sentence);
+    await expectRead(dialog.getByRole("alert")).toHaveText(sentence);
   }
   await dialog.getByRole("button", { name: "Close" }).click();
   await expect(page.getByLabel("Title of the episode")).toHaveValue("");
