@@ -9,6 +9,9 @@ const files = readdirSync(ROOT, { withFileTypes: true })
   .sort();
 const scores = new Map(files.map((file) => [file, scoreTranscript(readFileSync(ROOT + file, "utf8"), file)]));
 
+/** Milliseconds in which all of them are read on a busy machine. */
+const READS_ALL = 600_000;
+
 describe("transcripts of whole episodes, as captions of two to four seconds", () => {
   const inOrder = [...scores.values()].filter(({ orderRight }) => orderRight).length;
   const withParts = [...scores.values()].filter(({ partsRight }) => partsRight).length;
@@ -37,7 +40,7 @@ describe("transcripts of whole episodes, as captions of two to four seconds", ()
     expect(coarse.filter(({ orderRight }) => orderRight).length).toBeGreaterThanOrEqual(inOrder - 4);
     expect(coarse.reduce((sum, { schemesRight }) => sum + schemesRight, 0) / coarse.reduce((sum, { schemes }) => sum + schemes, 0)).toBeGreaterThanOrEqual(0.83);
     expect(coarse.flatMap(({ lost }) => lost)).toEqual([]);
-  });
+  }, READS_ALL);
 
   it("holds an episode of a quarter of an hour", () => {
     const captions = captionsOf(readTranscript(readFileSync(`${ROOT}unseen2/f-fifteen-minutes.txt`, "utf8"))).vtt;
