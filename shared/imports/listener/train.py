@@ -292,6 +292,7 @@ def vectors_of(path, dictionary, rows):
 
 
 def trained(lessons, lists, table):
+    """A network that has learned from all lessons. TABLE holds the open vectors."""
     net = Listener(lists, table)
     optimizer = torch.optim.AdamW(net.parameters(), lr=RATE, weight_decay=0.01)
     steps = len(batches(lessons)) + 6

@@ -1,4 +1,5 @@
 import type { Scheme, Tempo } from "../../training";
+import { takesBack } from "../schemes/corrections";
 import type { Token } from "../schemes/figures";
 import type { Statement } from "../schemes/statement";
 import { UNIT_NOT_SAID } from "../schemes/extras";
@@ -167,15 +168,13 @@ function joined(statements: readonly (Statement & { readonly place: number; read
 
 /** So few tokens are between a figure and the one that takes its place: "eight, no sorry, ten". */
 const CORRECTED = 6;
-const CORRECTS = / (?:no|sorry|actually|make (?:that|it)|i mean(?:t)?|scratch that|wait|rather) /;
 
 /** Without the figures that were corrected straight away. */
-const settled = <S extends { readonly place: number; readonly role: Role }>(statements: readonly S[], tokens: readonly Token[]): S[] =>
+const uncorrected = <S extends { readonly place: number; readonly role: Role }>(statements: readonly S[], tokens: readonly Token[]): S[] =>
   statements.filter(({ place, role }, at) => {
     const next = statements[at + 1];
     if (next?.role !== role || next.place - place > CORRECTED) return true;
-    const between = tokens.slice(place + 1, next.place).map(({ text }) => text);
-    return between.includes(NAME) || !CORRECTS.test(` ${between.join(" ")} `);
+    return tokens.slice(place + 1, next.place).some(({ text }) => text === NAME) || !takesBack(tokens, place + 1, next.place);
   });
 
 /**
@@ -194,7 +193,7 @@ export function saidBy(tokens: readonly Token[], tags: readonly Tagged[]): State
     const one = madeOf(tokens, tag);
     if (one) made.push({ ...one, about: aboutOf(tag.role), either: false, from: token.at, to: token.at, place: tag.place, role: tag.role });
   }
-  const all = joined(settled([...made, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens), tokens);
+  const all = joined(uncorrected([...made, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens), tokens);
   for (const { place } of tags.filter(({ role }) => role === "hand")) {
     const loads = all.flatMap((statement, at) => (typeof statement.says.load?.value === "number" ? [{ at, away: place - statement.place }] : []));
     const nearest = loads.filter(({ away }) => Math.abs(away) <= HAND_REACH).sort((a, b) => Math.abs(a.away) - Math.abs(b.away) || b.away - a.away)[0];

@@ -45,6 +45,9 @@ function markerAt(tokens: readonly Token[], at: number): number {
   return length;
 }
 
+/** Is something taken back in these tokens? @param to - the first that is not looked at */
+export const takesBack = (tokens: readonly Token[], from: number, to: number): boolean => tokens.slice(from, to).some((_, at) => markerAt(tokens, from + at) > 0);
+
 /** The last amount before `before` that the new one can stand for. */
 function takenBack(tokens: readonly Token[], before: number, amount: Amount): Amount | null {
   const candidates: Amount[] = [];

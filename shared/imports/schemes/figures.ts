@@ -104,7 +104,8 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
   if (word(at + count) === "hundred") return hundredAt(pieces, at, sum, count + 1);
   if (sum <= 5 && sum > 0 && count === 1 && word(at + 1) === "oh" && (VALUES.get(word(at + 2)) ?? 10) < 10) {
     return { value: sum * 100 + (VALUES.get(word(at + 2)) ?? 0), count: 3 };
-  } else if (sum <= 9 && sum > 0 && count === 1 && !isOfSets(pieces, at) && !(sum === 1 && ORDINAL.test(pieces[at - 1]?.text ?? ""))) {
+  }
+  if (sum <= 9 && sum > 0 && count === 1 && !isOfSets(pieces, at) && !(sum === 1 && ORDINAL.test(pieces[at - 1]?.text ?? ""))) {
     // "One twenty kilos", "one forty five pounds", "at seven twenty for eight"; "at six thirty" is a time of day.
     const tail = word(at + 1) === "" || numberOf(word(at + 1)) !== null ? null : wholeAt(pieces, at + 1);
     const after = word(at + 1 + (tail?.count ?? 0));
