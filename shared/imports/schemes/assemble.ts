@@ -136,10 +136,15 @@ export function assemble(statements: readonly Ordered[], places: readonly number
   const lentWork = pickWork(lent);
   const { sets: lentSets, ...lentMore } = withoutWork(lent);
   const { sets: total, ...allMore } = all;
-  // A rest told with one set is taken after those before it as well.
+  // A rest told with one set is taken after those before it as well; that of several sets is theirs alone.
   for (let at = working.length - 2; at >= 0; at -= 1) {
     const [line, next] = [working[at] as Line, working[at + 1] as Line];
-    if (line.says.restSeconds === undefined && next.says.restSeconds !== undefined) line.says = { ...line.says, restSeconds: next.says.restSeconds };
+    if (line.says.restSeconds === undefined && next.says.restSeconds !== undefined && (next.says.sets ?? 1) === 1) line.says = { ...line.says, restSeconds: next.says.restSeconds };
+  }
+  // The weight stays on the bar until another is told.
+  for (let at = 1; at < working.length; at += 1) {
+    const [before, line] = [working[at - 1] as Line, working[at] as Line];
+    if (line.says.load === undefined && before.says.load !== undefined && hasWork(line.says)) line.says = { ...line.says, load: before.says.load };
   }
   let last: Partial<Scheme> = hasWork(all) ? pickWork(all) : lentWork;
   for (const line of working) {
@@ -159,7 +164,9 @@ export function assemble(statements: readonly Ordered[], places: readonly number
       continue;
     }
     const split = total !== undefined && working.length > 1 && total <= working.length ? 1 : total;
-    const count = own ?? split ?? (working.length > 1 && working.some(({ says }) => says.sets !== undefined) ? 1 : (lentSets ?? (working.length === 1 ? aloud : undefined)));
+    // "Three rounds: ten, eight, six."
+    const each = working.length > 1 && lentSets === working.length ? 1 : lentSets;
+    const count = own ?? split ?? (working.length > 1 && working.some(({ says }) => says.sets !== undefined) ? 1 : (each ?? (working.length === 1 ? aloud : undefined)));
     put(line, scheme.reps !== undefined ? scheme : { ...scheme, sets: count ?? 1 }, count === undefined && scheme.reps === undefined ? uncounted : null);
   }
   return { sets, remarks };

@@ -26,6 +26,8 @@ describe("set lines from single figures", () => {
     ["a range says more than one of its ends", "[++", [{ sets: 3 }, reps(10), { repsMin: 8, repsMax: 10 }], ["3 x 8-10"]],
     ["what holds for all goes with every line", "[+[+*", [reps(5), load(60), reps(3), load(80), { restSeconds: 120 }], ["1 x 5 @ 60 kg, rest 2 min", "1 x 3 @ 80 kg, rest 2 min"]],
     ["a rest said last is taken after the sets before it too", "[+[++", [reps(5), load(60), reps(3), load(80), { restSeconds: 120 }], ["1 x 5 @ 60 kg, rest 2 min", "1 x 3 @ 80 kg, rest 2 min"]],
+    ["a rest of several sets is theirs alone", "[+[+++", [reps(3), load(140), { sets: 3 }, reps(5), load(115), { restSeconds: 180 }], ["1 x 3 @ 140 kg", "3 x 5 @ 115 kg, rest 3 min"]],
+    ["a weight stays on the bar until another is told", "[+[[+", [reps(10), load(60), reps(8), reps(6), load(70)], ["1 x 10 @ 60 kg", "1 x 8 @ 60 kg", "1 x 6 @ 70 kg"]],
     ["a count that is the number of lines counts them", "*[+[+", [{ sets: 2 }, reps(10), load(14), reps(8), load(16)], ["1 x 10 @ 14 kg", "1 x 8 @ 16 kg"]],
     ["a top set and the sets after it keep their counts", "[+[++", [load(140), reps(3), { sets: 3 }, reps(5), load(117.5)], ["1 x 3 @ 140 kg", "3 x 5 @ 117.5 kg"]],
     ["the way up is told apart", "[+[++", [{ ...reps(8), ramp: true }, { ...load(40), ramp: true }, { sets: 3 }, reps(5), load(80)], ["ramp 1 x 8 @ 40 kg", "3 x 5 @ 80 kg"]],
@@ -38,6 +40,7 @@ describe("set lines from single figures", () => {
   it("takes what the circuit lends, and tells when no number of sets was heard", () => {
     expect(lines(assemble(figures(reps(10)), placesIn("["), { sets: 4, restSeconds: 30 }, {}))).toEqual(["4 x 10, rest 30 s"]);
     expect(lines(assemble([], [], { sets: 4, seconds: 40, restSeconds: 20 }, {}))).toEqual(["4 x 40 s, rest 20 s"]);
+    expect(lines(assemble(figures(reps(10), reps(8), reps(6)), placesIn("[[["), { sets: 3 }, {}))).toEqual(["1 x 10", "1 x 8", "1 x 6"]);
     const alone = assemble(figures(reps(10)), placesIn("["), {}, {});
     expect(lines(alone)).toEqual(["1 x 10"]);
     expect(alone.remarks.map(({ why }) => why)).toEqual(["No number of sets was heard; one was written."]);
