@@ -3,7 +3,7 @@ import { findExercise } from "../../../shared/exercises";
 import { importText, type Imported } from "../../../shared/imports";
 import { headOf } from "../../../shared/imports/learning/truth";
 import { speak } from "../../../shared/speech";
-import { parseSetLine } from "../../../shared/training";
+import { parseSetLine, type Scheme } from "../../../shared/training";
 
 /** The parts an episode may have or lack, as the head of a transcript names them. */
 const PARTS = ["opening", "warm-up", "cool-down", "closing"] as const;
@@ -101,7 +101,7 @@ export interface Score {
   readonly found: readonly string[];
   readonly wanted: readonly string[];
   readonly orderRight: boolean;
-  /** Exercises for which sets are said, and those with every line right: its role, its figures, its place. */
+  /** Exercises for which sets are said, and those with every set right: its role, its figures, its place. */
   readonly schemes: number;
   readonly schemesRight: number;
   /** The same, line by line. */
@@ -118,6 +118,17 @@ const canonical = ({ role, text }: TrueSet): string => {
   const read = parseSetLine(text);
   return `${role} ${read.ok ? JSON.stringify(Object.entries(read.scheme).sort(([a], [b]) => (a < b ? -1 : 1))) : text}`;
 };
+
+/** Set by set, so that "8/7/6" is the same as a line for each, and "2 x 10" as two lines. */
+function oneByOne(sets: readonly TrueSet[]): string[] {
+  return sets.flatMap(({ role, text }) => {
+    const read = parseSetLine(text);
+    if (!read.ok) return [`${role} ${text}`];
+    const { sets: count = 1, reps, ...set } = read.scheme;
+    const one = (scheme: Partial<Scheme>): string => `${role} ${JSON.stringify(Object.entries(scheme).sort(([a], [b]) => (a < b ? -1 : 1)))}`;
+    return reps ? reps.map((each) => one({ ...set, repsMin: each, repsMax: each })) : Array.from({ length: count }, () => one(set));
+  });
+}
 
 const shown = (sets: readonly TrueSet[]): string => sets.map(({ role, text }) => (role === "ramp-up" ? `ramp ${text}` : text)).join("; ") || "nothing";
 
@@ -164,7 +175,7 @@ export function scoreTranscript(file: string, name: string): Score {
     const heard = blocks[places[wanted.indexOf(named(exercise))] ?? -1]?.sets ?? [];
     const [is, should] = [heard.map(canonical), sets.map(canonical)];
     linesRight += should.filter((line) => is.includes(line)).length;
-    if (is.join() !== should.join()) wrong.push(`${exercise}: wanted ${shown(sets)}, got ${shown(heard)}`);
+    if (oneByOne(heard).join() !== oneByOne(sets).join()) wrong.push(`${exercise}: wanted ${shown(sets)}, got ${shown(heard)}`);
   }
   const has = (kind: BlockKind): boolean => result.episode.blocks.some((block) => block.kind === kind);
   const partsRight = PARTS.every((kind) => truth.parts[kind] === undefined || (truth.parts[kind] === "yes") === has(kind));
