@@ -9,8 +9,8 @@ import { ROOT } from "./stamps.mjs";
  * Trains the readers of speech on their marked transcripts and writes their weights. Run it after a change of the transcripts,
  * of the names or of the phrases; a unit test fails while the weights are out of date.
  *
- *   node electron/start-up/speech-readers.mjs rows                     the models of rows: twenty minutes
- *   node electron/start-up/speech-readers.mjs listener VECTORS WORDS   the listener: an hour; its arguments are told in train.py
+ *   node electron/start-up/speech-readers.mjs rows                     the models of rows: half an hour
+ *   node electron/start-up/speech-readers.mjs listener VECTORS WORDS   the listener: two hours; its arguments are told in train.py
  */
 const imports = join(ROOT, "shared", "imports");
 const corpus = join(imports, "learning", "corpus");

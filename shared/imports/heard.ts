@@ -83,7 +83,7 @@ export function speechOf(ready: Prepared, listened: Listened, models: ReadingMod
   const turns = turnsHeard(listened);
   const again = withContext(row, heard, rolesOf(row, models.first), turns);
   const words = again.places.map((place) => heard.tokens[place]?.at ?? 0);
-  const known = withRoles(ready, rolesOf(again, models.roles, rolesHeard(listened, words)));
+  const known = withRoles(ready, rolesOf(again, models.roles, rolesHeard(listened, words, ready.words)));
   const begun = begunIn(known, listened, turns);
   // What begins in a warm-up is none of the session's exercises; without it the parts are told once more.
   const zones = zonesIn({ ...known, begun }, models.zones);

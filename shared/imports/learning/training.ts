@@ -54,7 +54,7 @@ export function modelsFrom(files: readonly string[]): RowModels {
     const { file, turns } = lesson;
     const truth = truthOf(file);
     const scene = markedScene(turns, truth, known[at] as (typeof known)[number]);
-    return scene ? assemblyExamples(scene, ownersMarked(scene, truth, forSeveralIn(lesson)), truth) : [];
+    return scene ? assemblyExamples(scene, ownersMarked(scene, truth, forSeveralIn(lesson), lesson.ready.candidates), truth) : [];
   }), ASSEMBLY_LABELS);
   return { first: first.whole, roles: roles.whole, zones, assembly };
 }

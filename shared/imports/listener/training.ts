@@ -6,7 +6,7 @@ import { markedScene, ownersMarked } from "../owners/training";
 import { kindOf } from "../owners/scene";
 import { forSeveralIn, labelsOf } from "../roles/training";
 import { figureOf, isFigure } from "../roles/stream";
-import { goalOf, phrasedAt } from "./inputs";
+import { goalOf, isHeardAlone, phrasedAt } from "./inputs";
 
 /** A marked transcript as train.py reads it: words and what is known of them, and what is true. */
 export function rowFor(lesson: Lesson) {
@@ -16,13 +16,15 @@ export function rowFor(lesson: Lesson) {
   const truth = truthOf(file);
   const known = withRoles(ready, labels);
   const scene = markedScene(turns, truth, known);
-  const owners = scene === null ? [] : ownersMarked(scene, truth, forSeveralIn(lesson));
+  const owners = scene === null ? [] : ownersMarked(scene, truth, forSeveralIn(lesson), candidates);
+  const figures = phrasedAt(heard);
+  const places = figures.map(({ word }) => word);
   const starts = new Set(startsMarked(candidates, turns));
   const values = new Map(heard.tokens.filter(isFigure).map((token) => [token.at, figureOf(token)]));
   const begins = new Set(sentences.map(({ from }) => from));
   return {
     words: words.map(({ plain }) => plain), classes: heard.classes, pauses: words.map(({ pause }) => pause), values: words.map((_, at) => values.get(at) ?? null), begins: words.map((_, at) => begins.has(at)),
-    figures: phrasedAt(heard).map(({ word, fields }, at) => ({ at: word, fields, role: labels[at] })),
+    figures: figures.map(({ word, fields }, at) => ({ at: word, fields, role: isHeardAlone(places, at, words) ? labels[at] : null })),
     names: candidates.map((candidate) => ({ from: candidate.span.from, to: candidate.span.to, goal: goalOf(candidate), thing: candidate.isThing, strength: candidate.strength, passing: candidate.passing, listed: candidate.listed, paired: candidate.paired, starts: starts.has(candidate) })),
     turns: marked.turns,
     exercises: turns.map(({ at, to }, place) => ({ at, goal: scene === null ? to : (truth[place]?.name ?? to) })),

@@ -6,7 +6,8 @@ import type { Ordered } from "../schemes/compose";
 import { homeOf, kindOf, type Scene } from "./scene";
 import { sameIn } from "../schemes/same";
 import { isTrueIn } from "./truth";
-import type { Turned } from "./turned";
+import { isNamed, type Turned } from "./turned";
+import type { Candidate } from "../order/candidates";
 
 const key = (name: string): string => (name.startsWith('"') ? name.toLowerCase().replace(/-/g, " ").replace(/s"$/, '"') : name);
 
@@ -21,6 +22,9 @@ export function truthFor(exercises: readonly Turned[], truth: readonly TrueExerc
 }
 
 const HOLDS = 1;
+
+/** Words from a name to the figures that are told of it. */
+const TOLD_NEAR = 10;
 
 /** Figures said so many exercises away explain what an exercise does not say itself, at most. */
 const APART = 2;
@@ -43,7 +47,7 @@ function holdsForRun(statement: Ordered, home: number, rows: readonly (TrueExerc
 }
 
 /** For each figure, whether it holds for each exercise: 1 where it does. @param forSeveral - words at which figures begin that are told once for several exercises */
-export function ownersMarked(scene: Scene, truth: readonly TrueExercise[], forSeveral: ReadonlySet<number>): number[][] {
+export function ownersMarked(scene: Scene, truth: readonly TrueExercise[], forSeveral: ReadonlySet<number>, names: readonly Candidate[]): number[][] {
   const { exercises, statements } = scene;
   const [kinds, homes] = [statements.map(kindOf), statements.map(({ from }) => homeOf(exercises, from))];
   const rows = truthFor(exercises, truth);
@@ -69,6 +73,14 @@ export function ownersMarked(scene: Scene, truth: readonly TrueExercise[], forSe
         if (best !== undefined) mark(best);
       }
     }
+  });
+  // Figures right after the name of another exercise are of that one: "squats were three of five, rows three of ten".
+  statements.forEach((statement, at) => {
+    if (forSeveral.has(statement.from)) return;
+    const near = names.findLast(({ span }) => span.to <= statement.from && statement.from - span.to <= TOLD_NEAR);
+    const place = near ? exercises.findIndex((exercise) => isNamed({ ...near.span, name: near.name, sure: 1, isThing: true }, exercise)) : -1;
+    const row = rows[place];
+    if (place >= 0 && place !== homes[at] && row && isTrueIn(statement, row)) labels[at] = exercises.map((_, other) => (other === place ? HOLDS : 0));
   });
   statements.forEach((statement, at) => {
     if (forSeveral.has(statement.from)) holdsForRun(statement, homes[at] ?? -1, rows, labels[at] as number[]);

@@ -18,6 +18,9 @@ const OF_SIDE = /^(?:side|leg|arm|hand)s?$/;
 export const isFigure = ({ text, value }: Token): boolean => value !== null || /^\d+(?:\.\d+)?s$/.test(text);
 export const figureOf = ({ text, value }: Token): number => value ?? Number.parseFloat(text);
 
+/** "8-10": two figures in one word. */
+export const isRange = (plain: string): boolean => /^\d+(?:\.\d+)?[-–]\d+(?:\.\d+)?$/.test(plain);
+
 /** Tokens that may carry a role, by their place. */
 export const candidatesIn = (tokens: readonly Token[]): number[] =>
   tokens.flatMap((token, at) => (isFigure(token) || FLAGS.has(token.text) || (token.text === "a" && OF_SIDE.test(tokens[at + 1]?.text ?? "")) ? [at] : []));

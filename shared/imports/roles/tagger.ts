@@ -11,6 +11,9 @@ export const ROLES = [
 ] as const;
 export type Role = (typeof ROLES)[number];
 
+/** The role of the upper figure of a range, by that of the lower one; a longer time is what is taken of two. */
+export const upperOf = (role: Role): Role => (role === "reps" ? "reps-high" : role === "seconds" || role === "rest" ? role : "none");
+
 /** A token that says something, and what. */
 export interface Tagged {
   readonly place: number;

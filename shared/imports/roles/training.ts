@@ -1,7 +1,7 @@
 import type { Lesson } from "../learning/read";
 import type { Token } from "../schemes/figures";
-import { candidatesIn, isFigure } from "./stream";
-import { ROLES, type Role } from "./tagger";
+import { candidatesIn, isFigure, isRange } from "./stream";
+import { ROLES, upperOf, type Role } from "./tagger";
 
 const WORD_ROLES: ReadonlySet<Role> = new Set(["side", "hand", "bodyweight", "amrap", "same"]);
 
@@ -18,12 +18,17 @@ function markedAt(tokens: readonly Token[], places: readonly number[], word: num
 }
 
 /** The true role of each candidate, by its number. */
-export function labelsOf({ ready: { heard: { tokens } }, marked }: Lesson): number[] {
+export function labelsOf({ ready: { words, heard: { tokens } }, marked }: Lesson): number[] {
   const places = candidatesIn(tokens);
   const labels = places.map(() => 0);
   for (const [word, role] of marked.roles) {
     const at = markedAt(tokens, places, word, role);
-    if (at >= 0) labels[at] = ROLES.indexOf(role);
+    if (at < 0) continue;
+    labels[at] = ROLES.indexOf(role);
+    // The mark of "8-10" is that of both its figures.
+    if (!isRange(words[word]?.plain ?? "") || tokens[places[at - 1] ?? -1]?.at !== tokens[places[at] ?? -1]?.at) continue;
+    labels[at - 1] = ROLES.indexOf(role);
+    labels[at] = ROLES.indexOf(upperOf(role));
   }
   return labels;
 }

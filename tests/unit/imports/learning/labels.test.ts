@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { withRoles } from "../../../../shared/imports/heard";
+import { lessonOf } from "../../../../shared/imports/learning/read";
+import { truthOf } from "../../../../shared/imports/learning/truth";
+import { markedScene, ownersMarked } from "../../../../shared/imports/owners/training";
+import { ROLES } from "../../../../shared/imports/roles/tagger";
+import { forSeveralIn, labelsOf } from "../../../../shared/imports/roles/training";
+
+const rolesIn = (body: string): string[] => labelsOf(lessonOf(`rate: 4\n---\n${body}\n`)).map((label) => ROLES[label] ?? "");
+
+describe("labelsOf", () => {
+  it("gives the mark of a range in one word to both its figures", () => {
+    expect(rolesIn("we do 3/s sets of 8-10/r with 60-90/t seconds between")).toEqual(["sets", "reps", "reps-high", "rest", "rest"]);
+  });
+
+  it("gives the mark of one figure to that one", () => {
+    expect(rolesIn("we do three/s sets of ten/r and my dog is six")).toEqual(["sets", "reps", "none"]);
+  });
+});
+
+/** Whose each figure is, by its number among the exercises. */
+function ownersIn(file: string): number[][] {
+  const lesson = lessonOf(file);
+  const known = withRoles(lesson.ready, labelsOf(lesson));
+  const scene = markedScene(lesson.turns, truthOf(file), known);
+  if (scene === null) throw new Error("the marks and the head tell of other exercises");
+  return ownersMarked(scene, truthOf(file), forSeveralIn(lesson), lesson.ready.candidates).map((row) => row.flatMap((label, place) => (label > 0 ? [place] : [])));
+}
+
+describe("ownersMarked", () => {
+  it("gives figures that follow a name in a summing-up to the exercise named", () => {
+    expect(ownersIn("rate: 4\nback-squat: 3 x 5\nbench-press: 3 x 8\nplank: 3 x 45 s\n---\n<back-squat> first the squats and look at the knees <bench-press> then bench press nice and slow <plank> and planks to finish now the numbers again back squats three/s sets of five/r bench press three/s sets of eight/r and the plank three/s times forty five/w seconds\n")).toEqual([[0], [0], [1], [1], [2], [2]]);
+  });
+
+  it("gives what is told once to all it is true of", () => {
+    expect(ownersIn("rate: 4\nback-squat: 3 x 5\nbench-press: 3 x 8\n---\nthree/as sets of both today <back-squat> first the squats for five/r <bench-press> then bench press for eight/r\n")).toEqual([[0, 1], [0], [1]]);
+  });
+});
