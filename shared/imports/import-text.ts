@@ -7,7 +7,7 @@ import { listenTo } from "./listener/listen";
 import type { Mention } from "./names/find";
 import { readNotes } from "./notes/read-notes";
 import { runningOrder } from "./order/order";
-import { sentenceAt, type Part } from "./order/speech";
+import { NO_NAME, sentenceAt, type Part } from "./order/speech";
 import { measurePace } from "./pace";
 import { tokensOf } from "./schemes/figures";
 import { readSchemes, unitOf, type PlacedStatement } from "./schemes/read-schemes";
@@ -85,6 +85,20 @@ function schemeRemarks(all: Understood, placed: ReturnType<typeof blocksOf>): No
   })));
 }
 
+/** So many words tell where an exercise without a name begins. */
+const FIRST_WORDS = 12;
+
+/** Exercises that stand in the draft without a name. */
+function namelessRemarks({ words }: Understood, placed: ReturnType<typeof blocksOf>): NotUnderstood[] {
+  const seen = new Set<Part>();
+  return placed.flatMap(({ block, part }): NotUnderstood[] => {
+    if (part.begins === null || !part.title.startsWith(NO_NAME) || seen.has(part)) return [];
+    seen.add(part);
+    const { turn } = part.begins;
+    return [{ text: words.slice(turn, turn + FIRST_WORDS).map(({ text }) => text).join(" "), reason: "no name", sentence: "An exercise begins here, and nothing that is said names it. Choose which one it is.", at: words[turn]?.start ?? null, block: block.id }];
+  });
+}
+
 function lastSecond(words: readonly Word[]): number | null {
   return words.reduce<number | null>((last, { end }) => (end === null ? last : Math.max(last ?? 0, end)), null);
 }
@@ -119,7 +133,7 @@ function imported(source: Source, title: string, newId: NewId, onProgress: OnPro
   return {
     ok: true, episode, format: source.format, words: words.length, sentences: all.sentences.length,
     pace: paceFrom(all),
-    missing: missingFrom(episode.blocks), notUnderstood: [...schemeRemarks(all, placed), ...listed, ...over], problems: source.problems,
+    missing: missingFrom(episode.blocks), notUnderstood: [...namelessRemarks(all, placed), ...schemeRemarks(all, placed), ...listed, ...over], problems: source.problems,
   };
 }
 

@@ -23,7 +23,7 @@ export interface Span {
 }
 
 /** Why a piece of the source is listed. */
-export type Reason = "sound" | "comment" | "hesitation" | "scheme" | "no sets" | "range" | "too much";
+export type Reason = "sound" | "comment" | "hesitation" | "no name" | "scheme" | "range" | "too much";
 
 /** A piece of the source that the draft does not hold, or holds without having understood it. */
 export interface NotUnderstood {

@@ -3,7 +3,7 @@ import { startsHeard, type Listened } from "../listener/listen";
 import { nameById, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
 import { unnamed, type Candidate } from "./candidates";
-import type { Begun, Speech } from "./speech";
+import { NO_NAME, type Begun, type Speech } from "./speech";
 
 /** The exercises of a session: what each turn of the speaker turns to. */
 
@@ -33,14 +33,20 @@ function turnsWithNames(turns: readonly number[], starts: readonly Candidate[], 
 /** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done. */
 const isIdle = ({ passing }: Candidate, { statements }: Speech, from: number, until: number): boolean => passing && !statements.some((statement) => statement.from >= from && statement.from < until);
 
+/** For an exercise that is surely begun and that nothing names: its sets are not lost, and the coach gives the name. */
+function noName(begun: ReadonlySet<string>): Name {
+  const count = [...begun].filter((title) => title.startsWith(NO_NAME)).length;
+  return { title: count === 0 ? NO_NAME : `${NO_NAME} ${count + 1}`, exercise: null, words: [], letters: "", sound: "", everyday: false };
+}
+
 /** A name with no more than this share gives way to the likeliest exercise, where that has more. */
 const FAINT = 0.3;
 
-/** The name that counts: the one said, unless another exercise is heard far more surely; null where nothing is. */
-function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name | null {
+/** The name that counts: the one said, unless another exercise is heard far more surely; none where nothing is sure. */
+function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name {
   const { id, share } = likeliest(meant);
   const heard = nameById(id);
-  if (said === null) return share > SURE ? heard : null;
+  if (said === null) return share > SURE && heard !== null ? heard : noName(begun);
   const shareOf = meant.shares.get(said.exercise?.id ?? "") ?? meant.shares.get("?") ?? 0;
   return heard !== null && !begun.has(heard.title) && share > FAINT && shareOf < FAINT ? heard : said;
 }
@@ -58,7 +64,7 @@ export function begunIn(speech: Speech, listened: Listened, turns: readonly numb
     const named = begins ?? meant.named;
     if (named && (begins === null ? named.passing : isIdle(named, speech, at, until))) return [];
     const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles);
-    if (name === null || titles.has(name.title)) return [];
+    if (titles.has(name.title)) return [];
     titles.add(name.title);
     return [{ turn: at, candidate: { ...(named ?? unnamed(at)), name } }];
   });

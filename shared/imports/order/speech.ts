@@ -25,6 +25,9 @@ export interface Begun {
   readonly candidate: Candidate;
 }
 
+/** The title of an exercise that nothing names. */
+export const NO_NAME = "Unnamed exercise";
+
 /** What the running order is made from. */
 export interface Speech {
   readonly words: readonly Word[];

@@ -88,7 +88,7 @@ export function captionsOf({ rate, body }: Transcript): { readonly vtt: string; 
 export function lostWords(source: string, { episode, notUnderstood }: Imported): string[] {
   const wordsIn = (text: string): string[] => text.toLowerCase().match(/[\p{L}\p{N}][\p{L}\p{N}'.,:-]*/gu)?.map((word) => word.replace(/[.,:]+$/, "")) ?? [];
   const kept = new Map<string, number>();
-  const held = [episode.title, ...episode.blocks.flatMap(({ title, sets, lines, alternates }) => [title, ...sets.map(({ text }) => text), ...lines.map(({ text }) => text), ...alternates.map(({ text }) => text)]), ...notUnderstood.filter(({ reason }) => reason !== "scheme" && reason !== "range").map(({ text }) => text)];
+  const held = [episode.title, ...episode.blocks.flatMap(({ title, sets, lines, alternates }) => [title, ...sets.map(({ text }) => text), ...lines.map(({ text }) => text), ...alternates.map(({ text }) => text)]), ...notUnderstood.filter(({ reason }) => reason !== "scheme" && reason !== "range" && reason !== "no name").map(({ text }) => text)];
   for (const word of held.flatMap(wordsIn)) kept.set(word, (kept.get(word) ?? 0) + 1);
   return wordsIn(source).filter((word) => {
     const left = kept.get(word) ?? 0;
