@@ -7,7 +7,7 @@ import { listenTo } from "./listener/listen";
 import type { Mention } from "./names/find";
 import { readNotes } from "./notes/read-notes";
 import { runningOrder } from "./order/order";
-import { NO_NAME, sentenceAt, type Part } from "./order/speech";
+import { sentenceAt, type Part } from "./order/speech";
 import { measurePace } from "./pace";
 import { tokensOf } from "./schemes/figures";
 import { readSchemes, unitOf, type PlacedStatement } from "./schemes/read-schemes";
@@ -15,6 +15,7 @@ import { hesitationsIn } from "./sentences/hesitations";
 import { cutAt, splitBefore } from "./sentences/split-at-names";
 import { MAX_IMPORT_BYTES, readSource, tooBig, type Source } from "./source/read-source";
 import { soundsIn } from "./source/sounds";
+import { textIn } from "./source/words";
 import type { Imported, ImportResult, MeasuredPace, NotUnderstood, Span, Word } from "./types";
 
 /** "ep 12 - legs.en.vtt" as a title: "Ep 12 - legs". */
@@ -80,7 +81,7 @@ const grouped = (words: readonly Word[], places: ReadonlySet<number>, reason: No
 /** What was said about sets and could not become a set line, or only by a choice. */
 function schemeRemarks(all: Understood, placed: ReturnType<typeof blocksOf>): NotUnderstood[] {
   return placed.flatMap(({ block, part }) => (all.schemes.get(part)?.remarks ?? []).map(({ statement, why, isOpen }): NotUnderstood => ({
-    text: all.words.slice(statement.from, statement.to + 1).map(({ text }) => text).join(" "),
+    text: textIn(all.words, statement.from, statement.to + 1),
     reason: isOpen ? "scheme" : "range", sentence: why, at: all.words[statement.from]?.start ?? null, block: block.id,
   })));
 }
@@ -88,14 +89,12 @@ function schemeRemarks(all: Understood, placed: ReturnType<typeof blocksOf>): No
 /** So many words tell where an exercise without a name begins. */
 const FIRST_WORDS = 12;
 
-/** Exercises that stand in the draft without a name. */
+/** Exercises that stand in the draft without a name; one that fills several blocks is told once. */
 function namelessRemarks({ words }: Understood, placed: ReturnType<typeof blocksOf>): NotUnderstood[] {
-  const seen = new Set<Part>();
-  return placed.flatMap(({ block, part }): NotUnderstood[] => {
-    if (part.begins === null || !part.title.startsWith(NO_NAME) || seen.has(part)) return [];
-    seen.add(part);
+  return placed.flatMap(({ block, part }, at): NotUnderstood[] => {
+    if (part.begins === null || part.said !== "" || placed[at - 1]?.part === part) return [];
     const { turn } = part.begins;
-    return [{ text: words.slice(turn, turn + FIRST_WORDS).map(({ text }) => text).join(" "), reason: "no name", sentence: "An exercise begins here, and nothing that is said names it. Choose which one it is.", at: words[turn]?.start ?? null, block: block.id }];
+    return [{ text: textIn(words, turn, turn + FIRST_WORDS), reason: "no name", sentence: "An exercise begins here, and nothing that is said names it. Choose which one it is.", at: words[turn]?.start ?? null, block: block.id }];
   });
 }
 

@@ -7,6 +7,7 @@ import { compose } from "../schemes/compose";
 import { corrected } from "../schemes/corrections";
 import { tokensOf } from "../schemes/figures";
 import { statementsIn } from "../schemes/statements";
+import { textIn } from "../source/words";
 import type { NotUnderstood, Span, Word } from "../types";
 
 /** Notes as a coach types them: one thing a line, with or without labels, bullets, numbers and headings. */
@@ -51,7 +52,7 @@ function rowsOf(words: readonly Word[]): Row[] {
     if (at < words.length && words[at]?.edge !== "line" && words[at]?.edge !== "paragraph") continue;
     let start = from;
     while (start < at - 1 && BULLET.test(words[start]?.text ?? "")) start += 1;
-    rows.push({ span: { from: start, to: at }, text: words.slice(start, at).map(({ text }) => text).join(" "), mark: words.slice(from, start).map(({ text }) => text).join(" "), apart: words[from]?.edge === "paragraph" });
+    rows.push({ span: { from: start, to: at }, text: textIn(words, start, at), mark: textIn(words, from, start), apart: words[from]?.edge === "paragraph" });
     from = at;
   }
   return rows;
@@ -68,7 +69,7 @@ function headOf(words: readonly Word[], { span }: Row, mentions: readonly Mentio
 }
 
 /** What is left of a row after its heading. */
-const restOf = (words: readonly Word[], from: number, to: number): string => words.slice(from, to).map(({ text }) => text).join(" ").replace(/^[\s:–—,-]+/, "");
+const restOf = (words: readonly Word[], from: number, to: number): string => textIn(words, from, to).replace(/^[\s:–—,-]+/, "");
 
 /** A scheme written or told in a row: as it stands when the grammar reads it, else from its words. */
 function setsIn(words: readonly Word[], span: Span, text: string): { readonly lines: readonly string[]; readonly whole: boolean } {
@@ -126,7 +127,7 @@ export function readNotes(words: readonly Word[], newId: NewId): NotesRead {
     const inRest = head && rest !== "" ? setsIn(words, { from: head.to, to: row.span.to }, rest) : { lines: [], whole: false };
     const isHeading = head !== null && !easy && (rest === "" || inRest.lines.length > 0 || (row.span.to - head.to <= 3 && /^[([]/.test(rest)));
     if (head && isHeading) {
-      const written = words.slice(row.span.from, head.to).map(({ text }) => text).join(" ").replace(/[:,;–—-]+$/, "");
+      const written = textIn(words, row.span.from, head.to).replace(/[:,;–—-]+$/, "");
       const same = written.toLowerCase() === head.name.title.toLowerCase();
       open("exercise", { title: (same || head.name.exercise === null ? written : head.name.title).slice(0, 200), exercise: head.name.exercise?.id ?? null });
       if (!same && head.name.exercise !== null) addLine("note", written);

@@ -3,7 +3,7 @@ import { startsHeard, type Listened } from "../listener/listen";
 import { nameById, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
 import { unnamed, type Candidate } from "./candidates";
-import { NO_NAME, type Begun, type Speech } from "./speech";
+import type { Begun, Speech } from "./speech";
 
 /** The exercises of a session: what each turn of the speaker turns to. */
 
@@ -32,6 +32,9 @@ function turnsWithNames(turns: readonly number[], starts: readonly Candidate[], 
 
 /** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done. */
 const isIdle = ({ passing }: Candidate, { statements }: Speech, from: number, until: number): boolean => passing && !statements.some((statement) => statement.from >= from && statement.from < until);
+
+/** The title of an exercise that nothing names; further ones are numbered. */
+const NO_NAME = "Unnamed exercise";
 
 /** For an exercise that is surely begun and that nothing names: its sets are not lost, and the coach gives the name. */
 function noName(begun: ReadonlySet<string>): Name {

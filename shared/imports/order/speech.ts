@@ -13,7 +13,7 @@ export interface Part extends Span {
   readonly named: number | null;
   /** The words at which the speaker turns to it and names it; null for other parts. */
   readonly begins: { readonly turn: number; readonly name: number } | null;
-  /** Its name as it was said; empty for other parts. */
+  /** Its name as it was said; empty for other parts and for an exercise that nothing names. */
   readonly said: string;
   /** The same number for exercises that are begun in one breath and done in turn. */
   readonly pair: number | null;
@@ -24,9 +24,6 @@ export interface Begun {
   readonly turn: number;
   readonly candidate: Candidate;
 }
-
-/** The title of an exercise that nothing names. */
-export const NO_NAME = "Unnamed exercise";
 
 /** What the running order is made from. */
 export interface Speech {

@@ -74,16 +74,16 @@ export function ownersMarked(scene: Scene, truth: readonly TrueExercise[], forSe
       }
     }
   });
-  // Figures right after the name of another exercise are of that one: "squats were three of five, rows three of ten".
   statements.forEach((statement, at) => {
-    if (forSeveral.has(statement.from)) return;
+    if (forSeveral.has(statement.from)) {
+      holdsForRun(statement, homes[at] ?? -1, rows, labels[at] as number[]);
+      return;
+    }
+    // Figures right after the name of another exercise are of that one: "squats were three of five, rows three of ten".
     const near = names.findLast(({ span }) => span.to <= statement.from && statement.from - span.to <= TOLD_NEAR);
-    const place = near ? exercises.findIndex((exercise) => isNamed({ ...near.span, name: near.name, sure: 1, isThing: true }, exercise)) : -1;
+    const place = near ? exercises.findIndex((exercise) => isNamed(near, exercise)) : -1;
     const row = rows[place];
-    if (place >= 0 && place !== homes[at] && row && isTrueIn(statement, row)) labels[at] = exercises.map((_, other) => (other === place ? HOLDS : 0));
-  });
-  statements.forEach((statement, at) => {
-    if (forSeveral.has(statement.from)) holdsForRun(statement, homes[at] ?? -1, rows, labels[at] as number[]);
+    if (row && place !== homes[at] && isTrueIn(statement, row)) labels[at] = exercises.map((_, other) => (other === place ? HOLDS : 0));
   });
   return labels;
 }

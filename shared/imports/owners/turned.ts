@@ -10,7 +10,7 @@ export interface Turned {
 }
 
 /** Is it this exercise that is named, in short or in full? */
-export function isNamed(mention: Mention, { part }: Turned): boolean {
+export function isNamed(mention: Pick<Mention, "name">, { part }: Turned): boolean {
   if (mention.name.exercise !== null && mention.name.exercise.id === part.exercise?.id) return true;
   const own = new Set([...(part.exercise?.name ?? part.title).split(/[^A-Za-z]+/), ...part.said.split(" ")].map((word) => nameWord(word.toLowerCase())));
   return mention.name.words.every((word) => own.has(word));

@@ -146,6 +146,9 @@ export function assemble(statements: readonly Ordered[], places: readonly number
     const [before, line] = [working[at - 1] as Line, working[at] as Line];
     if (line.says.load === undefined && before.says.load !== undefined && hasWork(line.says)) line.says = { ...line.says, load: before.says.load };
   }
+  const split = total !== undefined && working.length > 1 && total <= working.length ? 1 : total;
+  // "Three rounds: ten, eight, six."
+  const each = working.length > 1 && lentSets === working.length ? 1 : lentSets;
   let last: Partial<Scheme> = hasWork(all) ? pickWork(all) : lentWork;
   for (const line of working) {
     // A line that tells only its weight has the work of the one before.
@@ -163,9 +166,6 @@ export function assemble(statements: readonly Ordered[], places: readonly number
       put(line, { ...rest, reps: line.ladder }, null);
       continue;
     }
-    const split = total !== undefined && working.length > 1 && total <= working.length ? 1 : total;
-    // "Three rounds: ten, eight, six."
-    const each = working.length > 1 && lentSets === working.length ? 1 : lentSets;
     const count = own ?? split ?? (working.length > 1 && working.some(({ says }) => says.sets !== undefined) ? 1 : (each ?? (working.length === 1 ? aloud : undefined)));
     put(line, scheme.reps !== undefined ? scheme : { ...scheme, sets: count ?? 1 }, count === undefined && scheme.reps === undefined ? uncounted : null);
   }

@@ -55,5 +55,8 @@ export function wordsOfCues(cues: readonly Cue[], secondsOf: (text: string) => n
   return words;
 }
 
+/** Words as they stand in the source. */
+export const textIn = (words: readonly Word[], from: number, to: number): string => words.slice(from, to).map(({ text }) => text).join(" ");
+
 /** The plain words of a stretch; signs alone are none. */
 export const plainIn = (words: readonly Word[], from: number, to: number): string[] => words.slice(Math.max(0, from), to).flatMap((word) => (word.plain === "" ? [] : [word.plain]));

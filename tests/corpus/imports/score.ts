@@ -114,9 +114,12 @@ export interface Score {
   readonly words: number;
 }
 
+/** A scheme by its fields, whichever order they came in. */
+const fieldsOf = (scheme: Partial<Scheme>): string => JSON.stringify(Object.entries(scheme).sort(([a], [b]) => (a < b ? -1 : 1)));
+
 const canonical = ({ role, text }: TrueSet): string => {
   const read = parseSetLine(text);
-  return `${role} ${read.ok ? JSON.stringify(Object.entries(read.scheme).sort(([a], [b]) => (a < b ? -1 : 1))) : text}`;
+  return `${role} ${read.ok ? fieldsOf(read.scheme) : text}`;
 };
 
 /** Set by set, so that "8/7/6" is the same as a line for each, and "2 x 10" as two lines. */
@@ -125,8 +128,8 @@ function oneByOne(sets: readonly TrueSet[]): string[] {
     const read = parseSetLine(text);
     if (!read.ok) return [`${role} ${text}`];
     const { sets: count = 1, reps, ...set } = read.scheme;
-    const one = (scheme: Partial<Scheme>): string => `${role} ${JSON.stringify(Object.entries(scheme).sort(([a], [b]) => (a < b ? -1 : 1)))}`;
-    return reps ? reps.map((each) => one({ ...set, repsMin: each, repsMax: each })) : Array.from({ length: count }, () => one(set));
+    const each: Partial<Scheme>[] = reps ? reps.map((one) => ({ ...set, repsMin: one, repsMax: one })) : Array.from({ length: count }, () => set);
+    return each.map((scheme) => `${role} ${fieldsOf(scheme)}`);
   });
 }
 

@@ -80,16 +80,13 @@ describe("an exercise named in passing begins nothing", () => {
     "don't turn it into a good morning",
     "we'll get to the farmers carries next month",
     "you don't need to push up on your toes",
+    "press up through your heels and step up to the bar again",
     "people who do leg press think this is easy",
     "there was a video about kettlebell swings that i liked",
     "the guy next to me is doing lat pulldowns with the whole stack",
     "you can see the leg press behind me it's always free",
   ])("%s", (said) => {
     expect(exercises(`${BEFORE} ${said} ${AFTER}`)).toEqual(["front-squat"]);
-  });
-
-  it("nor does what is named as a way to move", () => {
-    expect(exercises(`${BEFORE} press up through your heels and step up to the bar again ${AFTER}`)).toEqual(["front-squat"]);
   });
 });
 
