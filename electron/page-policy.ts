@@ -5,7 +5,8 @@
  */
 export const CONTENT_POLICY = [
   "default-src 'none'",
-  "script-src 'self'",
+  // WebAssembly as well: imports multiply numbers with it.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self' 'unsafe-inline'",
   "font-src 'self'",
   "img-src 'self' data: blob:",

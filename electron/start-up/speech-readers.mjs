@@ -10,7 +10,7 @@ import { ROOT } from "./stamps.mjs";
  * of the names or of the phrases; a unit test fails while the weights are out of date.
  *
  *   node electron/start-up/speech-readers.mjs rows                     the models of rows: half an hour
- *   node electron/start-up/speech-readers.mjs listener VECTORS WORDS   the listener: two hours; its arguments are told in train.py
+ *   node electron/start-up/speech-readers.mjs listener VECTORS WORDS   the listener: some hours; its arguments are told in train.py
  */
 const imports = join(ROOT, "shared", "imports");
 const corpus = join(imports, "learning", "corpus");
@@ -29,7 +29,7 @@ if (what === "rows") {
   const home = mkdtempSync(join(tmpdir(), "listener-"));
   const [rows, target] = [join(home, "rows.jsonl"), join(imports, "listener", "weights.json")];
   writeFileSync(rows, files.map((file) => JSON.stringify(rowFor(lessonOf(file)))).join("\n"));
-  const { status } = spawnSync("/usr/bin/python3", [join(imports, "listener", "train.py"), rows, vectors, words, target], { stdio: "inherit" });
+  const { status } = spawnSync("python3", [join(imports, "listener", "train.py"), rows, vectors, words, target], { stdio: "inherit" });
   rmSync(home, { recursive: true });
   if (status === 0) writeFileSync(target, `${JSON.stringify({ digest: digestOf(files), ...JSON.parse(readFileSync(target, "utf8")) })}\n`);
   process.exitCode = status ?? 1;

@@ -1,7 +1,8 @@
 import { edgeOf } from "../learning/feature-names";
 import type { Listened } from "./listen";
 import { attended, AWAY } from "./meant";
-import { beside, rowAt, rowsOf, sigmoid, through, twice, type Matrix } from "./network";
+import { beside, rowAt, rowsOf, type Matrix } from "./matrix";
+import { sigmoid, through, twice } from "./network";
 
 /** For which exercises a figure holds: its own, a neighbour, all of a circuit. */
 
@@ -52,7 +53,7 @@ export function holding(listened: Listened, figures: readonly Figure[], sought: 
   const { meaning, listener } = listened;
   const homes = figures.map(({ from }) => sought.findLastIndex(({ at }) => at <= from));
   const figure = through(rowsOf(meaning, figures.map(({ from }) => from)), listener.ownFigure);
-  const pooled: Matrix = { rows: sought.length, columns: meaning.columns, values: Float32Array.from(sought.flatMap(({ at, until }) => [...attended(listened, at, until)])) };
+  const pooled: Matrix = { rows: sought.length, columns: listener.told.weight.rows, values: Float32Array.from(sought.flatMap(({ at, until }) => [...attended(listened, at, until)])) };
   const exercise = through(beside(pooled, rowsOf(meaning, sought.map(({ at }) => at))), listener.ownExercise);
   const signs = signsFor(figures, homes, sought.length);
   const positive = (row: Float32Array): number[] => [...row].map((value) => Math.max(0, value));

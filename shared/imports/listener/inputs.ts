@@ -5,7 +5,7 @@ import { phrasesAt, type Heard } from "../roles/hear";
 import { candidatesIn, figureOf, isFigure, isRange } from "../roles/stream";
 import type { Token } from "../schemes/figures";
 import type { Span, Word } from "../types";
-import { beside, rowAt, rowsOf, type Matrix } from "./network";
+import { beside, rowAt, rowsOf, type Matrix } from "./matrix";
 import type { Listener } from "./weights";
 
 /** What the listener knows of each word before it listens. */

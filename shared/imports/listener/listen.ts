@@ -2,7 +2,8 @@ import type { Candidate } from "../order/candidates";
 import { ROLES, upperOf } from "../roles/tagger";
 import type { Word } from "../types";
 import { inputsOf, isHeardAlone, type Sounds } from "./inputs";
-import { beside, bothWays, rowAt, rowsOf, sigmoid, softmax, through, twice, type Matrix } from "./network";
+import { beside, rowAt, rowsOf, type Matrix } from "./matrix";
+import { layered, sigmoid, softmax, twice } from "./network";
 import type { Listener } from "./weights";
 
 /** Speech as it was listened to, and by whom. */
@@ -17,11 +18,7 @@ export interface Listened {
 /** Listens to a whole speech. @param onProgress - is told the share of the work that is done */
 export function listenTo(speech: Sounds, listener: Listener, onProgress: (share: number) => void): Listened {
   const input = inputsOf(speech, listener);
-  const once = bothWays(input, listener.first);
-  onProgress(0.5);
-  const again = bothWays(once, listener.second);
-  onProgress(1);
-  return { listener, input, meaning: beside(once, again) };
+  return { listener, input, meaning: layered(input, listener.layers, (done) => onProgress(done / listener.layers.length)) };
 }
 
 /** The shares of the upper figure of a range by those of the lower one. */
@@ -51,18 +48,22 @@ export function signsOf(candidates: readonly Candidate[]): Matrix {
   return { rows: rows.length, columns: 6, values: Float32Array.from(rows.flat()) };
 }
 
+/** What the names mean: their first and last words. */
+export const meaningOf = ({ meaning }: Listened, names: readonly Candidate[]): Matrix =>
+  beside(rowsOf(meaning, names.map(({ span }) => span.from)), rowsOf(meaning, names.map(({ span }) => Math.min(span.to, meaning.rows) - 1)));
+
 /** How likely each name begins an exercise of the session, from 0 to 1. */
-export const startsHeard = ({ listener, meaning }: Listened, candidates: readonly Candidate[]): Float32Array =>
-  twice(beside(rowsOf(meaning, candidates.map(({ span }) => span.from)), signsOf(candidates)), listener.start).values.map(sigmoid);
+export const startsHeard = (listened: Listened, candidates: readonly Candidate[]): Float32Array =>
+  twice(beside(meaningOf(listened, candidates), signsOf(candidates)), listened.listener.start).values.map(sigmoid);
 
 /** Words so far on either side of a turn may have been taken for it. */
 const HALF = 6;
 /** The shares of a turn in so many words must come to this. */
-const SURE = 0.3;
+const SURE = 0.35;
 
 /** The words at which the speaker turns to exercises, in order: where the shares of some words together are largest, at the likeliest of them. */
 export function turnsHeard({ listener, meaning }: Listened): number[] {
-  const scores = through(meaning, listener.turn);
+  const scores = twice(meaning, listener.turn);
   const left = Float32Array.from({ length: scores.rows }, (_, row) => softmax(rowAt(scores, row))[1] ?? 0);
   const sumAt = (at: number): number => left.slice(Math.max(0, at - HALF), at + HALF + 1).reduce((sum, share) => sum + share, 0);
   const around = Float64Array.from(left, (_, at) => sumAt(at));

@@ -1,7 +1,8 @@
 import type { Candidate } from "../order/candidates";
 import { edgeOf } from "../learning/feature-names";
-import { signsOf, type Listened } from "./listen";
-import { beside, rowAt, rowsOf, softmax, through, twice } from "./network";
+import { meaningOf, signsOf, type Listened } from "./listen";
+import { beside, rowAt, rowsOf } from "./matrix";
+import { softmax, through, twice } from "./network";
 import { goalOf } from "./inputs";
 
 /** What the speaker turns to. */
@@ -15,17 +16,21 @@ const BEFORE = 2;
 
 const awayOf = (words: number): number => (words < 0 ? 0 : 1 + edgeOf(words, AWAY));
 
-/** The meaning of what is said from a turn on, each word by the attention it draws. @param until - the next turn, in words */
-export function attended({ meaning, listener }: Listened, turn: number, until: number): Float32Array {
+/** What is told from a turn on, by the attention its words draw: several listen for other things each, their answers one after the other. @param until - the next turn, in words */
+export function attended({ meaning, input, listener }: Listened, turn: number, until: number): Float32Array {
   const from = Math.max(0, turn - BEFORE);
   const span = Array.from({ length: Math.max(1, Math.min(until, turn + REACH, meaning.rows) - from) }, (_, at) => from + at);
   const heard = rowsOf(meaning, span);
   const [inner, outer] = listener.attend;
   const hidden = through(heard, inner);
-  const scores = through({ ...hidden, values: hidden.values.map(Math.tanh) }, outer).values;
-  const attention = softmax(scores.map((score, at) => score + (listener.attendAway.values[awayOf((span[at] ?? 0) - turn)] ?? 0)));
-  const pooled = new Float32Array(meaning.columns);
-  attention.forEach((share, at) => rowAt(heard, at).forEach((value, column) => { pooled[column] = (pooled[column] ?? 0) + share * value; }));
+  const scores = through({ ...hidden, values: hidden.values.map(Math.tanh) }, outer);
+  const told = through(beside(heard, rowsOf(input, span)), listener.told);
+  const each = told.columns / scores.columns;
+  const pooled = new Float32Array(told.columns);
+  for (let head = 0; head < scores.columns; head += 1) {
+    const attention = softmax(span.map((word, at) => (rowAt(scores, at)[head] ?? 0) + (rowAt(listener.attendAway, awayOf(word - turn))[head] ?? 0)));
+    attention.forEach((share, at) => { for (let column = head * each; column < (head + 1) * each; column += 1) pooled[column] = (pooled[column] as number) + share * (rowAt(told, at)[column] as number); });
+  }
   return pooled;
 }
 
@@ -39,10 +44,10 @@ export interface Meant {
 
 /** What is meant at a turn, by what is said and named from there on. @param until - the next turn, in words */
 export function meantAt(listened: Listened, candidates: readonly Candidate[], turn: number, until: number): Meant {
-  const { listener, meaning } = listened;
+  const { listener } = listened;
   const near = candidates.filter(({ span }) => span.to - 1 >= turn - BEFORE && span.from < Math.min(until, turn + REACH));
   const places = near.map(({ span }) => span.from);
-  const pointers = twice(beside(rowsOf(meaning, places), signsOf(near), rowsOf(listener.pointerAway, places.map((at) => awayOf(at - turn)))), listener.pointer).values;
+  const pointers = twice(beside(meaningOf(listened, near), signsOf(near), rowsOf(listener.pointerAway, places.map((at) => awayOf(at - turn)))), listener.pointer).values;
   const pooled = attended(listened, turn, until);
   const scores = twice({ rows: 1, columns: pooled.length, values: pooled }, listener.goal).values;
   near.forEach((candidate, at) => {

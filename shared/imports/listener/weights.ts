@@ -1,4 +1,5 @@
-import type { Linear, Matrix, Recurrent } from "./network";
+import type { Matrix } from "./matrix";
+import type { BothWays, Linear, Recurrent } from "./network";
 
 /** What a listener has learned, as it is stored and as it is used. */
 
@@ -21,12 +22,11 @@ interface StoredRecurrent {
 }
 
 const TABLES = ["word", "klass", "size", "pause", "begins", "mark", "name", "field", "attendAway", "pointerAway", "ownKind", "ownOffset", "ownAway"] as const;
-const LAYERS = ["turn", "ownFigure", "ownExercise"] as const;
-const PAIRS = ["role", "start", "attend", "goal", "pointer", "owner"] as const;
-const RECURRENT = ["first", "second"] as const;
+const SINGLE = ["told", "ownFigure", "ownExercise"] as const;
+const PAIRS = ["role", "start", "turn", "attend", "goal", "pointer", "owner"] as const;
 const LISTS = ["words", "ids", "goals", "classes", "fields", "kinds"] as const;
 
-type Shape<M, L, R> = Readonly<Record<(typeof TABLES)[number], M> & Record<(typeof LAYERS)[number], L> & Record<(typeof PAIRS)[number], readonly [L, L]> & Record<(typeof RECURRENT)[number], readonly [R, R]>>;
+type Shape<M, L, R> = Readonly<Record<(typeof TABLES)[number], M> & Record<(typeof SINGLE)[number], L> & Record<(typeof PAIRS)[number], readonly [L, L]> & { layers: readonly (readonly [R, R])[] }>;
 
 type Lists<T> = Readonly<Record<(typeof LISTS)[number], T>>;
 
@@ -39,7 +39,9 @@ const floatsOf = (text: string): Float32Array => new Float32Array(bytesOf(text).
 function matrixOf({ rows, columns, values, scale }: StoredMatrix): Matrix {
   const whole = new Int8Array(bytesOf(values).buffer);
   const worth = floatsOf(scale);
-  return { rows, columns, values: Float32Array.from(whole, (value, at) => value * (worth[Math.floor(at / columns)] ?? 0)) };
+  const out = new Float32Array(whole.length);
+  for (let row = 0; row < rows; row += 1) for (let at = row * columns; at < (row + 1) * columns; at += 1) out[at] = (whole[at] as number) * (worth[row] as number);
+  return { rows, columns, values: out };
 }
 
 const linearOf = ({ weight, bias }: StoredLinear): Linear => ({ weight: matrixOf(weight), bias: floatsOf(bias) });
@@ -51,9 +53,9 @@ const both = <A, B>([first, second]: readonly [A, A], make: (one: A) => B): read
 export function unpackedListener(stored: StoredListener): Listener {
   return {
     ...each(TABLES, (key) => matrixOf(stored[key])),
-    ...each(LAYERS, (key) => linearOf(stored[key])),
+    ...each(SINGLE, (key) => linearOf(stored[key])),
     ...each(PAIRS, (key) => both(stored[key], linearOf)),
-    ...each(RECURRENT, (key) => both(stored[key], recurrentOf)),
+    layers: stored.layers.map((layer): BothWays => both(layer, recurrentOf)),
     numbers: each(LISTS, (key) => new Map(stored[key].map((name, at) => [name, at]))),
   };
 }

@@ -42,16 +42,15 @@ function noName(begun: ReadonlySet<string>): Name {
   return { title: count === 0 ? NO_NAME : `${NO_NAME} ${count + 1}`, exercise: null, words: [], letters: "", sound: "", everyday: false };
 }
 
-/** A name with no more than this share gives way to the likeliest exercise, where that has more. */
-const FAINT = 0.3;
+/** From this share on an exercise is meant whatever was named. */
+const MEANT = 0.5;
 
-/** The name that counts: the one said, unless another exercise is heard far more surely; none where nothing is sure. */
+/** The name that counts: the one said, unless another exercise is heard more surely than all others together; none where nothing is sure. */
 function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name {
   const { id, share } = likeliest(meant);
   const heard = nameById(id);
   if (said === null) return share > SURE && heard !== null ? heard : noName(begun);
-  const shareOf = meant.shares.get(said.exercise?.id ?? "") ?? meant.shares.get("?") ?? 0;
-  return heard !== null && !begun.has(heard.title) && share > FAINT && shareOf < FAINT ? heard : said;
+  return heard !== null && !begun.has(heard.title) && share > MEANT ? heard : said;
 }
 
 /** The exercises of the session, in order, each once. @param speech - with its figures @param turns - words at which the speaker turns to one */

@@ -40,7 +40,7 @@ export function rowOf(heard: Heard): Row {
 }
 
 /** So many points of the model are worth as much as a share that is e times as large. */
-const WORTH = 250;
+const WORTH = 400;
 /** Shares below this speak no more against a role. */
 const LEAST = 1e-5;
 

@@ -100,6 +100,17 @@ function raised(lines: readonly Line[]): Line[] {
   });
 }
 
+/** Who holds a weight in each hand in one set of an exercise holds one in each hand in all of them. */
+function inBothHands(lines: readonly Line[]): void {
+  if (!lines.some(({ says }) => says.load?.perHand)) return;
+  for (const line of lines) if (typeof line.says.load?.value === "number" && !line.says.load.unit.startsWith("bodyweight")) line.says = { ...line.says, load: { ...line.says.load, perHand: true } };
+}
+
+/** Is a line of several sets the one before it told again? */
+function isToldAgain(before: MadeSet | undefined, line: MadeSet): boolean {
+  return before?.role === line.role && before.text === line.text && (line.scheme.sets ?? 1) > 1;
+}
+
 const uncounted = "No number of sets was heard; one was written.";
 const workless = "A number of sets was heard, but not what one set is.";
 const unfit = "The figures do not make a set line together.";
@@ -119,7 +130,7 @@ export function assemble(statements: readonly Ordered[], places: readonly number
     const line = made(role, settled(scheme));
     const first = base[0];
     if (line) {
-      sets.push(line);
+      if (!isToldAgain(sets.at(-1), line)) sets.push(line);
       for (const statement of base) if (statement.remark !== null) remarks.push({ statement, why: statement.remark, isOpen: false });
       if (remark !== null && first) remarks.push({ statement: first, why: remark, isOpen: false });
     } else for (const statement of base) remarks.push({ statement, why: unfit, isOpen: true });
@@ -129,6 +140,7 @@ export function assemble(statements: readonly Ordered[], places: readonly number
     else if (places[at] === ASIDE && hasWork(statement.says)) remarks.push({ statement, why: second, isOpen: true });
   });
   const { lines, all } = linesOf(statements, places);
+  inBothHands(lines);
   const placed = raised(lines);
   for (const line of [...lines.filter(({ role }) => role === "ramp-up"), ...placed.filter(({ role }) => role === "ramp-up")]) if (hasWork(line.says)) put(line, { sets: 1, ...line.says }, null);
   const working = placed.filter(({ role }) => role === "working");

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { beside, bothWays, rowAt, rowsOf, softmax, through, twice, type Linear, type Matrix, type Recurrent } from "../../../../shared/imports/listener/network";
+import { added, beside, rowAt, rowsOf, type Matrix } from "../../../../shared/imports/listener/matrix";
+import { bothWays, layered, softmax, through, twice, type Linear, type Recurrent } from "../../../../shared/imports/listener/network";
 
 const matrix = (rows: number, columns: number, value: (at: number) => number): Matrix => ({ rows, columns, values: Float32Array.from({ length: rows * columns }, (_, at) => value(at)) });
 const linear = (inputs: number, outputs: number, value: (at: number) => number): Linear => ({ weight: matrix(outputs, inputs, value), bias: Float32Array.from({ length: outputs }, (_, at) => value(at + 1000)) });
@@ -39,6 +40,20 @@ describe("long short-term memory", () => {
 
   it("hears nothing in no words", () => {
     expect(bothWays(matrix(0, 3, Math.cos), [way(0), way(56)]).rows).toBe(0);
+  });
+});
+
+describe("layers", () => {
+  const way = (inputs: number, from: number): Recurrent => ({ input: linear(inputs, 8, (at) => Math.sin(from + at)), state: matrix(8, 2, (at) => Math.sin(from + 60 + at)) });
+  const layer = (inputs: number, from: number): readonly [Recurrent, Recurrent] => [way(inputs, from), way(inputs, from + 7)];
+
+  it("add to what the one below heard", () => {
+    const input = matrix(5, 3, Math.cos);
+    const [first, second] = [layer(3, 0), layer(4, 20)];
+    const once = bothWays(input, first);
+    const done: number[] = [];
+    expect([...layered(input, [first, second], (count) => done.push(count)).values]).toEqual([...added(once, bothWays(once, second)).values]);
+    expect(done).toEqual([1, 2]);
   });
 });
 

@@ -32,6 +32,9 @@ describe("set lines from single figures", () => {
     ["a top set and the sets after it keep their counts", "[+[++", [load(140), reps(3), { sets: 3 }, reps(5), load(117.5)], ["1 x 3 @ 140 kg", "3 x 5 @ 117.5 kg"]],
     ["the way up is told apart", "[+[++", [{ ...reps(8), ramp: true }, { ...load(40), ramp: true }, { sets: 3 }, reps(5), load(80)], ["ramp 1 x 8 @ 40 kg", "3 x 5 @ 80 kg"]],
     ["an aside is left out", "[+-", [{ sets: 3 }, reps(10), reps(20)], ["3 x 10"]],
+    ["who holds two dumbbells in one set holds two in all", "[+[+", [reps(12), { load: { value: 16, unit: "kg", perHand: true } }, reps(10), load(14)], ["1 x 12 @ 16 kg each hand", "1 x 10 @ 14 kg each hand"]],
+    ["several sets told again are the same", "[++[++", [{ sets: 3 }, reps(10), load(40), { sets: 3 }, reps(10), load(40)], ["3 x 10 @ 40 kg"]],
+    ["single sets that are alike are as many", "[+[+", [reps(10), load(40), reps(10), load(40)], ["1 x 10 @ 40 kg", "1 x 10 @ 40 kg"]],
     ["sets alone make no line", "[", [{ sets: 3 }], []],
   ])("%s", (_, signs, said, wanted) => {
     expect(lines(assemble(figures(...said), placesIn(signs), {}, {}))).toEqual(wanted);

@@ -1,0 +1,92 @@
+;; Products of rows of 32-bit floats with rows of weights, four numbers at a time (WebAssembly SIMD).
+;; Addresses are in bytes; all rows are `columns` numbers long, a multiple of four, and stand one after the other.
+(module
+  (memory (export "memory") 1)
+
+  ;; What four lanes come to together.
+  (func $sum (param $lanes v128) (result f32)
+    (f32.add
+      (f32.add (f32x4.extract_lane 0 (local.get $lanes)) (f32x4.extract_lane 1 (local.get $lanes)))
+      (f32.add (f32x4.extract_lane 2 (local.get $lanes)) (f32x4.extract_lane 3 (local.get $lanes)))))
+
+  ;; Four rows at once with two rows of weights: each number that is fetched serves several products.
+  ;; `rows` is a multiple of four, `outputs` of two.
+  (func (export "rows") (param $input i32) (param $weights i32) (param $out i32) (param $rows i32) (param $outputs i32) (param $columns i32)
+    (local $size i32) (local $line i32) (local $last i32) (local $end i32) (local $to i32) (local $w i32) (local $x i32) (local $place i32) (local $v v128)
+    (local $w0 v128) (local $w1 v128)
+    (local $a0 v128) (local $a1 v128) (local $a2 v128) (local $a3 v128) (local $b0 v128) (local $b1 v128) (local $b2 v128) (local $b3 v128)
+    (local.set $size (i32.shl (local.get $columns) (i32.const 2)))
+    (local.set $line (i32.shl (local.get $outputs) (i32.const 2)))
+    (local.set $last (i32.add (local.get $input) (i32.mul (local.get $rows) (local.get $size))))
+    (block $done
+      (loop $row
+        (br_if $done (i32.ge_u (local.get $input) (local.get $last)))
+        (local.set $w (local.get $weights))
+        (local.set $to (local.get $out))
+        (local.set $end (i32.add (local.get $out) (local.get $line)))
+        (loop $output
+          (local.set $a0 (v128.const f32x4 0 0 0 0)) (local.set $a1 (local.get $a0)) (local.set $a2 (local.get $a0)) (local.set $a3 (local.get $a0))
+          (local.set $b0 (local.get $a0)) (local.set $b1 (local.get $a0)) (local.set $b2 (local.get $a0)) (local.set $b3 (local.get $a0))
+          (local.set $x (local.get $input))
+          (local.set $place (i32.add (local.get $w) (local.get $size)))
+          (loop $column
+            (local.set $w0 (v128.load (local.get $w)))
+            (local.set $w1 (v128.load (i32.add (local.get $w) (local.get $size))))
+            (local.set $v (v128.load (local.get $x)))
+            (local.set $a0 (f32x4.add (local.get $a0) (f32x4.mul (local.get $v) (local.get $w0))))
+            (local.set $b0 (f32x4.add (local.get $b0) (f32x4.mul (local.get $v) (local.get $w1))))
+            (local.set $v (v128.load (i32.add (local.get $x) (local.get $size))))
+            (local.set $a1 (f32x4.add (local.get $a1) (f32x4.mul (local.get $v) (local.get $w0))))
+            (local.set $b1 (f32x4.add (local.get $b1) (f32x4.mul (local.get $v) (local.get $w1))))
+            (local.set $v (v128.load (i32.add (local.get $x) (i32.shl (local.get $size) (i32.const 1)))))
+            (local.set $a2 (f32x4.add (local.get $a2) (f32x4.mul (local.get $v) (local.get $w0))))
+            (local.set $b2 (f32x4.add (local.get $b2) (f32x4.mul (local.get $v) (local.get $w1))))
+            (local.set $v (v128.load (i32.add (local.get $x) (i32.mul (local.get $size) (i32.const 3)))))
+            (local.set $a3 (f32x4.add (local.get $a3) (f32x4.mul (local.get $v) (local.get $w0))))
+            (local.set $b3 (f32x4.add (local.get $b3) (f32x4.mul (local.get $v) (local.get $w1))))
+            (local.set $x (i32.add (local.get $x) (i32.const 16)))
+            (local.set $w (i32.add (local.get $w) (i32.const 16)))
+            (br_if $column (i32.lt_u (local.get $w) (local.get $place))))
+          (f32.store (local.get $to) (call $sum (local.get $a0)))
+          (f32.store offset=4 (local.get $to) (call $sum (local.get $b0)))
+          (local.set $x (i32.add (local.get $to) (local.get $line)))
+          (f32.store (local.get $x) (call $sum (local.get $a1)))
+          (f32.store offset=4 (local.get $x) (call $sum (local.get $b1)))
+          (local.set $x (i32.add (local.get $x) (local.get $line)))
+          (f32.store (local.get $x) (call $sum (local.get $a2)))
+          (f32.store offset=4 (local.get $x) (call $sum (local.get $b2)))
+          (local.set $x (i32.add (local.get $x) (local.get $line)))
+          (f32.store (local.get $x) (call $sum (local.get $a3)))
+          (f32.store offset=4 (local.get $x) (call $sum (local.get $b3)))
+          (local.set $w (i32.add (local.get $place) (local.get $size)))
+          (local.set $to (i32.add (local.get $to) (i32.const 8)))
+          (br_if $output (i32.lt_u (local.get $to) (local.get $end))))
+        (local.set $input (i32.add (local.get $input) (i32.shl (local.get $size) (i32.const 2))))
+        (local.set $out (i32.add (local.get $out) (i32.shl (local.get $line) (i32.const 2))))
+        (br $row))))
+
+  ;; One row with all rows of weights, four of them at once; `outputs` is a multiple of four.
+  (func (export "row") (param $input i32) (param $weights i32) (param $out i32) (param $outputs i32) (param $columns i32)
+    (local $size i32) (local $end i32) (local $x i32) (local $last i32) (local $v v128) (local $a v128) (local $b v128) (local $c v128) (local $d v128)
+    (local.set $size (i32.shl (local.get $columns) (i32.const 2)))
+    (local.set $end (i32.add (local.get $out) (i32.shl (local.get $outputs) (i32.const 2))))
+    (local.set $last (i32.add (local.get $input) (local.get $size)))
+    (loop $output
+      (local.set $a (v128.const f32x4 0 0 0 0)) (local.set $b (local.get $a)) (local.set $c (local.get $a)) (local.set $d (local.get $a))
+      (local.set $x (local.get $input))
+      (loop $column
+        (local.set $v (v128.load (local.get $x)))
+        (local.set $a (f32x4.add (local.get $a) (f32x4.mul (local.get $v) (v128.load (local.get $weights)))))
+        (local.set $b (f32x4.add (local.get $b) (f32x4.mul (local.get $v) (v128.load (i32.add (local.get $weights) (local.get $size))))))
+        (local.set $c (f32x4.add (local.get $c) (f32x4.mul (local.get $v) (v128.load (i32.add (local.get $weights) (i32.shl (local.get $size) (i32.const 1)))))))
+        (local.set $d (f32x4.add (local.get $d) (f32x4.mul (local.get $v) (v128.load (i32.add (local.get $weights) (i32.mul (local.get $size) (i32.const 3)))))))
+        (local.set $weights (i32.add (local.get $weights) (i32.const 16)))
+        (local.set $x (i32.add (local.get $x) (i32.const 16)))
+        (br_if $column (i32.lt_u (local.get $x) (local.get $last))))
+      (f32.store (local.get $out) (call $sum (local.get $a)))
+      (f32.store offset=4 (local.get $out) (call $sum (local.get $b)))
+      (f32.store offset=8 (local.get $out) (call $sum (local.get $c)))
+      (f32.store offset=12 (local.get $out) (call $sum (local.get $d)))
+      (local.set $weights (i32.add (local.get $weights) (i32.mul (local.get $size) (i32.const 3))))
+      (local.set $out (i32.add (local.get $out) (i32.const 16)))
+      (br_if $output (i32.lt_u (local.get $out) (local.get $end))))))
