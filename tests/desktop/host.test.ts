@@ -121,7 +121,7 @@ describe("files", () => {
     const { headers } = await get("/assets/app.js");
     expect(headers).toMatchObject({ "content-type": "text/javascript; charset=utf-8", "x-content-type-options": "nosniff", "cache-control": "no-store", "referrer-policy": "no-referrer" });
     const policy = String(headers["content-security-policy"]).split("; ");
-    for (const rule of ["default-src 'none'", "script-src 'self'", "connect-src 'self'", "frame-ancestors 'none'", "base-uri 'none'", "form-action 'none'"]) expect(policy).toContain(rule);
+    for (const rule of ["default-src 'none'", "script-src 'self' 'wasm-unsafe-eval'", "connect-src 'self'", "frame-ancestors 'none'", "base-uri 'none'", "form-action 'none'"]) expect(policy).toContain(rule);
   });
 
   it("can be asked about with HEAD", async () => {
