@@ -69,13 +69,10 @@ export type BothWays = readonly [Recurrent, Recurrent];
 export const bothWays = (input: Matrix, [on, back]: BothWays): Matrix => beside(remembered(input, on, false), remembered(input, back, true));
 
 /** One layer upon the other; each adds to what the one below it heard. @param onLayer - is told how many are done */
-export function layered(input: Matrix, [first, ...others]: readonly BothWays[], onLayer: (done: number) => void): Matrix {
-  if (first === undefined) return input;
-  let meaning = bothWays(input, first);
-  onLayer(1);
-  others.forEach((layer, at) => {
-    meaning = added(meaning, bothWays(meaning, layer));
-    onLayer(at + 2);
-  });
-  return meaning;
+export function layered(input: Matrix, layers: readonly BothWays[], onLayer: (done: number) => void): Matrix {
+  return layers.reduce((below, layer, at) => {
+    const heard = bothWays(below, layer);
+    onLayer(at + 1);
+    return at === 0 ? heard : added(below, heard);
+  }, input);
 }

@@ -237,7 +237,7 @@ def loss_of(net, batch):
 
 
 def batches(rows):
-    """Transcripts of about the same length together, in pairs of batches that are learned from at once."""
+    """Transcripts of about the same length together, in pairs of batches that are learned from at once; one left over waits for another round."""
     batch, out = [], []
     for row in sorted(rows, key=lambda row: row["n"] * random.uniform(0.85, 1.15)):
         if batch and max(row["n"], *(other["n"] for other in batch)) * (len(batch) + 1) > TOKENS:
