@@ -8,7 +8,7 @@ export interface Example {
   readonly labels: readonly number[];
 }
 
-const EPOCHS = 12;
+const EPOCHS = 8;
 const MARGIN = 250;
 /** A feature seen less often teaches nothing about other speech. */
 const LEAST = 2;

@@ -48,7 +48,28 @@ function signsFor(figures: readonly Figure[], homes: readonly number[], count: n
   };
 }
 
-/** For each figure the numbers of the exercises it holds for. @param sought - the exercises, in order */
+/** What is guessed of the figures and exercises around each figure and exercise. @param shares - how surely each figure holds for each exercise, figures by exercises */
+function seen({ columns: count, values }: Matrix, figures: readonly Figure[], homes: readonly number[]): (at: number, place: number) => number[] {
+  const share = (at: number, place: number): number => (at < 0 || at >= figures.length || place < 0 || place >= count ? 0 : (values[at * count + place] ?? 0));
+  const places = Array.from({ length: count }, (_, place) => place);
+  const kin = new Map<string, number[]>();
+  figures.forEach(({ kind }, at) => kin.set(baseOf(kind), [...(kin.get(baseOf(kind)) ?? []), at]));
+  const surest = places.map((place) => figures.reduce((most, _, at) => Math.max(most, share(at, place)), 0));
+  const sums = figures.map((_, at) => places.reduce((sum, place) => sum + share(at, place), 0));
+  return (at, place) => {
+    const others = (kin.get(baseOf(figures[at]?.kind ?? "")) ?? []).filter((other) => other !== at);
+    const most = (which: (other: number) => boolean): number => others.reduce((top, other) => (which(other) ? Math.max(top, share(other, place)) : top), 0);
+    return [
+      most((other) => other < at), most((other) => other > at), most((other) => figures[other]?.value === figures[at]?.value), Math.min(3, others.reduce((sum, other) => sum + share(other, place), 0)),
+      share(at - 1, place), share(at + 1, place), share(at, place - 1), share(at, place + 1),
+      share(at, place), (sums[at] ?? 0) - share(at, place), share(at, homes[at] ?? -1), surest[place] ?? 0,
+    ];
+  };
+}
+
+const rowsFrom = (rows: readonly (readonly number[])[]): Matrix => ({ rows: rows.length, columns: rows[0]?.length ?? 0, values: Float32Array.from(rows.flat()) });
+
+/** For each figure the numbers of the exercises it holds for: guessed for each by itself, then once more with all that was guessed in view. @param sought - the exercises, in order */
 export function holding(listened: Listened, figures: readonly Figure[], sought: readonly Sought[]): number[][] {
   const { meaning, listener } = listened;
   const homes = figures.map(({ from }) => sought.findLastIndex(({ at }) => at <= from));
@@ -57,17 +78,21 @@ export function holding(listened: Listened, figures: readonly Figure[], sought: 
   const exercise = through(beside(pooled, rowsOf(meaning, sought.map(({ at }) => at))), listener.ownExercise);
   const signs = signsFor(figures, homes, sought.length);
   const positive = (row: Float32Array): number[] => [...row].map((value) => Math.max(0, value));
-  return figures.map(({ from, kind }, at) => {
-    const own = rowAt(figure, at);
-    const rows = sought.map(({ at: turn }, place) => {
-      const other = rowAt(exercise, place);
-      const away = edgeOf(Math.abs(from - turn), AWAY) + (from < turn ? AWAY.length + 1 : 0);
-      return [
-        ...positive(own), ...positive(other), ...own.map((value, column) => value * (other[column] ?? 0)),
-        ...rowAt(listener.ownKind, listener.numbers.kinds.get(kind) ?? 0), ...rowAt(listener.ownOffset, offsetOf(place, homes[at] ?? -1)), ...rowAt(listener.ownAway, away), ...signs(at, place),
-      ];
-    });
-    const scores = twice({ rows: rows.length, columns: rows[0]?.length ?? 0, values: Float32Array.from(rows.flat()) }, listener.owner).values;
-    return sought.flatMap((_, place) => (sigmoid(scores[place] ?? 0) > ENOUGH ? [place] : []));
-  });
+  const each = <T>(make: (at: number, place: number) => T): T[] => figures.flatMap((_, at) => sought.map((__, place) => make(at, place)));
+  const pairs = rowsFrom(each((at, place) => {
+    const { from, kind } = figures[at] as Figure;
+    const [own, other, { at: turn }] = [rowAt(figure, at), rowAt(exercise, place), sought[place] as Sought];
+    const away = edgeOf(Math.abs(from - turn), AWAY) + (from < turn ? AWAY.length + 1 : 0);
+    return [
+      ...positive(own), ...positive(other), ...own.map((value, column) => value * (other[column] ?? 0)),
+      ...rowAt(listener.ownKind, listener.numbers.kinds.get(kind) ?? 0), ...rowAt(listener.ownOffset, offsetOf(place, homes[at] ?? -1)), ...rowAt(listener.ownAway, away), ...signs(at, place),
+    ];
+  }));
+  const first = twice(pairs, listener.owner).values;
+  const around = seen({ rows: figures.length, columns: sought.length, values: first.map(sigmoid) }, figures, homes);
+  const second = twice(beside(pairs, rowsFrom(each(around))), listener.again).values;
+  return figures.map((_, at) => sought.flatMap((__, place) => {
+    const pair = at * sought.length + place;
+    return sigmoid((first[pair] ?? 0) + (second[pair] ?? 0)) > ENOUGH ? [place] : [];
+  }));
 }

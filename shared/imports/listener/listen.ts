@@ -1,9 +1,9 @@
 import type { Candidate } from "../order/candidates";
 import { ROLES, upperOf } from "../roles/tagger";
 import type { Word } from "../types";
-import { inputsOf, isHeardAlone, type Sounds } from "./inputs";
-import { beside, rowAt, rowsOf, type Matrix } from "./matrix";
-import { layered, sigmoid, softmax, twice } from "./network";
+import { inputsOf, isHeardAlone, phrasedAt, type Sounds } from "./inputs";
+import { added, beside, rowAt, rowsOf, type Matrix } from "./matrix";
+import { layered, sharesOf, sigmoid, through, twice } from "./network";
 import type { Listener } from "./weights";
 
 /** Speech as it was listened to, and by whom. */
@@ -15,10 +15,33 @@ export interface Listened {
   readonly meaning: Matrix;
 }
 
+/** When so many layers have heard a speech, what they would say already is told to those above them. */
+const GUESS = 2;
+
+/** Scores of the roles of figures. @param places - their words */
+const roleScores = ({ listener, input, meaning }: Listened, places: readonly number[]): Matrix => twice(beside(rowsOf(meaning, places), rowsOf(input, places)), listener.role);
+/** Scores of nothing, an exercise and the other parts that are turned to, at every word. */
+const turnScores = ({ listener, meaning }: Listened): Matrix => twice(meaning, listener.turn);
+
+/** What would be said already of figures and turns, as something to be heard (Nozaki and Komatsu, 2021, "Relaxing the conditional independence assumption"). @param places - the words of figures */
+function guessed(listened: Listened, places: readonly number[]): Matrix {
+  const turns = sharesOf(turnScores(listened));
+  const own = sharesOf(roleScores(listened, places));
+  const roles: Matrix = { rows: turns.rows, columns: ROLES.length, values: new Float32Array(turns.rows * ROLES.length) };
+  places.forEach((place, at) => rowAt(roles, place).set(rowAt(own, at)));
+  return through(beside(roles, turns), listened.listener.guessed);
+}
+
 /** Listens to a whole speech. @param onProgress - is told the share of the work that is done */
 export function listenTo(speech: Sounds, listener: Listener, onProgress: (share: number) => void): Listened {
   const input = inputsOf(speech, listener);
-  return { listener, input, meaning: layered(input, listener.layers, (done) => onProgress(done / listener.layers.length)) };
+  const figures = phrasedAt(speech.heard).map(({ word }) => word);
+  const alone = figures.filter((_, at) => isHeardAlone(figures, at, speech.words));
+  const meaning = layered(input, listener.layers, (heard, done) => {
+    onProgress(done / listener.layers.length);
+    return done === GUESS ? added(heard, guessed({ listener, input, meaning: heard }, alone)) : heard;
+  });
+  return { listener, input, meaning };
 }
 
 /** The shares of the upper figure of a range by those of the lower one. */
@@ -32,13 +55,12 @@ function upperShares(lower: Float32Array): Float32Array {
 }
 
 /** How likely each role is of the figures at some words, in order: shares of one, by their number in ROLES; null for those of "3x8". */
-export function rolesHeard({ listener, input, meaning }: Listened, places: readonly number[], words: readonly Word[]): (Float32Array | null)[] {
-  const scores = twice(beside(rowsOf(meaning, places), rowsOf(input, places)), listener.role);
+export function rolesHeard(listened: Listened, places: readonly number[], words: readonly Word[]): (Float32Array | null)[] {
+  const shares = sharesOf(roleScores(listened, places));
   const alone = places.map((_, at) => isHeardAlone(places, at, words));
   return places.map((word, at) => {
-    const shares = softmax(rowAt(scores, at));
-    if (alone[at]) return shares;
-    return alone[at - 1] && places[at - 1] === word ? upperShares(shares) : null;
+    if (alone[at]) return rowAt(shares, at);
+    return alone[at - 1] && places[at - 1] === word ? upperShares(rowAt(shares, at)) : null;
   });
 }
 
@@ -56,15 +78,28 @@ export const meaningOf = ({ meaning }: Listened, names: readonly Candidate[]): M
 export const startsHeard = (listened: Listened, candidates: readonly Candidate[]): Float32Array =>
   twice(beside(meaningOf(listened, candidates), signsOf(candidates)), listened.listener.start).values.map(sigmoid);
 
-/** Words so far on either side of a turn may have been taken for it. */
+/** Words so far on either side may have been taken for the same turn. */
 const HALF = 6;
 /** The shares of a turn in so many words must come to this. */
-const SURE = 0.35;
+const SURE = 0.45;
+/** So much where another turn is close by. */
+const CLOSE = 0.75;
+
+/** Takes a turn's shares away: its own, then those around it, the nearest first, until they come to one; what is more belongs to another turn. */
+function settle(left: Float32Array, turn: number): void {
+  let settled = 0;
+  for (let away = 0; away <= 2 * HALF; away += 1) for (const at of away === 0 ? [turn] : [turn - away, turn + away]) {
+    const share = left[at] ?? 0;
+    if (settled + share > 1) continue;
+    settled += share;
+    if (at in left) left[at] = 0;
+  }
+}
 
 /** The words at which the speaker turns to exercises, in order: where the shares of some words together are largest, at the likeliest of them. */
-export function turnsHeard({ listener, meaning }: Listened): number[] {
-  const scores = twice(meaning, listener.turn);
-  const left = Float32Array.from({ length: scores.rows }, (_, row) => softmax(rowAt(scores, row))[1] ?? 0);
+export function turnsHeard(listened: Listened): number[] {
+  const shares = sharesOf(turnScores(listened));
+  const left = Float32Array.from({ length: shares.rows }, (_, row) => rowAt(shares, row)[1] ?? 0);
   const sumAt = (at: number): number => left.slice(Math.max(0, at - HALF), at + HALF + 1).reduce((sum, share) => sum + share, 0);
   const around = Float64Array.from(left, (_, at) => sumAt(at));
   const turns: number[] = [];
@@ -73,8 +108,13 @@ export function turnsHeard({ listener, meaning }: Listened): number[] {
     if (!((around[best] ?? 0) > SURE)) return turns.sort((a, b) => a - b);
     const [from, to] = [Math.max(0, best - HALF), Math.min(left.length, best + HALF + 1)];
     const near = left.slice(from, to);
-    turns.push(from + near.indexOf(Math.max(...near)));
-    left.fill(0, from, to);
-    for (let at = Math.max(0, from - HALF); at < Math.min(left.length, to + HALF); at += 1) around[at] = sumAt(at);
+    const turn = from + near.indexOf(Math.max(...near));
+    const isClose = turns.some((other) => Math.abs(other - turn) <= 2 * HALF);
+    if (isClose && (around[best] ?? 0) < CLOSE) left.fill(0, from, to);
+    else {
+      turns.push(turn);
+      settle(left, turn);
+    }
+    for (let at = Math.max(0, turn - 3 * HALF); at <= Math.min(left.length - 1, turn + 3 * HALF); at += 1) around[at] = sumAt(at);
   }
 }

@@ -31,6 +31,13 @@ export function softmax(values: ArrayLike<number>): Float32Array {
   return out.map((value) => value / sum);
 }
 
+/** Each row as shares of one. */
+export function sharesOf({ values, ...shape }: Matrix): Matrix {
+  const shares: Matrix = { ...shape, values: new Float32Array(values.length) };
+  for (let row = 0; row < shape.rows; row += 1) rowAt(shares, row).set(softmax(rowAt({ values, ...shape }, row)));
+  return shares;
+}
+
 export const sigmoid = (x: number): number => 1 / (1 + Math.exp(-x));
 
 /** A direction of a recurrent layer: weights of the input, and of what was kept from the word before, for its four gates. */
@@ -68,11 +75,10 @@ export type BothWays = readonly [Recurrent, Recurrent];
 /** Both directions side by side: each word with what came before it and what comes after. */
 export const bothWays = (input: Matrix, [on, back]: BothWays): Matrix => beside(remembered(input, on, false), remembered(input, back, true));
 
-/** One layer upon the other; each adds to what the one below it heard. @param onLayer - is told how many are done */
-export function layered(input: Matrix, layers: readonly BothWays[], onLayer: (done: number) => void): Matrix {
+/** One layer upon the other; each adds to what the one below it heard. @param after - is given what is heard when so many layers are done, and returns what the next one hears */
+export function layered(input: Matrix, layers: readonly BothWays[], after: (heard: Matrix, done: number) => Matrix): Matrix {
   return layers.reduce((below, layer, at) => {
     const heard = bothWays(below, layer);
-    onLayer(at + 1);
-    return at === 0 ? heard : added(below, heard);
+    return after(at === 0 ? heard : added(below, heard), at + 1);
   }, input);
 }

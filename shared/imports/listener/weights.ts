@@ -22,8 +22,8 @@ interface StoredRecurrent {
 }
 
 const TABLES = ["word", "klass", "size", "pause", "begins", "mark", "name", "field", "attendAway", "pointerAway", "ownKind", "ownOffset", "ownAway"] as const;
-const SINGLE = ["told", "ownFigure", "ownExercise"] as const;
-const PAIRS = ["role", "start", "turn", "attend", "goal", "pointer", "owner"] as const;
+const SINGLE = ["told", "guessed", "ownFigure", "ownExercise"] as const;
+const PAIRS = ["role", "start", "turn", "attend", "goal", "pointer", "owner", "again"] as const;
 const LISTS = ["words", "ids", "goals", "classes", "fields", "kinds"] as const;
 
 type Shape<M, L, R> = Readonly<Record<(typeof TABLES)[number], M> & Record<(typeof SINGLE)[number], L> & Record<(typeof PAIRS)[number], readonly [L, L]> & { layers: readonly (readonly [R, R])[] }>;

@@ -8,7 +8,7 @@ import type { Begun, Speech } from "./speech";
 /** The exercises of a session: what each turn of the speaker turns to. */
 
 /** From this share on a name begins an exercise. */
-const STARTS = 0.7;
+const STARTS = 0.6;
 /** An exercise that nothing names is taken for one of the catalogue from this share on. */
 const SURE = 0.2;
 
@@ -43,7 +43,7 @@ function noName(begun: ReadonlySet<string>): Name {
 }
 
 /** From this share on an exercise is meant whatever was named. */
-const MEANT = 0.5;
+const MEANT = 0.6;
 
 /** The name that counts: the one said, unless another exercise is heard more surely than all others together; none where nothing is sure. */
 function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name {

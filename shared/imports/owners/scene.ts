@@ -17,8 +17,6 @@ export interface Scene {
   readonly exercises: readonly Turned[];
   readonly statements: readonly Ordered[];
   readonly words: readonly Word[];
-  /** The part of the running order a sentence belongs to. */
-  readonly zoneOf: (sentence: number) => string;
 }
 
 /** The exercise in whose time a word is said, by its number; -1 before the first. */
@@ -27,5 +25,5 @@ export const homeOf = (exercises: readonly Turned[], word: number): number => ex
 /** The exercises of a running order and the figures said in it, as the reader of owners sees them. */
 export function sceneOf(parts: readonly Part[], statements: readonly Ordered[], words: readonly Word[]): Scene {
   const exercises = parts.flatMap((part) => (part.kind === "exercise" && part.begins ? [{ part, turn: part.begins.turn, at: part.begins.name }] : []));
-  return { exercises, statements, words, zoneOf: (sentence) => parts.find(({ from, to }) => sentence >= from && sentence < to)?.kind ?? "talk" };
+  return { exercises, statements, words };
 }

@@ -46,7 +46,7 @@ function holdsForRun(statement: Ordered, home: number, rows: readonly (TrueExerc
   for (let place = first - 1; place >= 0 && home >= 0 && holds[place]; place -= 1) labels[place] = HOLDS;
 }
 
-/** For each figure, whether it holds for each exercise: 1 where it does. @param forSeveral - words at which figures begin that are told once for several exercises */
+/** For each figure the numbers of the exercises it holds for. @param forSeveral - words at which figures begin that are told once for several exercises */
 export function ownersMarked(scene: Scene, truth: readonly TrueExercise[], forSeveral: ReadonlySet<number>, names: readonly Candidate[]): number[][] {
   const { exercises, statements } = scene;
   const [kinds, homes] = [statements.map(kindOf), statements.map(({ from }) => homeOf(exercises, from))];
@@ -85,7 +85,7 @@ export function ownersMarked(scene: Scene, truth: readonly TrueExercise[], forSe
     const row = rows[place];
     if (row && place !== homes[at] && isTrueIn(statement, row)) labels[at] = exercises.map((_, other) => (other === place ? HOLDS : 0));
   });
-  return labels;
+  return labels.map((row) => row.flatMap((label, place) => (label === HOLDS ? [place] : [])));
 }
 
 /** The scene of a transcript as its marks and its head tell it; null where they do not tell of the same exercises. @param turns - marked, of exercises */
@@ -97,5 +97,5 @@ export function markedScene(turns: MarkedTranscript["turns"], truth: readonly Tr
     const title = exercise === null ? name.replace(/"/g, "") : "";
     return { turn: at, at, part: { kind: "exercise", exercise, title, named: null, begins: { turn: at, name: at }, said: "", pair: null, from: 0, to: 0 } };
   });
-  return { exercises, statements, words, zoneOf: () => "exercise" };
+  return { exercises, statements, words };
 }

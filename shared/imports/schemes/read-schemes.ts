@@ -61,13 +61,9 @@ function joined(statements: readonly PlacedStatement[]): Partial<Scheme> {
   return said;
 }
 
-/** Is a figure an exercise's own: said in its time and not of others only, or said elsewhere of it alone? */
-export function isOwn({ exercises, statements, zoneOf }: Scene, owners: readonly (readonly number[])[], at: number, place: number): boolean {
-  const holds = owners[at] ?? [];
-  // What the stretches at the end are told is none of the last exercise's.
-  const isLoose = holds.length === 0 && zoneOf(statements[at]?.sentence ?? 0) === "exercise";
-  return homeOf(exercises, statements[at]?.from ?? 0) === place ? isLoose || holds.includes(place) : holds.length === 1 && holds[0] === place;
-}
+/** Is a figure an exercise's own: said in its time, or said elsewhere of it alone? */
+export const isOwn = ({ exercises, statements }: Scene, owners: readonly (readonly number[])[], at: number, place: number): boolean =>
+  owners[at]?.includes(place) === true && (owners[at]?.length === 1 || homeOf(exercises, statements[at]?.from ?? 0) === place);
 
 /** Exercises that take one weight at a time, however many lie about. */
 const ONE_WEIGHT = /single[- ]arm|suitcase|landmine|one[- ]arm/i;
@@ -95,10 +91,11 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place:
   const exercise = scene.exercises[place] as Turned;
   const { part } = exercise;
   const mine = (isMine: boolean): PlacedStatement[] => scene.statements.filter((_, at) => isOwn(scene, owners, at, place) === isMine && (isMine || owners[at]?.includes(place) === true));
+  const remarks = scene.statements.filter(({ says, from }, at) => Object.keys(says).length === 0 && owners[at]?.length === 0 && homeOf(scene.exercises, from) === place);
   const isOne = ONE_WEIGHT.test(part.exercise?.id ?? part.title);
   const isWeighted = part.exercise === null ? /kettlebell|dumbbell/i.test(part.title) : part.exercise.equipment.some((each) => WEIGHTS.has(each));
   const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(nearestFirst(mine(false), exercise, until)) };
-  const own = mine(true).filter((statement) => !isInName(statement, part)).map(isOne ? inOneHand : (statement) => statement);
+  const own = [...mine(true), ...remarks].sort((a, b) => a.from - b.from).filter((statement) => !isInName(statement, part)).map(isOne ? inOneHand : (statement) => statement);
   // Where everything is done by the clock, what is counted aloud is no number of reps.
   const byClock = lent.seconds !== undefined && !own.some(({ says }) => says.sets !== undefined);
   return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent };

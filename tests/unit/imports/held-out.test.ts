@@ -14,8 +14,8 @@ describe("transcripts that no reader was made or trained on", () => {
 
   // The aim is nine of ten. What is reached stands in the corpus's README; this keeps it from sinking.
   it("have no fewer set schemes right, and no fewer files in order, than were reached", () => {
-    expect(share(({ schemesRight }) => schemesRight, ({ schemes }) => schemes)).toBeGreaterThanOrEqual(0.74);
-    expect(share(({ orderRight }) => (orderRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.63);
-    expect(share(({ partsRight }) => (partsRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.95);
+    expect(share(({ schemesRight }) => schemesRight, ({ schemes }) => schemes)).toBeGreaterThanOrEqual(0.775);
+    expect(share(({ orderRight }) => (orderRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.61);
+    expect(share(({ partsRight }) => (partsRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.94);
   });
 });

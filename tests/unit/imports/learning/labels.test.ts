@@ -1,4 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { BEGINS, GOES_ON } from "../../../../shared/imports/assembly/assembly";
+import { assemblyExamples } from "../../../../shared/imports/assembly/training";
 import { withRoles } from "../../../../shared/imports/heard";
 import { lessonOf } from "../../../../shared/imports/learning/read";
 import { truthOf } from "../../../../shared/imports/learning/truth";
@@ -18,14 +20,15 @@ describe("labelsOf", () => {
   });
 });
 
-/** Whose each figure is, by its number among the exercises. */
-function ownersIn(file: string): number[][] {
+/** The scene of a transcript and whose each figure is, by its number among the exercises. */
+function owned(file: string) {
   const lesson = lessonOf(file);
-  const known = withRoles(lesson.ready, labelsOf(lesson));
-  const scene = markedScene(lesson.turns, truthOf(file), known);
+  const scene = markedScene(lesson.turns, truthOf(file), withRoles(lesson.ready, labelsOf(lesson)));
   if (scene === null) throw new Error("the marks and the head tell of other exercises");
-  return ownersMarked(scene, truthOf(file), forSeveralIn(lesson), lesson.ready.candidates).map((row) => row.flatMap((label, place) => (label > 0 ? [place] : [])));
+  return { scene, owners: ownersMarked(scene, truthOf(file), forSeveralIn(lesson), lesson.ready.candidates) };
 }
+
+const ownersIn = (file: string): number[][] => owned(file).owners;
 
 describe("ownersMarked", () => {
   it("gives figures that follow a name in a summing-up to the exercise named", () => {
@@ -34,5 +37,13 @@ describe("ownersMarked", () => {
 
   it("gives what is told once to all it is true of", () => {
     expect(ownersIn("rate: 4\nback-squat: 3 x 5\nbench-press: 3 x 8\n---\nthree/as sets of both today <back-squat> first the squats for five/r <bench-press> then bench press for eight/r\n")).toEqual([[0, 1], [0], [1]]);
+  });
+});
+
+describe("assemblyExamples", () => {
+  it("makes one of each exercise, of its own figures", () => {
+    const file = "rate: 4\nback-squat: 1 x 5; 1 x 3\nbench-press: 3 x 8\nplank: 2 x 45 s\n---\n<back-squat> first the squats for five/r and then for three/r <bench-press> then bench press three/s sets of eight/r <plank> and planks to finish two/s times forty five/w seconds\n";
+    const { scene, owners } = owned(file);
+    expect(assemblyExamples(scene, owners, truthOf(file)).map(({ labels }) => labels)).toEqual([[BEGINS, BEGINS], [BEGINS, GOES_ON], [BEGINS, GOES_ON]]);
   });
 });

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { added, beside, rowAt, rowsOf, type Matrix } from "../../../../shared/imports/listener/matrix";
-import { bothWays, layered, softmax, through, twice, type Linear, type Recurrent } from "../../../../shared/imports/listener/network";
+import { bothWays, layered, sharesOf, softmax, through, twice, type Linear, type Recurrent } from "../../../../shared/imports/listener/network";
 
 const matrix = (rows: number, columns: number, value: (at: number) => number): Matrix => ({ rows, columns, values: Float32Array.from({ length: rows * columns }, (_, at) => value(at)) });
 const linear = (inputs: number, outputs: number, value: (at: number) => number): Linear => ({ weight: matrix(outputs, inputs, value), bias: Float32Array.from({ length: outputs }, (_, at) => value(at + 1000)) });
@@ -52,8 +52,19 @@ describe("layers", () => {
     const [first, second] = [layer(3, 0), layer(4, 20)];
     const once = bothWays(input, first);
     const done: number[] = [];
-    expect([...layered(input, [first, second], (count) => done.push(count)).values]).toEqual([...added(once, bothWays(once, second)).values]);
+    const all = layered(input, [first, second], (heard, count) => {
+      done.push(count);
+      return heard;
+    });
+    expect([...all.values]).toEqual([...added(once, bothWays(once, second)).values]);
     expect(done).toEqual([1, 2]);
+  });
+
+  it("hear what is told them in between", () => {
+    const [input, told] = [matrix(5, 3, Math.cos), matrix(5, 4, Math.sin)];
+    const [first, second] = [layer(3, 0), layer(4, 20)];
+    const once = added(bothWays(input, first), told);
+    expect([...layered(input, [first, second], (heard, count) => (count === 1 ? added(heard, told) : heard)).values]).toEqual([...added(once, bothWays(once, second)).values]);
   });
 });
 
@@ -70,5 +81,11 @@ describe("rows", () => {
       expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 5);
       expect(shares[values.indexOf(Math.max(...values))]).toBe(Math.max(...shares));
     }));
+  });
+
+  it("become shares of one each", () => {
+    const scores = matrix(3, 4, Math.sin);
+    const shares = sharesOf(scores);
+    for (let row = 0; row < 3; row += 1) expect([...rowAt(shares, row)]).toEqual([...softmax(rowAt(scores, row))]);
   });
 });

@@ -26,8 +26,7 @@ describe("a figure right before the name of the second exercise", () => {
 });
 
 describe("exercises whose rounds are told before their names", () => {
-  // Not yet: the push-ups get one round.
-  it.fails("are lent them", () => {
+  it("are lent them", () => {
     expect(outline("first up hip thrusts four sets of eight at sixty kilos then i've got two things and i go around them three times incline push ups fifteen of those then band rows twenty of those")).toEqual(["hip-thrust | 4 x 8 @ 60 kg", "incline-push-up | 3 x 15", "band-row | 3 x 20"]);
   });
 });
@@ -41,11 +40,6 @@ describe("a warm-up that is named by its moves only", () => {
   const blocksAfter = (said: string): string[] => outline(`${said} okay exercise number one bench press we're doing five sets of five at seventy kilos then bent over rows three sets of eight`);
 
   it.each(moves)("%s", (said) => {
-    expect(blocksAfter(said).slice(0, 2)).toEqual(["warm-up", "bench-press | 5 x 5 @ 70 kg"]);
-  });
-
-  // Not yet: no turn to the rows is heard where so little is said of them.
-  it.fails.each(moves)("%s: and an exercise of a few words at the end", (said) => {
     expect(blocksAfter(said)).toEqual(["warm-up", "bench-press | 5 x 5 @ 70 kg", "bent-over-row | 3 x 8"]);
   });
 });
