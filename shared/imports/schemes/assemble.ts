@@ -131,7 +131,7 @@ export function assemble(statements: readonly Ordered[], places: readonly number
     const first = base[0];
     if (line) {
       if (!isToldAgain(sets.at(-1), line)) sets.push(line);
-      for (const statement of base) if (statement.remark !== null) remarks.push({ statement, why: statement.remark, isOpen: false });
+      for (const statement of base) if (statement.remark !== null && Object.keys(statement.says).length > 0) remarks.push({ statement, why: statement.remark, isOpen: false });
       if (remark !== null && first) remarks.push({ statement: first, why: remark, isOpen: false });
     } else for (const statement of base) remarks.push({ statement, why: unfit, isOpen: true });
   };
