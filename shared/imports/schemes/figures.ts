@@ -76,12 +76,15 @@ function isHundred(pieces: readonly Piece[], at: number, tail: { readonly value:
   return tail.value >= 20 && !NO_HUNDRED.test(pieces[at - 1]?.text ?? "") && !OF_TIME.test(next?.stop ? "" : (next?.text ?? ""));
 }
 
+/** "At eighty two minutes rest", "a hundred three minutes": after a weight, ones before minutes are a rest. */
+const isRest = (pieces: readonly Piece[], ones: number, before: number): boolean => /^(?:minutes|mins)$/.test(pieces[ones + 1]?.text ?? "") && /^(?:at|one|two|three|hundred)$/.test(pieces[before]?.text ?? "");
+
 /** So many hundreds, and the tens and ones after them. @param read - pieces read so far, from piece `at` on */
 function hundredAt(pieces: readonly Piece[], at: number, hundreds: number, read: number): { readonly value: number; readonly count: number } {
   const isOpen = (place: number): boolean => pieces[place]?.stop !== true && pieces[place]?.apart !== true;
   const and = isOpen(at + read) && pieces[at + read]?.text === "and" ? 1 : 0;
   const tail = isOpen(at + read + and) ? wholeAt(pieces, at + read + and) : null;
-  return tail && tail.value < 100 ? { value: hundreds * 100 + tail.value, count: read + and + tail.count } : { value: hundreds * 100, count: read };
+  return tail && tail.value < 100 && !(tail.value < 10 && isRest(pieces, at + read + and, at + read - 1)) ? { value: hundreds * 100 + tail.value, count: read + and + tail.count } : { value: hundreds * 100, count: read };
 }
 
 /** A whole number in words from piece `at` on, and how many pieces it takes. */
@@ -96,7 +99,7 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
   let count = 1;
   let sum = value;
   const unit = VALUES.get(word(at + 1));
-  if (sum >= 20 && sum % 10 === 0 && sum < 100 && unit !== undefined && unit > 0 && unit < 10 && !/^(?:sets?|rounds?|x|by|times|second|minute)$/.test(word(at + 2))) {
+  if (sum >= 20 && sum % 10 === 0 && sum < 100 && unit !== undefined && unit > 0 && unit < 10 && !/^(?:sets?|rounds?|x|by|times|second|minute)$/.test(word(at + 2)) && !isRest(pieces, at + 1, at - 1)) {
     sum += unit;
     count += 1;
   }

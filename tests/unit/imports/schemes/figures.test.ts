@@ -23,6 +23,10 @@ const SAID: readonly (readonly [said: string, read: string])[] = [
   ["twenty two point fives", "22.5"],
   ["twenty two and a halfs", "22.5"],
   ["10 - 12 reps", "10 to 12 reps"],
+  ["at eighty two minutes rest", "at 80 2 minutes rest"],
+  ["at one twenty three minutes rest", "at 120 3 minutes rest"],
+  ["at a hundred three minutes rest", "at 100 3 minutes rest"],
+  ["it takes twenty five minutes", "it takes 25 minutes"],
   ["2 and 1/2 minutes", "2.5 minutes"],
 ];
 

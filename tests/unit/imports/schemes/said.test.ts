@@ -88,6 +88,8 @@ const SAID: readonly (readonly [string, string])[] = [
   ["one time sixty seconds", "1 x 60 s"],
   ["if you're a beginner do two sets of eight otherwise it's three sets of twelve", "3 x 12"],
   ["three sets of twelve and we do it with a tempo so two seconds when you open no pause there one second to close and hold it for two seconds", "3 x 12, tempo 2-0-1-2"],
+  ["three sets of eight at eighty two minutes rest", "3 x 8 @ 80 kg, rest 2 min"],
+  ["three sets of five at a hundred three minutes rest", "3 x 5 @ 100 kg, rest 3 min"],
 ];
 
 /** What no reader has learned yet: when one does, it belongs above. */
