@@ -33,6 +33,9 @@ function turnsWithNames(turns: readonly number[], starts: readonly Candidate[], 
 /** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done. */
 const isIdle = ({ passing }: Candidate, { statements }: Speech, from: number, until: number): boolean => passing && !statements.some((statement) => statement.from >= from && statement.from < until);
 
+/** In fewer words nothing is turned to that is neither named nor counted. */
+const FEW = 12;
+
 /** The title of an exercise that nothing names; further ones are numbered. */
 const NO_NAME = "Unnamed exercise";
 
@@ -64,6 +67,7 @@ export function begunIn(speech: Speech, listened: Listened, turns: readonly numb
     const until = all[place + 1]?.at ?? words.length;
     const meant = meantAt(listened, candidates, at, until);
     const named = begins ?? meant.named;
+    if (named === null && until - at < FEW && !speech.statements.some(({ from }) => from >= at && from < until)) return [];
     if (named && (begins === null ? named.passing : isIdle(named, speech, at, until))) return [];
     const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles);
     if (titles.has(name.title)) return [];

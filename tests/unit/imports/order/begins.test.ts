@@ -63,6 +63,12 @@ describe("an exercise that nothing names", () => {
   });
 });
 
+describe("a short word on the way to the next exercise", () => {
+  it("begins nothing of its own", () => {
+    expect(exercises("Quick pull session. Lat pulldown, 3 sets of 10 at 50 kilos, 90 seconds rest. Cable row, same again. Then face pulls, 2 x 15, light. Finish with hammer curls, 3 x 12 with the 10s.")).toEqual(["lat-pulldown", "cable-row", "face-pull", "hammer-curl"]);
+  });
+});
+
 describe("an exercise named in passing begins nothing", () => {
   it.each([
     "last week we did romanian deadlifts and my legs were sore for days",
