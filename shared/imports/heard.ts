@@ -7,7 +7,7 @@ import { indexed, sentenceAt, type Indexed, type Placed, type Speech } from "./o
 import { hear, type Heard } from "./roles/hear";
 import { saidBy } from "./roles/said";
 import { rolesOf, rowOf, taggedBy, withContext, type Row, type Tagged } from "./roles/tagger";
-import type { Statement } from "./schemes/statement";
+import { isRemark, type Statement } from "./schemes/statement";
 import { sentencesIn } from "./sentences/boundaries";
 import { inOneBreath, splitAtNames } from "./sentences/split-at-names";
 import { wordClasses } from "./sentences/word-classes";
@@ -27,7 +27,7 @@ function statementsOf({ tokens, phrases }: Heard, tags: readonly Tagged[], sente
   const overlap = (a: Statement, b: Statement): boolean => a.from <= b.to && b.from <= a.to;
   // A tempo that a phrase tells in full is taken from it, unless its figures were heard in full as well.
   const tempos = phrases.filter((phrase) => phrase.says.tempo?.every((part) => part !== null) === true && !figures.some((figure) => isTempo(figure) && figure.rank === "whole" && overlap(figure, phrase)));
-  const phrased = phrases.filter(({ says }) => says.emomMinutes !== undefined || says.dropSets !== undefined || Object.keys(says).length === 0);
+  const phrased = phrases.filter((phrase) => phrase.says.emomMinutes !== undefined || phrase.says.dropSets !== undefined || isRemark(phrase));
   return [...phrased, ...tempos, ...figures.filter((figure) => !tempos.some((tempo) => overlap(figure, tempo)))].sort((a, b) => a.from - b.from).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
 }
 

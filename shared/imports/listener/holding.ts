@@ -1,7 +1,7 @@
 import { edgeOf } from "../learning/feature-names";
 import type { Listened } from "./listen";
 import { attended, AWAY } from "./meant";
-import { beside, rowAt, rowsOf, type Matrix } from "./matrix";
+import { beside, matrixFrom, rowAt, rowsOf, type Matrix } from "./matrix";
 import { sigmoid, through, twice } from "./network";
 
 /** For which exercises a figure holds: its own, a neighbour, all of a circuit. */
@@ -67,8 +67,6 @@ function seen({ columns: count, values }: Matrix, figures: readonly Figure[], ho
   };
 }
 
-const rowsFrom = (rows: readonly (readonly number[])[]): Matrix => ({ rows: rows.length, columns: rows[0]?.length ?? 0, values: Float32Array.from(rows.flat()) });
-
 /** For each figure the numbers of the exercises it holds for: guessed for each by itself, then once more with all that was guessed in view. @param sought - the exercises, in order */
 export function holding(listened: Listened, figures: readonly Figure[], sought: readonly Sought[]): number[][] {
   const { meaning, listener } = listened;
@@ -79,7 +77,7 @@ export function holding(listened: Listened, figures: readonly Figure[], sought: 
   const signs = signsFor(figures, homes, sought.length);
   const positive = (row: Float32Array): number[] => [...row].map((value) => Math.max(0, value));
   const each = <T>(make: (at: number, place: number) => T): T[] => figures.flatMap((_, at) => sought.map((__, place) => make(at, place)));
-  const pairs = rowsFrom(each((at, place) => {
+  const pairs = matrixFrom(each((at, place) => {
     const { from, kind } = figures[at] as Figure;
     const [own, other, { at: turn }] = [rowAt(figure, at), rowAt(exercise, place), sought[place] as Sought];
     const away = edgeOf(Math.abs(from - turn), AWAY) + (from < turn ? AWAY.length + 1 : 0);
@@ -90,7 +88,7 @@ export function holding(listened: Listened, figures: readonly Figure[], sought: 
   }));
   const first = twice(pairs, listener.owner).values;
   const around = seen({ rows: figures.length, columns: sought.length, values: first.map(sigmoid) }, figures, homes);
-  const second = twice(beside(pairs, rowsFrom(each(around))), listener.again).values;
+  const second = twice(beside(pairs, matrixFrom(each(around))), listener.again).values;
   return figures.map((_, at) => sought.flatMap((__, place) => {
     const pair = at * sought.length + place;
     return sigmoid((first[pair] ?? 0) + (second[pair] ?? 0)) > ENOUGH ? [place] : [];

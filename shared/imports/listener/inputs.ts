@@ -17,8 +17,14 @@ const PAUSES = [0, 0.3, 1.2, 4, 10, 25, 60];
 /** No number, one with a part, and whole ones by their size. */
 const sizeOf = (value: number | undefined): number => (value === undefined ? 0 : !Number.isInteger(value) ? 1 : 2 + edgeOf(value, SIZES));
 
-/** Where the figures that may say something stand, and what the phrase reader makes of each. */
-export function phrasedAt(heard: Heard): { readonly word: number; readonly fields: readonly string[] }[] {
+/** A figure that may say something: its word, and the fields the phrase reader makes of it. */
+interface Phrased {
+  readonly word: number;
+  readonly fields: readonly string[];
+}
+
+/** The figures that may say something, in order. */
+export function phrasedAt(heard: Heard): Phrased[] {
   return candidatesIn(heard.tokens).map((place) => {
     const token = heard.tokens[place] as Token;
     return { word: token.at, fields: phrasedFields(token, phrasesAt(heard, place)) };
@@ -44,7 +50,7 @@ export interface Sounds {
 }
 
 /** A row of numbers for each word. */
-export function inputsOf({ words, sentences, heard, candidates }: Sounds, listener: Listener): Matrix {
+export function inputsOf({ words, sentences, heard, candidates }: Sounds, figures: readonly Phrased[], listener: Listener): Matrix {
   const { numbers } = listener;
   const values = new Map(heard.tokens.filter(isFigure).map((token) => [token.at, figureOf(token)]));
   const begins = new Set(sentences.map(({ from }) => from));
@@ -58,7 +64,7 @@ export function inputsOf({ words, sentences, heard, candidates }: Sounds, listen
   }
   const field: Matrix = { rows: words.length, columns: listener.field.columns, values: new Float32Array(words.length * listener.field.columns) };
   const phrased = new Map<number, Set<string>>();
-  for (const { word, fields } of phrasedAt(heard)) phrased.set(word, new Set([...(phrased.get(word) ?? []), ...fields]));
+  for (const { word, fields } of figures) phrased.set(word, new Set([...(phrased.get(word) ?? []), ...fields]));
   for (const [word, fields] of phrased) {
     const sum = rowAt(field, word);
     for (const row of [...fields].map((name) => numbers.fields.get(name))) if (row !== undefined) rowAt(listener.field, row).forEach((value, column) => { sum[column] = (sum[column] ?? 0) + value; });

@@ -2,7 +2,7 @@ import type { Candidate } from "../order/candidates";
 import { ROLES, upperOf } from "../roles/tagger";
 import type { Word } from "../types";
 import { inputsOf, isHeardAlone, phrasedAt, type Sounds } from "./inputs";
-import { added, beside, rowAt, rowsOf, type Matrix } from "./matrix";
+import { added, beside, matrixFrom, rowAt, rowsOf, type Matrix } from "./matrix";
 import { layered, sharesOf, sigmoid, through, twice } from "./network";
 import type { Listener } from "./weights";
 
@@ -34,8 +34,9 @@ function guessed(listened: Listened, places: readonly number[]): Matrix {
 
 /** Listens to a whole speech. @param onProgress - is told the share of the work that is done */
 export function listenTo(speech: Sounds, listener: Listener, onProgress: (share: number) => void): Listened {
-  const input = inputsOf(speech, listener);
-  const figures = phrasedAt(speech.heard).map(({ word }) => word);
+  const phrased = phrasedAt(speech.heard);
+  const input = inputsOf(speech, phrased, listener);
+  const figures = phrased.map(({ word }) => word);
   const alone = figures.filter((_, at) => isHeardAlone(figures, at, speech.words));
   const meaning = layered(input, listener.layers, (heard, done) => {
     onProgress(done / listener.layers.length);
@@ -67,7 +68,7 @@ export function rolesHeard(listened: Listened, places: readonly number[], words:
 /** What is known of a name besides its words. */
 export function signsOf(candidates: readonly Candidate[]): Matrix {
   const rows = candidates.map(({ isThing, strength, passing, listed, paired }) => [isThing, strength === 1, strength === 2, passing, listed, paired].map(Number));
-  return { rows: rows.length, columns: 6, values: Float32Array.from(rows.flat()) };
+  return matrixFrom(rows, 6);
 }
 
 /** What the names mean: their first and last words. */

@@ -7,6 +7,9 @@ export interface Matrix {
   readonly values: Float32Array;
 }
 
+/** Rows as a matrix. @param columns - told where there may be no rows */
+export const matrixFrom = (rows: readonly (readonly number[])[], columns = rows[0]?.length ?? 0): Matrix => ({ rows: rows.length, columns, values: Float32Array.from(rows.flat()) });
+
 /** Matrices of as many rows side by side. */
 export function beside(...parts: readonly Matrix[]): Matrix {
   const rows = parts[0]?.rows ?? 0;

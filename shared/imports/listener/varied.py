@@ -78,7 +78,7 @@ def misheard(row):
 
 
 def varied(row):
-    """The same transcript as it might have been told and heard as well; most stay whole."""
+    """The same transcript as it might have been told and heard as well; half of them keep all their words."""
     if random.random() < 0.3:
         row = excerpt(row)
     if random.random() < 0.25:

@@ -1,6 +1,7 @@
 import { ASIDE, BEGINS, FOR_ALL } from "../assembly/assembly";
 import type { Scheme } from "../../training";
 import { hasWork, made, pickWork, settled, WORK_FIELDS, type MadeSet, type Ordered, type SchemeRead } from "./compose";
+import { isRemark } from "./statement";
 
 /** Set lines from single figures, each with its place: it begins a line, goes on with it, holds for all, or is an aside. */
 
@@ -131,12 +132,12 @@ export function assemble(statements: readonly Ordered[], places: readonly number
     const first = base[0];
     if (line) {
       if (!isToldAgain(sets.at(-1), line)) sets.push(line);
-      for (const statement of base) if (statement.remark !== null && Object.keys(statement.says).length > 0) remarks.push({ statement, why: statement.remark, isOpen: false });
+      for (const statement of base) if (statement.remark !== null && !isRemark(statement)) remarks.push({ statement, why: statement.remark, isOpen: false });
       if (remark !== null && first) remarks.push({ statement: first, why: remark, isOpen: false });
     } else for (const statement of base) remarks.push({ statement, why: unfit, isOpen: true });
   };
   statements.forEach((statement, at) => {
-    if (Object.keys(statement.says).length === 0) remarks.push({ statement, why: statement.remark ?? unfit, isOpen: true });
+    if (isRemark(statement)) remarks.push({ statement, why: statement.remark ?? unfit, isOpen: true });
     else if (places[at] === ASIDE && hasWork(statement.says)) remarks.push({ statement, why: second, isOpen: true });
   });
   const { lines, all } = linesOf(statements, places);

@@ -1,6 +1,6 @@
 import type { SetRole } from "../../episode";
 import { parseSetLine, printSetLine, type Scheme } from "../../training";
-import type { Statement } from "./statement";
+import { isRemark, type Statement } from "./statement";
 
 /** A set line made from what was said. */
 export interface MadeSet {
@@ -103,7 +103,7 @@ export function compose(statements: readonly Ordered[]): SchemeRead {
     for (const step of steps) add("working", [step], { ...says, ...step.says });
     return { sets, remarks };
   }
-  for (const statement of extras.filter(({ says }) => Object.keys(says).length === 0)) remarks.push({ statement, why: statement.remark ?? "", isOpen: true });
+  for (const statement of extras.filter(isRemark)) remarks.push({ statement, why: statement.remark ?? "", isOpen: true });
   const first = wholes[0];
   let base: readonly Ordered[] = first ? [first] : [];
   let scheme: Scheme = first ? first.says : {};

@@ -15,7 +15,7 @@ import { compose, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./extras";
 import { doneAloud } from "./aloud";
 import { pick, sameIn } from "./same";
-import type { Statement } from "./statement";
+import { isRemark, type Statement } from "./statement";
 
 /** A statement with the sentence it stands in. */
 export type PlacedStatement = Ordered;
@@ -90,12 +90,12 @@ function onlyLoad({ exercises, statements }: Scene): Scheme["load"] | null {
 function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place: number, only: Scheme["load"] | null, until: number): { readonly own: readonly PlacedStatement[]; readonly lent: Partial<Scheme> } {
   const exercise = scene.exercises[place] as Turned;
   const { part } = exercise;
-  const mine = (isMine: boolean): PlacedStatement[] => scene.statements.filter((_, at) => isOwn(scene, owners, at, place) === isMine && (isMine || owners[at]?.includes(place) === true));
-  const remarks = scene.statements.filter(({ says, from }, at) => Object.keys(says).length === 0 && owners[at]?.length === 0 && homeOf(scene.exercises, from) === place);
+  const isMine = (statement: PlacedStatement, at: number): boolean => isOwn(scene, owners, at, place) || (isRemark(statement) && owners[at]?.length === 0 && homeOf(scene.exercises, statement.from) === place);
+  const others = scene.statements.filter((_, at) => owners[at]?.includes(place) === true && !isOwn(scene, owners, at, place));
   const isOne = ONE_WEIGHT.test(part.exercise?.id ?? part.title);
   const isWeighted = part.exercise === null ? /kettlebell|dumbbell/i.test(part.title) : part.exercise.equipment.some((each) => WEIGHTS.has(each));
-  const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(nearestFirst(mine(false), exercise, until)) };
-  const own = [...mine(true), ...remarks].sort((a, b) => a.from - b.from).filter((statement) => !isInName(statement, part)).map(isOne ? inOneHand : (statement) => statement);
+  const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(nearestFirst(others, exercise, until)) };
+  const own = scene.statements.filter(isMine).filter((statement) => !isInName(statement, part)).map(isOne ? inOneHand : (statement) => statement);
   // Where everything is done by the clock, what is counted aloud is no number of reps.
   const byClock = lent.seconds !== undefined && !own.some(({ says }) => says.sets !== undefined);
   return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent };

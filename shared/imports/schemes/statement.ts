@@ -17,6 +17,9 @@ export interface Statement {
   readonly remark: string | null;
 }
 
+/** Does it say nothing that a set line holds, and is only told to the coach: "a plate a side"? */
+export const isRemark = ({ says }: Statement): boolean => Object.keys(says).length === 0;
+
 /** Tokens as one text, so that phrases can be found by pattern; "|" stands where a sentence ends. */
 export interface Heard {
   readonly text: string;

@@ -101,16 +101,12 @@ describe("misheard names", () => {
     ["lap pull downs", "lat-pulldown"], ["lat pole downs", "lat-pulldown"], ["goblin squats", "goblet-squat"], ["ben over rose", "bent-over-row"], ["bent over roads", "bent-over-row"],
     ["romanian dead lift", "romanian-deadlift"], ["roman ian deadlifts", "romanian-deadlift"], ["r d ls", "romanian-deadlift"], ["face pools", "face-pull"], ["farmer's carries", "farmers-carry"], ["pharmacy carries", "farmers-carry"],
     ["bulgarian split squads", "bulgarian-split-squat"], ["hip trusts", "hip-thrust"], ["hip thrusters", "hip-thrust"], ["glue bridges", "glute-bridge"], ["cattle bell swings", "kettlebell-swing"], ["dead bogs", "dead-bug"],
-    ["by sep curls", "biceps-curl"], ["half raises", "calf-raise"], ["lateral races", "lateral-raise"], ["tricep push downs", "triceps-pushdown"], ["land mine press", "half-kneeling-landmine-press"],
+    ["by sep curls", "biceps-curl"], ["half raises", "calf-raise"], ["lateral races", "lateral-raise"], ["tricep push downs", "triceps-pushdown"], ["in client dumbbell press", "incline-dumbbell-press"], ["land mine press", "half-kneeling-landmine-press"],
     ["seeded cable rows", "cable-row"], ["chest supported rose", "chest-supported-row"], ["single arm dumb bell rows", "single-arm-dumbbell-row"], ["side blanks", "side-plank"], ["bird docks", "bird-dog"], ["overhead presses", "overhead-press"],
     ["suit case carries", "suitcase-carry"], ["hanging me raises", "hanging-knee-raise"], ["mountain climbers", "mountain-climber"], ["reverse lunch is", "reverse-lunge"], ["walking lunges", "walking-lunge"], ["step ops", "step-up"],
     ["anti rotation presses", "anti-rotation-press"], ["ab wheel roll outs", "ab-wheel-rollout"], ["bench presses", "bench-press"], ["leg extinctions", "leg-extension"],
     ["hamstring curls", "leg-curl"], ["skull crashers", "lying-triceps-extension"], ["hammock curls", "hammer-curl"], ["chin ups", "chin-up"], ["medicine ball slams", "medicine-ball-slam"], ["would chops", "cable-woodchop"], ["wall sits", "wall-sit"],
   ])("%s", (said, exercise) => {
     expect(exercises(`hello everyone welcome okay so first up ${said} three sets of ten ${AFTER}`)).toEqual([exercise]);
-  });
-
-  it("in client dumbbell press", () => {
-    expect(exercises(`hello everyone welcome okay so first up in client dumbbell press three sets of ten ${AFTER}`)).toEqual(["incline-dumbbell-press"]);
   });
 });

@@ -32,14 +32,11 @@ describe("exercises whose rounds are told before their names", () => {
 });
 
 describe("a warm-up that is named by its moves only", () => {
-  const moves = [
+  it.each([
     "we're gonna start with arm circles and cat camels for like five minutes just to loosen everything up",
     "so first a few hip circles and some leg swings ten each way",
     "let's start with cat camels ten of those and then open books five each side",
-  ];
-  const blocksAfter = (said: string): string[] => outline(`${said} okay exercise number one bench press we're doing five sets of five at seventy kilos then bent over rows three sets of eight`);
-
-  it.each(moves)("%s", (said) => {
-    expect(blocksAfter(said)).toEqual(["warm-up", "bench-press | 5 x 5 @ 70 kg", "bent-over-row | 3 x 8"]);
+  ])("%s", (said) => {
+    expect(outline(`${said} okay exercise number one bench press we're doing five sets of five at seventy kilos then bent over rows three sets of eight`)).toEqual(["warm-up", "bench-press | 5 x 5 @ 70 kg", "bent-over-row | 3 x 8"]);
   });
 });
