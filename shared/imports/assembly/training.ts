@@ -1,31 +1,62 @@
 import type { Example } from "../learning/train";
 import type { TrueExercise } from "../learning/truth";
-import type { Scene } from "../owners/scene";
+import { kindOf, type Scene } from "../owners/scene";
 import { truthFor } from "../owners/training";
 import { isTrueOf } from "../owners/truth";
-import type { Ordered } from "../schemes/compose";
+import { hasWork, type Ordered } from "../schemes/compose";
 import { isOwn } from "../schemes/read-schemes";
 import type { Word } from "../types";
 import { ASIDE, BEGINS, FOR_ALL, GOES_ON } from "./assembly";
 import { featuresOf, stepsOf } from "./features";
 
+type TrueLine = TrueExercise["sets"][number]["scheme"];
+
+/** What a set consists of or is counted by; the rest, the tempo or the effort of a set does not begin one. */
+const begins = ({ says }: Ordered): boolean => hasWork(says) || says.sets !== undefined || says.load !== undefined;
+
+/** What a figure that is told again in the same line is worth, what a line that nothing tells of costs, and one that begins with its rest. */
+const [AGAIN, UNTOLD, LED] = [0.6, 0.1, 0.3];
+
+/** Is a figure true of all lines: of each, counted over all, or the rest that is told between single sets? */
+function isForAll(statement: Ordered, lines: readonly TrueLine[], right: readonly number[]): boolean {
+  if (lines.length < 2) return false;
+  if (right.length === lines.length || (right.length === 0 && statement.says.sets === lines.reduce((sum, { sets }) => sum + (sets ?? 0), 0))) return true;
+  const rests = new Set(lines.flatMap(({ restSeconds }) => restSeconds ?? []));
+  return statement.says.restSeconds !== undefined && right.length > 0 && rests.size === 1 && lines.every(({ sets }) => sets === 1);
+}
+
+/** The places of figures in lines that are told one after the other, so that as many as can be find theirs. */
+function aligned(own: readonly Ordered[], lines: readonly TrueLine[]): number[] {
+  const right = own.map((statement) => lines.flatMap((line, at) => (isTrueOf(statement, [line]) ? [at] : [])));
+  const forAll = own.map((statement, at) => isForAll(statement, lines, right[at] ?? []));
+  const known = new Map<string, { readonly worth: number; readonly labels: readonly number[] }>();
+  const from = (at: number, line: number, since: number): { readonly worth: number; readonly labels: readonly number[] } => {
+    const statement = own[at];
+    if (statement === undefined) return { worth: 0, labels: [] };
+    const key = `${at} ${line} ${since}`;
+    const found = known.get(key);
+    if (found) return found;
+    const ways = forAll[at] ? [{ label: FOR_ALL, worth: 0, next: from(at + 1, line, since) }] : [
+      ...(right[at]?.includes(line) ? [{ label: GOES_ON, worth: own.some((other, o) => o >= since && o < at && kindOf(other) === kindOf(statement) && right[o]?.includes(line) === true) ? AGAIN : 1, next: from(at + 1, line, since) }] : []),
+      ...(right[at] ?? []).filter((other) => other > line).map((other) => ({ label: BEGINS, worth: 1 - UNTOLD * (other - line - 1) - (begins(statement) ? 0 : LED), next: from(at + 1, other, at) })),
+      { label: ASIDE, worth: 0, next: from(at + 1, line, since) },
+    ];
+    const best = ways.reduce((top, way) => (way.worth + way.next.worth > top.worth + top.next.worth ? way : top));
+    const out = { worth: best.worth + best.next.worth, labels: [best.label, ...best.next.labels] };
+    known.set(key, out);
+    return out;
+  };
+  return [...from(0, -1, 0).labels];
+}
+
 /** The figures of one exercise and where each belongs, told from the set lines of the head. */
 export function assemblyExample(own: readonly Ordered[], { sets }: TrueExercise, words: readonly Word[]): Example {
-  let open = -1;
-  const begun = new Set<number>();
-  const labels = own.map((statement) => {
-    const isRamp = statement.about === "ramp-up";
-    const lines = sets.flatMap(({ role }, at) => ((role === "ramp-up") === isRamp ? [at] : []));
-    const right = lines.filter((at) => isTrueOf(statement, [(sets[at] as TrueExercise["sets"][number]).scheme]));
-    const total = lines.reduce((sum, at) => sum + (sets[at]?.scheme.sets ?? 0), 0);
-    if (lines.length > 1 && (right.length === lines.length || (right.length === 0 && statement.says.sets === total))) return FOR_ALL;
-    const line = right.includes(open) ? open : (right.find((at) => at > open) ?? right[0]);
-    if (line === undefined || line < open) return ASIDE;
-    open = line;
-    if (begun.has(line)) return GOES_ON;
-    begun.add(line);
-    return BEGINS;
-  });
+  const labels = own.map(() => ASIDE);
+  for (const isRamp of [true, false]) {
+    const places = own.flatMap(({ about }, at) => ((about === "ramp-up") === isRamp ? [at] : []));
+    const lines = sets.filter(({ role }) => (role === "ramp-up") === isRamp).map(({ scheme }) => scheme);
+    aligned(places.map((at) => own[at] as Ordered), lines).forEach((label, at) => { labels[places[at] ?? 0] = label; });
+  }
   return { features: featuresOf(own, words), steps: stepsOf(own), labels };
 }
 

@@ -25,7 +25,7 @@ import torch.nn.functional as F
 
 from varied import varied
 
-EPOCHS, TOKENS, RATE, WARM = 25, 12_000, 2.5e-3, 0.08
+EPOCHS, TOKENS, RATE, WARM = 25, 5_200, 1.5e-3, 0.06
 LAYERS, HIDDEN, HEADS, EMBEDDED, KNOWN = 3, 192, 4, 64, 12_000
 SIZES = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 15, 16, 20, 24, 25, 29, 30, 40, 45, 50, 59, 60, 80, 90, 100, 119, 120, 150, 180, 250, 400]
 PAUSES = [0, 0.3, 1.2, 4, 10, 25, 60]
@@ -144,7 +144,7 @@ def away_of(words):
 
 
 def pair(inputs, inner, outputs):
-    return nn.Sequential(nn.Linear(inputs, inner), nn.ReLU(), nn.Dropout(0.3), nn.Linear(inner, outputs))
+    return nn.Sequential(nn.Linear(inputs, inner), nn.ReLU(), nn.Dropout(0.2), nn.Linear(inner, outputs))
 
 
 class Listener(nn.Module):
@@ -157,7 +157,7 @@ class Listener(nn.Module):
         self.field = nn.Linear(len(lists.fields), 24, bias=False)
         inputs, heard = 2 * EMBEDDED + 12 + 16 + 8 + 4 + 8 + 24 + 24, 2 * HIDDEN
         self.layers = nn.ModuleList(nn.ModuleList(nn.LSTM(heard if at else inputs, HIDDEN, batch_first=True) for _ in range(2)) for at in range(LAYERS))
-        self.drop, self.drop_in = nn.Dropout(0.4), nn.Dropout(0.3)
+        self.drop, self.drop_in = nn.Dropout(0.3), nn.Dropout(0.2)
         self.role, self.start = pair(heard + inputs, 192, ROLES), pair(2 * heard + 6, 96, 1)
         self.turn, self.zone = pair(heard, 96, 5), nn.Linear(heard, 5)
         self.attend, self.attend_away = nn.Sequential(nn.Linear(heard, 96), nn.Tanh(), nn.Linear(96, HEADS)), nn.Embedding(len(AWAY) + 2, HEADS)
@@ -249,6 +249,17 @@ def counted_in(batch, longest):
     return torch.cat([row["figures"] + at * longest for at, row in enumerate(batch)])
 
 
+def owned(scores, row):
+    """What to learn of the owners, and of which figures and exercises at all. Of figures that say the same, and of which one holds, the likeliest does; where one holds surely, the others may."""
+    marked, perhaps = row["owners"], row["owners"] == 2
+    same = row["valued"][:, None] == row["valued"][None]
+    surely = (same.float() @ (marked == 1).float()) > 0
+    hopes = scores.detach().float().masked_fill(~perhaps, -math.inf)
+    best = hopes[None].masked_fill(~same[:, :, None], -math.inf).amax(1)
+    chosen = perhaps & ~surely & (hopes >= best)
+    return torch.where(perhaps, chosen.float(), marked), ~perhaps | chosen
+
+
 def loss_of(net, batch):
     longest = max(row["n"] for row in batch)
     columns = torch.stack([F.pad(row["columns"], (0, longest - row["n"])) for row in batch])
@@ -277,8 +288,10 @@ def loss_of(net, batch):
             goals.append(scores)
             right.append(row["goals"])
             if len(row["said"]):
-                owners.extend(scores.reshape(-1) for scores in net.owners(each[: row["n"]], pooled, row))
-                own.extend([row["owners"].reshape(-1)] * 2)
+                first, again = net.owners(each[: row["n"]], pooled, row)
+                wanted, counts = owned(again, row)
+                owners.extend([first[counts], again[counts]])
+                own.extend([wanted[counts]] * 2)
     if goals:
         loss = loss + 0.4 * F.cross_entropy(torch.cat(goals), torch.cat(right))
     if owners:

@@ -2,7 +2,7 @@ import type { Lesson } from "../learning/read";
 import { startsMarked } from "../learning/starts";
 import { truthOf } from "../learning/truth";
 import { withRoles } from "../heard";
-import { markedScene, ownersMarked } from "../owners/training";
+import { holdingMarked, markedScene, ownersMarked } from "../owners/training";
 import { kindOf } from "../owners/scene";
 import { forSeveralIn, labelsOf } from "../roles/training";
 import { figureOf, isFigure } from "../roles/stream";
@@ -16,7 +16,8 @@ export function rowFor(lesson: Lesson) {
   const truth = truthOf(file);
   const known = withRoles(ready, labels);
   const scene = markedScene(turns, truth, known);
-  const owners = scene === null ? [] : ownersMarked(scene, truth, forSeveralIn(lesson), candidates);
+  const forSeveral = forSeveralIn(lesson);
+  const holding = scene === null ? [] : holdingMarked(scene, ownersMarked(scene, truth, forSeveral, candidates), forSeveral);
   const figures = phrasedAt(heard);
   const places = figures.map(({ word }) => word);
   const starts = new Set(startsMarked(candidates, turns));
@@ -28,6 +29,6 @@ export function rowFor(lesson: Lesson) {
     names: candidates.map((candidate) => ({ from: candidate.span.from, to: candidate.span.to, goal: goalOf(candidate), thing: candidate.isThing, strength: candidate.strength, passing: candidate.passing, listed: candidate.listed, paired: candidate.paired, starts: starts.has(candidate) })),
     turns: marked.turns,
     exercises: turns.map(({ at, to }, place) => ({ at, goal: scene === null ? to : (truth[place]?.name ?? to) })),
-    statements: scene === null ? [] : known.statements.map((statement, at) => ({ at: statement.from, kind: kindOf(statement), value: JSON.stringify(statement.says), owners: turns.map((_, place) => Number(owners[at]?.includes(place))) })),
+    statements: scene === null ? [] : known.statements.map((statement, at) => ({ at: statement.from, kind: kindOf(statement), value: JSON.stringify(statement.says), owners: holding[at] })),
   };
 }

@@ -112,6 +112,9 @@ function isToldAgain(before: MadeSet | undefined, line: MadeSet): boolean {
   return before?.role === line.role && before.text === line.text && (line.scheme.sets ?? 1) > 1;
 }
 
+/** Sets that are told one by one are one each; where there are more than were told, the first was done more often: "three sets, twelve, and the last one twenty". */
+const inTurn = (total: number | undefined, at: number, told: number): number | undefined => (total === undefined ? undefined : at === 0 ? Math.max(1, total - told + 1) : 1);
+
 const uncounted = "No number of sets was heard; one was written.";
 const workless = "A number of sets was heard, but not what one set is.";
 const unfit = "The figures do not make a set line together.";
@@ -159,9 +162,7 @@ export function assemble(statements: readonly Ordered[], places: readonly number
     const [before, line] = [working[at - 1] as Line, working[at] as Line];
     if (line.says.load === undefined && before.says.load !== undefined && hasWork(line.says)) line.says = { ...line.says, load: before.says.load };
   }
-  const split = total !== undefined && working.length > 1 && total <= working.length ? 1 : total;
-  // "Three rounds: ten, eight, six."
-  const each = working.length > 1 && lentSets === working.length ? 1 : lentSets;
+  const single = working.length > 1 && working.every(({ says }) => says.sets === undefined);
   let last: Partial<Scheme> = hasWork(all) ? pickWork(all) : lentWork;
   for (const line of working) {
     // A line that tells only its weight has the work of the one before.
@@ -179,7 +180,7 @@ export function assemble(statements: readonly Ordered[], places: readonly number
       put(line, { ...rest, reps: line.ladder }, null);
       continue;
     }
-    const count = own ?? split ?? (working.length > 1 && working.some(({ says }) => says.sets !== undefined) ? 1 : (each ?? (working.length === 1 ? aloud : undefined)));
+    const count = own ?? (working.length === 1 ? (total ?? lentSets ?? aloud) : single ? inTurn(total ?? lentSets, working.indexOf(line), working.length) : 1);
     put(line, scheme.reps !== undefined ? scheme : { ...scheme, sets: count ?? 1 }, count === undefined && scheme.reps === undefined ? uncounted : null);
   }
   return { sets, remarks };

@@ -121,7 +121,9 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     // What nobody says in numbers is counted as it is done.
     const { sets, ...sided } = doneAloud(own, words, exercise.turn, until);
     const figures = assemble(own, placesOf(own, words, models.assembly), { ...sided, ...work, ...lent }, fixed, sets);
-    const isUncounted = lent.sets === undefined && work.sets === undefined && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);
+    // Single sets with weights of their own need no number.
+    const isWeighed = figures.sets.filter(({ role, scheme }) => role === "working" && scheme.load !== undefined).length > 1;
+    const isUncounted = lent.sets === undefined && work.sets === undefined && !isWeighed && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);
     const read = part.pair !== null ? figures : agreed(figures, phrased(part), isUncounted);
     reads.set(part, read);
     schemes.push(read.sets.find(({ role }) => role === "working")?.scheme ?? null);

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { BEGINS, GOES_ON } from "../../../../shared/imports/assembly/assembly";
+import { BEGINS, FOR_ALL, GOES_ON } from "../../../../shared/imports/assembly/assembly";
 import { assemblyExamples } from "../../../../shared/imports/assembly/training";
 import { withRoles } from "../../../../shared/imports/heard";
 import { lessonOf } from "../../../../shared/imports/learning/read";
 import { truthOf } from "../../../../shared/imports/learning/truth";
-import { markedScene, ownersMarked } from "../../../../shared/imports/owners/training";
+import { holdingMarked, markedScene, NEVER, ownersMarked, PERHAPS, SURELY } from "../../../../shared/imports/owners/training";
 import { ROLES } from "../../../../shared/imports/roles/tagger";
 import { forSeveralIn, labelsOf } from "../../../../shared/imports/roles/training";
 
@@ -25,7 +25,8 @@ function owned(file: string) {
   const lesson = lessonOf(file);
   const scene = markedScene(lesson.turns, truthOf(file), withRoles(lesson.ready, labelsOf(lesson)));
   if (scene === null) throw new Error("the marks and the head tell of other exercises");
-  return { scene, owners: ownersMarked(scene, truthOf(file), forSeveralIn(lesson), lesson.ready.candidates) };
+  const forSeveral = forSeveralIn(lesson);
+  return { scene, forSeveral, owners: ownersMarked(scene, truthOf(file), forSeveral, lesson.ready.candidates) };
 }
 
 const ownersIn = (file: string): number[][] => owned(file).owners;
@@ -40,7 +41,39 @@ describe("ownersMarked", () => {
   });
 });
 
+describe("holdingMarked", () => {
+  const holding = (file: string): number[][] => {
+    const { scene, owners, forSeveral } = owned(file);
+    return holdingMarked(scene, owners, forSeveral);
+  };
+
+  it("is sure of what an exercise says itself, and says nothing certain of what a neighbour says as well", () => {
+    expect(holding("rate: 4\nback-squat: 3 x 5\nbench-press: 3 x 8\nplank: 3 x 45 s\n---\n<back-squat> first the squats for five/r <bench-press> then bench press for eight/r and three/as sets of both <plank> and planks to finish three/s times forty five/w seconds\n")).toEqual([
+      [SURELY, NEVER, NEVER], [NEVER, SURELY, NEVER], [SURELY, SURELY, PERHAPS], [NEVER, NEVER, SURELY], [NEVER, NEVER, SURELY],
+    ]);
+  });
+
+  it("leaves open which of two rounds that say the same holds", () => {
+    expect(holding("rate: 4\nback-squat: 3 x 5\nbench-press: 3 x 8\n---\nthree/as sets of both today <back-squat> first the squats for five/r <bench-press> then bench press for eight/r and as i said three/as sets of both\n")).toEqual([
+      [PERHAPS, PERHAPS], [SURELY, NEVER], [NEVER, SURELY], [PERHAPS, PERHAPS],
+    ]);
+  });
+});
+
 describe("assemblyExamples", () => {
+  const labelsIn = (file: string): number[][] => {
+    const { scene, owners } = owned(file);
+    return assemblyExamples(scene, owners, truthOf(file)).map(({ labels }) => [...labels]);
+  };
+
+  it("lets a rest that is told between single sets hold for all of them, on whichever line it is written", () => {
+    expect(labelsIn("rate: 4\nleg-curl: 1 x 15 @ 20 kg; 1 x 12 @ 25 kg; 1 x 10 @ 30 kg, rest 75 s\n---\n<leg-curl> leg curls twenty/l kilos for fifteen/r seventy five/t seconds rest twenty five/l for twelve/r and thirty/l for ten/r\n")).toEqual([[BEGINS, GOES_ON, FOR_ALL, BEGINS, GOES_ON, BEGINS, GOES_ON]]);
+  });
+
+  it("takes figures that are told again for the next set where there is one", () => {
+    expect(labelsIn("rate: 4\nleg-curl: 1 x 10 @ 20 kg; 1 x 10 @ 20 kg; 1 x 6 @ 30 kg\n---\n<leg-curl> leg curls twenty/l kilos for ten/r then twenty/l again for ten/r and thirty/l for six/r\n")).toEqual([[BEGINS, GOES_ON, BEGINS, GOES_ON, BEGINS, GOES_ON]]);
+  });
+
   it("makes one of each exercise, of its own figures", () => {
     const file = "rate: 4\nback-squat: 1 x 5; 1 x 3\nbench-press: 3 x 8\nplank: 2 x 45 s\n---\n<back-squat> first the squats for five/r and then for three/r <bench-press> then bench press three/s sets of eight/r <plank> and planks to finish two/s times forty five/w seconds\n";
     const { scene, owners } = owned(file);

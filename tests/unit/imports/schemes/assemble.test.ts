@@ -29,6 +29,7 @@ describe("set lines from single figures", () => {
     ["a rest of several sets is theirs alone", "[+[+++", [reps(3), load(140), { sets: 3 }, reps(5), load(115), { restSeconds: 180 }], ["1 x 3 @ 140 kg", "3 x 5 @ 115 kg, rest 3 min"]],
     ["a weight stays on the bar until another is told", "[+[[+", [reps(10), load(60), reps(8), reps(6), load(70)], ["1 x 10 @ 60 kg", "1 x 8 @ 60 kg", "1 x 6 @ 70 kg"]],
     ["a count that is the number of lines counts them", "*[+[+", [{ sets: 2 }, reps(10), load(14), reps(8), load(16)], ["1 x 10 @ 14 kg", "1 x 8 @ 16 kg"]],
+    ["of more sets than are told one by one the first was done more often", "*[+[+", [{ sets: 3 }, reps(12), load(10), reps(20), load(6)], ["2 x 12 @ 10 kg", "1 x 20 @ 6 kg"]],
     ["a top set and the sets after it keep their counts", "[+[++", [load(140), reps(3), { sets: 3 }, reps(5), load(117.5)], ["1 x 3 @ 140 kg", "3 x 5 @ 117.5 kg"]],
     ["the way up is told apart", "[+[++", [{ ...reps(8), ramp: true }, { ...load(40), ramp: true }, { sets: 3 }, reps(5), load(80)], ["ramp 1 x 8 @ 40 kg", "3 x 5 @ 80 kg"]],
     ["an aside is left out", "[+-", [{ sets: 3 }, reps(10), reps(20)], ["3 x 10"]],
