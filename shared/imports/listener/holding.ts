@@ -23,7 +23,7 @@ interface Sought {
 
 const FURTHEST = 6;
 /** Above this share a figure holds. */
-const ENOUGH = 0.65;
+const ENOUGH = 0.5;
 
 const baseOf = (kind: string): string => kind.replace(/^ramp /, "");
 

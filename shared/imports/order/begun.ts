@@ -8,7 +8,7 @@ import type { Begun, Speech } from "./speech";
 /** The exercises of a session: what each turn of the speaker turns to. */
 
 /** From this share on a name begins an exercise. */
-const STARTS = 0.6;
+const STARTS = 0.5;
 /** An exercise that nothing names is taken for one of the catalogue from this share on. */
 const SURE = 0.2;
 

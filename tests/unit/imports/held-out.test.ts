@@ -4,8 +4,8 @@ import { scoreTranscript } from "../../corpus/imports/score";
 
 describe("transcripts that no reader was made or trained on", () => {
   const home = new URL("../../corpus/imports/held-out/", import.meta.url).pathname;
-  const held = readdirSync(home).sort().map((name) => scoreTranscript(readFileSync(home + name, "utf8"), name));
-  const share = (part: (score: (typeof held)[number]) => number, whole: (score: (typeof held)[number]) => number): number => held.reduce((sum, score) => sum + part(score), 0) / held.reduce((sum, score) => sum + whole(score), 0);
+  const held = readdirSync(home).sort().map((name) => ({ name, ...scoreTranscript(readFileSync(home + name, "utf8"), name) }));
+  const sum = (part: (score: (typeof held)[number]) => number, group: typeof held): number => group.reduce((all, score) => all + part(score), 0);
 
   it("keep every word, and the pace within five percent", () => {
     expect(held.flatMap(({ lost }) => lost)).toEqual([]);
@@ -13,9 +13,10 @@ describe("transcripts that no reader was made or trained on", () => {
   });
 
   // The aim is nine of ten. What is reached stands in the corpus's README; this keeps it from sinking.
-  it("have no fewer set schemes right, and no fewer files in order, than were reached", () => {
-    expect(share(({ schemesRight }) => schemesRight, ({ schemes }) => schemes)).toBeGreaterThanOrEqual(0.775);
-    expect(share(({ orderRight }) => (orderRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.61);
-    expect(share(({ partsRight }) => (partsRight ? 1 : 0), () => 1)).toBeGreaterThanOrEqual(0.94);
+  it.each([["those of ten writers", /^[^r]/, 0.81, 0.64, 0.95], ["those like real videos", /^r/, 0.68, 0.15, 0.9]])("%s have no fewer set schemes right, and no fewer files in order, than were reached", (_, prefix, schemes, order, parts) => {
+    const group = held.filter(({ name }) => prefix.test(name));
+    expect(sum(({ schemesRight }) => schemesRight, group) / sum((score) => score.schemes, group)).toBeGreaterThanOrEqual(schemes);
+    expect(sum(({ orderRight }) => Number(orderRight), group) / group.length).toBeGreaterThanOrEqual(order);
+    expect(sum(({ partsRight }) => Number(partsRight), group) / group.length).toBeGreaterThanOrEqual(parts);
   });
 });
