@@ -25,28 +25,37 @@ function isForAll(statement: Ordered, lines: readonly TrueLine[], right: readonl
   return statement.says.restSeconds !== undefined && right.length > 0 && rests.size === 1 && lines.every(({ sets }) => sets === 1);
 }
 
+interface Way {
+  readonly worth: number;
+  readonly labels: readonly number[];
+}
+
 /** The places of figures in lines that are told one after the other, so that as many as can be find theirs. */
-function aligned(own: readonly Ordered[], lines: readonly TrueLine[]): number[] {
+function aligned(own: readonly Ordered[], lines: readonly TrueLine[]): readonly number[] {
   const right = own.map((statement) => lines.flatMap((line, at) => (isTrueOf(statement, [line]) ? [at] : [])));
   const forAll = own.map((statement, at) => isForAll(statement, lines, right[at] ?? []));
-  const known = new Map<string, { readonly worth: number; readonly labels: readonly number[] }>();
-  const from = (at: number, line: number, since: number): { readonly worth: number; readonly labels: readonly number[] } => {
+  const isToldAgain = (at: number, line: number, since: number): boolean =>
+    own.slice(0, at).some((other, place) => place >= since && kindOf(other) === kindOf(own[at] as Ordered) && right[place]?.includes(line) === true);
+  const known = new Map<string, Way>();
+  // The best way on from a figure, with a line open since another one.
+  const onFrom = (at: number, line: number, since: number): Way => {
     const statement = own[at];
     if (statement === undefined) return { worth: 0, labels: [] };
     const key = `${at} ${line} ${since}`;
     const found = known.get(key);
     if (found) return found;
-    const ways = forAll[at] ? [{ label: FOR_ALL, worth: 0, next: from(at + 1, line, since) }] : [
-      ...(right[at]?.includes(line) ? [{ label: GOES_ON, worth: own.some((other, o) => o >= since && o < at && kindOf(other) === kindOf(statement) && right[o]?.includes(line) === true) ? AGAIN : 1, next: from(at + 1, line, since) }] : []),
-      ...(right[at] ?? []).filter((other) => other > line).map((other) => ({ label: BEGINS, worth: 1 - UNTOLD * (other - line - 1) - (begins(statement) ? 0 : LED), next: from(at + 1, other, at) })),
-      { label: ASIDE, worth: 0, next: from(at + 1, line, since) },
+    const way = (label: number, worth: number, next: Way): Way => ({ worth: worth + next.worth, labels: [label, ...next.labels] });
+    const later = (right[at] ?? []).filter((other) => other > line);
+    const ways = forAll[at] ? [way(FOR_ALL, 0, onFrom(at + 1, line, since))] : [
+      ...(right[at]?.includes(line) ? [way(GOES_ON, isToldAgain(at, line, since) ? AGAIN : 1, onFrom(at + 1, line, since))] : []),
+      ...later.map((other) => way(BEGINS, 1 - UNTOLD * (other - line - 1) - (begins(statement) ? 0 : LED), onFrom(at + 1, other, at))),
+      way(ASIDE, 0, onFrom(at + 1, line, since)),
     ];
-    const best = ways.reduce((top, way) => (way.worth + way.next.worth > top.worth + top.next.worth ? way : top));
-    const out = { worth: best.worth + best.next.worth, labels: [best.label, ...best.next.labels] };
-    known.set(key, out);
-    return out;
+    const best = ways.reduce((top, each) => (each.worth > top.worth ? each : top));
+    known.set(key, best);
+    return best;
   };
-  return [...from(0, -1, 0).labels];
+  return onFrom(0, -1, 0).labels;
 }
 
 /** The figures of one exercise and where each belongs, told from the set lines of the head. */
