@@ -5,11 +5,10 @@ import { truthFor } from "../owners/training";
 import { isTrueOf } from "../owners/truth";
 import { hasWork, type Ordered } from "../schemes/compose";
 import { isOwn } from "../schemes/read-schemes";
+import type { Scheme } from "../../training";
 import type { Word } from "../types";
 import { ASIDE, BEGINS, FOR_ALL, GOES_ON } from "./assembly";
 import { featuresOf, stepsOf } from "./features";
-
-type TrueLine = TrueExercise["sets"][number]["scheme"];
 
 /** What a set consists of or is counted by; the rest, the tempo or the effort of a set does not begin one. */
 const begins = ({ says }: Ordered): boolean => hasWork(says) || says.sets !== undefined || says.load !== undefined;
@@ -18,7 +17,7 @@ const begins = ({ says }: Ordered): boolean => hasWork(says) || says.sets !== un
 const [AGAIN, UNTOLD, LED] = [0.6, 0.1, 0.3];
 
 /** Is a figure true of all lines: of each, counted over all, or the rest that is told between single sets? */
-function isForAll(statement: Ordered, lines: readonly TrueLine[], right: readonly number[]): boolean {
+function isForAll(statement: Ordered, lines: readonly Scheme[], right: readonly number[]): boolean {
   if (lines.length < 2) return false;
   if (right.length === lines.length || (right.length === 0 && statement.says.sets === lines.reduce((sum, { sets }) => sum + (sets ?? 0), 0))) return true;
   const rests = new Set(lines.flatMap(({ restSeconds }) => restSeconds ?? []));
@@ -31,7 +30,7 @@ interface Way {
 }
 
 /** The places of figures in lines that are told one after the other, so that as many as can be find theirs. */
-function aligned(own: readonly Ordered[], lines: readonly TrueLine[]): readonly number[] {
+function aligned(own: readonly Ordered[], lines: readonly Scheme[]): readonly number[] {
   const right = own.map((statement) => lines.flatMap((line, at) => (isTrueOf(statement, [line]) ? [at] : [])));
   const forAll = own.map((statement, at) => isForAll(statement, lines, right[at] ?? []));
   const isToldAgain = (at: number, line: number, since: number): boolean =>

@@ -164,7 +164,7 @@ export function assemble(statements: readonly Ordered[], places: readonly number
   }
   const single = working.length > 1 && working.every(({ says }) => says.sets === undefined);
   let last: Partial<Scheme> = hasWork(all) ? pickWork(all) : lentWork;
-  for (const line of working) {
+  for (const [at, line] of working.entries()) {
     // A line that tells only its weight has the work of the one before.
     const work = hasWork(line.says) ? pickWork(line.says) : last;
     last = work;
@@ -180,7 +180,7 @@ export function assemble(statements: readonly Ordered[], places: readonly number
       put(line, { ...rest, reps: line.ladder }, null);
       continue;
     }
-    const count = own ?? (working.length === 1 ? (total ?? lentSets ?? aloud) : single ? inTurn(total ?? lentSets, working.indexOf(line), working.length) : 1);
+    const count = own ?? (working.length === 1 ? (total ?? lentSets ?? aloud) : single ? inTurn(total ?? lentSets, at, working.length) : 1);
     put(line, scheme.reps !== undefined ? scheme : { ...scheme, sets: count ?? 1 }, count === undefined && scheme.reps === undefined ? uncounted : null);
   }
   return { sets, remarks };

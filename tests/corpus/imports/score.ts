@@ -122,32 +122,15 @@ const canonical = ({ role, text }: TrueSet): string => {
   return `${role} ${read.ok ? fieldsOf(read.scheme) : text}`;
 };
 
-interface OneSet {
-  readonly figures: string;
-  readonly rest: number | undefined;
-  /** Of a line of several sets. */
-  readonly isOfSeveral: boolean;
-}
-
 /** Set by set, so that "8/7/6" is the same as a line for each, and "2 x 10" as two lines. */
-function oneByOne(sets: readonly TrueSet[]): OneSet[] {
+function oneByOne(sets: readonly TrueSet[]): string[] {
   return sets.flatMap(({ role, text }) => {
     const read = parseSetLine(text);
-    if (!read.ok) return [{ figures: `${role} ${text}`, rest: undefined, isOfSeveral: false }];
-    const { sets: count = 1, reps, restSeconds: rest, ...set } = read.scheme;
+    if (!read.ok) return [`${role} ${text}`];
+    const { sets: count = 1, reps, ...set } = read.scheme;
     const each: Partial<Scheme>[] = reps ? reps.map((one) => ({ ...set, repsMin: one, repsMax: one })) : Array.from({ length: count }, () => set);
-    return each.map((scheme) => ({ figures: `${role} ${fieldsOf(scheme)}`, rest, isOfSeveral: each.length > 1 }));
+    return each.map((scheme) => `${role} ${fieldsOf(scheme)}`);
   });
-}
-
-/**
- * The same sets, each with its figures? A rest that is told between single sets is written to each, to the last or to all but the
- * last of them, as the writer likes; that of a line of several sets is that line's.
- */
-function isSame(is: readonly TrueSet[], should: readonly TrueSet[]): boolean {
-  const [heard, wanted] = [oneByOne(is), oneByOne(should)];
-  const rests = (sets: readonly OneSet[]): string => [...new Set(sets.flatMap(({ rest }) => rest ?? []))].join();
-  return heard.length === wanted.length && rests(heard) === rests(wanted) && wanted.every(({ figures, rest, isOfSeveral }, at) => figures === heard[at]?.figures && (!isOfSeveral || rest === heard[at]?.rest));
 }
 
 const shown = (sets: readonly TrueSet[]): string => sets.map(({ role, text }) => (role === "ramp-up" ? `ramp ${text}` : text)).join("; ") || "nothing";
@@ -195,7 +178,7 @@ export function scoreTranscript(file: string, name: string): Score {
     const heard = blocks[places[wanted.indexOf(named(exercise))] ?? -1]?.sets ?? [];
     const [is, should] = [heard.map(canonical), sets.map(canonical)];
     linesRight += should.filter((line) => is.includes(line)).length;
-    if (!isSame(heard, sets)) wrong.push(`${exercise}: wanted ${shown(sets)}, got ${shown(heard)}`);
+    if (oneByOne(heard).join() !== oneByOne(sets).join()) wrong.push(`${exercise}: wanted ${shown(sets)}, got ${shown(heard)}`);
   }
   const has = (kind: BlockKind): boolean => result.episode.blocks.some((block) => block.kind === kind);
   const partsRight = PARTS.every((kind) => truth.parts[kind] === undefined || (truth.parts[kind] === "yes") === has(kind));
