@@ -1,5 +1,6 @@
 import type { Candidate } from "../order/candidates";
 import { edgeOf } from "../learning/feature-names";
+import { keyOf } from "../names/lexicon";
 import { phrasedFields } from "../roles/features";
 import { phrasesAt, type Heard } from "../roles/hear";
 import { candidatesIn, figureOf, isFigure, isRange } from "../roles/stream";
@@ -38,9 +39,6 @@ export const isHeardAlone = (places: readonly number[], at: number, words: reado
 /** Words of names by their place in it; those of things to do and of others. */
 const MARK = { thing: 1, other: 4 } as const;
 
-/** The name of a candidate as the listener knows it: a catalogue id, or its words in quotes. */
-export const goalOf = ({ name }: Candidate): string => name.exercise?.id ?? `"${name.words.join(" ")}"`;
-
 /** What is listened to. */
 export interface Sounds {
   readonly words: readonly Word[];
@@ -59,7 +57,7 @@ export function inputsOf({ words, sentences, heard, candidates }: Sounds, figure
     const { from, to } = candidate.span;
     for (let at = from; at < Math.min(to, words.length); at += 1) {
       mark[at] = (candidate.isThing ? MARK.thing : MARK.other) + (at === from ? 0 : at === to - 1 ? 1 : 2);
-      name[at] = numbers.ids.get(goalOf(candidate)) ?? 1;
+      name[at] = numbers.ids.get(keyOf(candidate.name)) ?? 1;
     }
   }
   const field: Matrix = { rows: words.length, columns: listener.field.columns, values: new Float32Array(words.length * listener.field.columns) };

@@ -1,9 +1,9 @@
 import type { Candidate } from "../order/candidates";
 import { edgeOf } from "../learning/feature-names";
+import { keyOf } from "../names/lexicon";
 import { meaningOf, signsOf, type Listened } from "./listen";
 import { beside, rowAt, rowsOf } from "./matrix";
 import { softmax, through, twice } from "./network";
-import { goalOf } from "./inputs";
 
 /** What the speaker turns to. */
 
@@ -38,7 +38,7 @@ export function attended({ meaning, input, listener }: Listened, turn: number, u
 export interface Meant {
   /** The name that tells it best; null where none stands in reach. */
   readonly named: Candidate | null;
-  /** How likely each exercise is that the listener knows: its share of one, by its id; "?" is whatever else. */
+  /** How likely each exercise is that the listener knows: its share of one, by its key; "?" is whatever else. */
   readonly shares: ReadonlyMap<string, number>;
 }
 
@@ -51,13 +51,13 @@ export function meantAt(listened: Listened, candidates: readonly Candidate[], tu
   const pooled = attended(listened, turn, until);
   const scores = twice({ rows: 1, columns: pooled.length, values: pooled }, listener.goal).values;
   near.forEach((candidate, at) => {
-    const goal = listener.numbers.goals.get(goalOf(candidate)) ?? 0;
+    const goal = listener.numbers.goals.get(keyOf(candidate.name)) ?? 0;
     scores[goal] = (scores[goal] ?? 0) + Math.log1p(Math.exp(pointers[at] ?? 0));
   });
   const shares = softmax(scores);
   return { named: near[pointers.indexOf(Math.max(...pointers))] ?? null, shares: new Map([...listener.numbers.goals.keys()].map((id, at) => [id, shares[at] ?? 0])) };
 }
 
-/** The likeliest exercise of the catalogue. */
-export const likeliest = ({ shares }: Meant): { readonly id: string; readonly share: number } =>
-  [...shares].reduce((best, [id, share]) => (id !== "?" && share > best.share ? { id, share } : best), { id: "", share: 0 });
+/** The likeliest of the exercises that the listener knows, by its key. */
+export const likeliest = ({ shares }: Meant): { readonly key: string; readonly share: number } =>
+  [...shares].reduce((best, [key, share]) => (key !== "?" && share > best.share ? { key, share } : best), { key: "", share: 0 });

@@ -56,7 +56,8 @@ class Lists:
     def __init__(self, rows, vectors):
         self.words = ["", "?"] + often((w for row in rows for w in row["words"]), 3)
         names = [n["goal"] for row in rows for n in row["names"]] + [e["goal"] for row in rows for e in row["exercises"]]
-        self.ids = ["", "?"] + [name for name in often(names, 4) if not name.startswith('"')]
+        beyond = [e["goal"] for row in rows for e in row["exercises"] if e["goal"].startswith('"')]
+        self.ids = ["", "?"] + sorted([name for name in often(names, 4) if not name.startswith('"')] + often(beyond, 5))
         self.goals = self.ids[1:]
         self.classes = [""] + sorted({c for row in rows for c in row["classes"]})
         self.fields = often((f for row in rows for figure in row["figures"] for f in set(figure["fields"])), 8)

@@ -66,3 +66,20 @@ export const NAME_WORDS: ReadonlySet<string> = new Set(NAMES.flatMap(({ words })
 
 /** A name of an exercise of the catalogue. */
 export const nameById = (id: string): Name | null => NAMES.find(({ exercise }) => exercise?.id === id) ?? null;
+
+/** What an exercise is known by, in the catalogue or not: its id, or the words of its name in quotes. */
+export const keyOf = ({ exercise, words }: Pick<Name, "exercise" | "words">): string => exercise?.id ?? `"${words.join(" ")}"`;
+
+/** The key of an exercise by its id or by its title in quotes, whichever way the title is written. */
+export function keyOfTitle(title: string): string {
+  if (!title.startsWith('"')) return title;
+  const words = wordsOf(title.slice(1, -1));
+  return keyOf(NAMES.find((name) => name.words.join(" ") === words.join(" ")) ?? { exercise: null, words });
+}
+
+/** The name of a key; one that no name has is spelled as its words. */
+export function nameByKey(key: string): Name | null {
+  if (!key.startsWith('"')) return nameById(key);
+  const words = key.slice(1, -1);
+  return NAMES.find((name) => keyOf(name) === key) ?? nameOf(words, capital(words), null);
+}

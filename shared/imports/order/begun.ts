@@ -1,6 +1,6 @@
 import { likeliest, meantAt, type Meant } from "../listener/meant";
 import { startsHeard, type Listened } from "../listener/listen";
-import { nameById, type Name } from "../names/lexicon";
+import { nameByKey, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
 import { unnamed, type Candidate } from "./candidates";
 import type { Begun, Speech } from "./speech";
@@ -9,7 +9,7 @@ import type { Begun, Speech } from "./speech";
 
 /** From this share on a name begins an exercise. */
 const STARTS = 0.5;
-/** An exercise that nothing names is taken for one of the catalogue from this share on. */
+/** An exercise that nothing names is taken for one that is known from this share on. */
 const SURE = 0.2;
 
 /** A turn, and the name that was found to begin an exercise there; null where none was. */
@@ -50,8 +50,8 @@ const MEANT = 0.6;
 
 /** The name that counts: the one said, unless another exercise is heard more surely than all others together; none where nothing is sure. */
 function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name {
-  const { id, share } = likeliest(meant);
-  const heard = nameById(id);
+  const { key, share } = likeliest(meant);
+  const heard = key === "" ? null : nameByKey(key);
   if (said === null) return share > SURE && heard !== null ? heard : noName(begun);
   return heard !== null && !begun.has(heard.title) && share > MEANT ? heard : said;
 }

@@ -15,7 +15,9 @@ import { compose, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./extras";
 import { doneAloud } from "./aloud";
 import { pick, sameIn } from "./same";
-import { isRemark, type Statement } from "./statement";
+import { isRemark } from "./statement";
+import { unitOf } from "./unit";
+import { asUsual } from "./usual";
 
 /** A statement with the sentence it stands in. */
 export type PlacedStatement = Ordered;
@@ -36,18 +38,6 @@ function takenOver(words: readonly Word[], turned: Turned, until: number, read: 
 const inUnit = (statement: PlacedStatement, unit: "kg" | "lb"): PlacedStatement =>
   statement.remark === UNIT_NOT_SAID && statement.says.load ? { ...statement, says: { ...statement.says, load: { ...statement.says.load, unit } } } : statement;
 
-/** Weights that bars with plates of 45 pounds make, and hardly ever bars with plates of 20 kg. Common practice, no source. */
-const IN_POUNDS = new Set([45, 65, 95, 115, 135, 155, 165, 175, 185, 205, 225, 245, 275, 315, 365, 405]);
-
-/** The unit that is said more often, of whatever; pounds where none is said and the weights are those of pound plates. */
-export function unitOf(statements: readonly Statement[], words: readonly Word[]): "kg" | "lb" {
-  const said = (unit: RegExp): number => words.filter(({ plain }) => unit.test(plain)).length;
-  const [pounds, kilos] = [said(/(?:^|\d)(?:pounds?|pounders?|lbs?)$/), said(/(?:^|\d)(?:kilos?|kgs?|kilograms?)$/)];
-  if (pounds !== kilos) return pounds > kilos ? "lb" : "kg";
-  const loads = statements.flatMap(({ says }) => says.load?.value ?? []);
-  return loads.filter((value) => IN_POUNDS.has(value)).length > loads.length / 3 ? "lb" : "kg";
-}
-
 /** Statements from elsewhere, the nearest to the exercise's own time first. */
 function nearestFirst(statements: readonly PlacedStatement[], { turn }: Turned, until: number): PlacedStatement[] {
   const away = ({ from }: PlacedStatement): number => (from < turn ? turn - from : from >= until ? from - until : 0);
@@ -64,14 +54,6 @@ function joined(statements: readonly PlacedStatement[]): Partial<Scheme> {
 /** Is a figure an exercise's own: said in its time, or said elsewhere of it alone? */
 export const isOwn = ({ exercises, statements }: Scene, owners: readonly (readonly number[])[], at: number, place: number): boolean =>
   owners[at]?.includes(place) === true && (owners[at]?.length === 1 || homeOf(exercises, statements[at]?.from ?? 0) === place);
-
-/** Exercises that take one weight at a time, however many lie about. */
-const ONE_WEIGHT = /single[- ]arm|suitcase|landmine|one[- ]arm/i;
-
-const inOneHand = (statement: PlacedStatement): PlacedStatement => {
-  const { load } = statement.says;
-  return load?.perHand ? { ...statement, says: { ...statement.says, load: { value: load.value, unit: load.unit } } } : statement;
-};
 
 /** A band's own exercise needs no word of it. */
 const isInName = ({ says }: PlacedStatement, { exercise, title }: Part): boolean => says.load?.unit === "band" && (exercise?.equipment.includes("band") ?? /\bband/i.test(title));
@@ -92,10 +74,9 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place:
   const { part } = exercise;
   const isMine = (statement: PlacedStatement, at: number): boolean => isOwn(scene, owners, at, place) || (isRemark(statement) && owners[at]?.length === 0 && homeOf(scene.exercises, statement.from) === place);
   const others = scene.statements.filter((_, at) => owners[at]?.includes(place) === true && !isOwn(scene, owners, at, place));
-  const isOne = ONE_WEIGHT.test(part.exercise?.id ?? part.title);
   const isWeighted = part.exercise === null ? /kettlebell|dumbbell/i.test(part.title) : part.exercise.equipment.some((each) => WEIGHTS.has(each));
   const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(nearestFirst(others, exercise, until)) };
-  const own = scene.statements.filter(isMine).filter((statement) => !isInName(statement, part)).map(isOne ? inOneHand : (statement) => statement);
+  const own = scene.statements.filter(isMine).filter((statement) => !isInName(statement, part));
   // Where everything is done by the clock, what is counted aloud is no number of reps.
   const byClock = lent.seconds !== undefined && !own.some(({ says }) => says.sets !== undefined);
   return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent };
@@ -124,7 +105,7 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     // Single sets with weights of their own need no number.
     const isWeighed = figures.sets.filter(({ role, scheme }) => role === "working" && scheme.load !== undefined).length > 1;
     const isUncounted = lent.sets === undefined && work.sets === undefined && !isWeighed && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);
-    const read = part.pair !== null ? figures : agreed(figures, phrased(part), isUncounted);
+    const read = asUsual(part.pair !== null ? figures : agreed(figures, phrased(part), isUncounted), part);
     reads.set(part, read);
     schemes.push(read.sets.find(({ role }) => role === "working")?.scheme ?? null);
   });
