@@ -158,8 +158,8 @@ function joined(statements: readonly (Statement & { readonly place: number; read
     if (beside && field !== null && last.says[field] !== undefined) {
       const [first, second] = [last.says[field] ?? 0, statement.says[field] ?? 0];
       const minutes = MINUTES.test(tokens[last.place + 1]?.text ?? "");
-      // "Two minutes thirty" is a sum, "two to three minutes" a range whose longer end is taken.
-      const seconds = minutes && second < 60 ? first + second : Math.max(first, second);
+      // "Two minutes thirty" is a sum, "two to three minutes" a range whose shorter end is taken: so long is rested at least.
+      const seconds = minutes && second < 60 ? first + second : Math.min(first, second);
       out[out.length - 1] = { ...last, says: { [field]: seconds }, to: statement.to };
     } else out.push(statement);
   }

@@ -58,10 +58,13 @@ const BELLS: readonly Saying[] = [
 
 const BREAK = String.raw`(?:rest|rests|break|breaks|breather|recovery|recover|off|resting)`;
 
+/** A rest, or the shorter end of a range of rests: "two to three minutes". */
+const ranged = ({ low, time = "" }: Readonly<Record<string, string | undefined>>): Phrase =>
+  low === undefined ? extra({ restSeconds: secondsOf(time) ?? 0 }) : extra({ restSeconds: secondsOf(`${low} ${time.split(" ")[1]}`) ?? 0 }, "A range of rests was said; the shorter one was taken.");
+
 const RESTS: readonly Saying[] = [
-  { find: new RegExp(String.raw` (?<low>${N}) (?:to|or) (?<time>${TIME})(?: of| off| in)?(?: ${BREAK}| between)`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }, "A range of rests was said; the longer one was taken.") },
-  { find: new RegExp(String.raw` (?:rest|resting|rests|recover|break|recovery)(?: (?:for|is|of|period|periods|time|will|be|it's|here|today|between|sets|each|every|the|set|rounds|then|a|your|take|we're|taking|with|on|this))* (?:${N} (?:to|or) )?(?<time>${TIME})`, "g"), read: ({ time }, match) =>
-    extra({ restSeconds: secondsOf(time) ?? 0 }, / (?:to|or) \d\S* [sm]\w+$/.test(match[0]) ? "A range of rests was said; the longer one was taken." : null) },
+  { find: new RegExp(String.raw` (?<low>${N}) (?:to|or) (?<time>${TIME})(?: of| off| in)?(?: ${BREAK}| between)`, "g"), read: (groups) => ranged(groups) },
+  { find: new RegExp(String.raw` (?:rest|resting|rests|recover|break|recovery)(?: (?:for|is|of|period|periods|time|will|be|it's|here|today|between|sets|each|every|the|set|rounds|then|a|your|take|we're|taking|with|on|this))* (?:(?<low>${N}) (?:to|or) )?(?<time>${TIME})`, "g"), read: (groups) => ranged(groups) },
   { find: new RegExp(String.raw` (?<time>${TIME})(?: of| off| for| as| is| in| to)?(?: a| your| our| the| full)? (?:${BREAK}|between)(?! (?:(?:the )?(?:warm|exercises)|(?:you|we) go|the (?:floor|ground|rack|bench)))`, "g"), read: ({ time }) => extra({ restSeconds: secondsOf(time) ?? 0 }) },
   { find: new RegExp(String.raw` (?:take|taking|have|having|get|getting|give yourself|allow|allowing)(?: a| yourself)? (?<value>\d+) (?:(?:full|whole|good) )?(?<unit>seconds?|minutes?)(?= (?:\||and|before|off|because|here|then|this|today|now|$))`, "g"), read: ({ value, unit }) => {
     const seconds = secondsOf(`${value} ${unit}`);

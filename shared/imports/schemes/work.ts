@@ -18,8 +18,8 @@ function workOf(groups: Readonly<Record<string, string | undefined>>): Partial<S
   const { low, high, unit = "" } = groups;
   const from = number(low);
   const to = high === undefined ? from : number(high);
-  if (/^(?:sec|min)/.test(unit)) return timeOf(high ?? low, unit);
-  if (unit === "metres") return { meters: Math.max(from, to) };
+  if (/^(?:sec|min)/.test(unit)) return timeOf(low, unit);
+  if (unit === "metres") return { meters: Math.min(from, to) };
   if (unit === "calories" || !Number.isInteger(from) || !Number.isInteger(to) || from < 1 || to > 500 || to < from) return null;
   return { repsMin: from, repsMax: to };
 }
@@ -29,7 +29,7 @@ const timeOf = (figure: string | undefined, unit: string): Partial<Scheme> | nul
   return seconds === null || seconds <= 0 || seconds > 3600 ? null : { seconds };
 };
 
-const RANGED_TIME = "A range of working times was said; the longer one was taken.";
+const RANGED_TIME = "A range of working times was said; the shorter one was taken.";
 const remarkOf = ({ high, unit = "" }: Readonly<Record<string, string | undefined>>): string | null => (high !== undefined && /^(?:sec|min|met)/.test(unit) ? RANGED_TIME : null);
 
 function whole(sets: string | undefined, groups: Readonly<Record<string, string | undefined>>): Phrase | null {

@@ -21,7 +21,7 @@ describe("saidBy", () => {
     ["three/sets sets of eight/reps to ten/reps-high", [{ sets: 3 }, { repsMin: 8, repsMax: 10 }]],
     ["rest two/rest minutes", [{ restSeconds: 120 }]],
     ["rest two/rest", [{ restSeconds: 120 }]],
-    ["two/rest to three/rest minutes", [{ restSeconds: 180 }]],
+    ["two/rest to three/rest minutes", [{ restSeconds: 120 }]],
     ["two/rest minutes thirty/rest", [{ restSeconds: 150 }]],
     ["sixty/load pounds", [{ load: { value: 60, unit: "lb" } }]],
     ["the sixteens/load", [{ load: { value: 16, unit: "kg", perHand: true } }]],

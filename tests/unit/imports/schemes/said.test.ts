@@ -44,7 +44,7 @@ const SAID: readonly (readonly [string, string])[] = [
   ["three sets of ten on each leg", "3 x 10 each side"],
   ["ten per leg for three rounds", "3 x 10 each side"],
   ["twelve a side three sets", "3 x 12 each side"],
-  ["three sets of eight rest one to two minutes", "3 x 8, rest 2 min"],
+  ["three sets of eight rest one to two minutes", "3 x 8, rest 60 s"],
   ["three sets of eight with one or two reps in reserve", "3 x 8, RIR 2"],
   ["and last week i did three sets of eight at forty kilos today it's three sets of nine at forty kilos", "3 x 9 @ 40 kg"],
   ["three working sets of five at eighty kilos with three minutes rest", "3 x 5 @ 80 kg, rest 3 min"],
