@@ -49,8 +49,8 @@ export const takeSchema = z.object({
 });
 export type Take = z.output<typeof takeSchema>;
 
-/** What a take is of. `name` becomes the start of its file's name. */
-const takeOf = z.object({ file: episodeFileName, line: lineId, text: z.string().max(4000), name: z.string().max(120), planned: takeSeconds });
+/** What a take is of. `name` becomes the start of its file's name: a block, whose title may have 200 characters, and "line 2". */
+const takeOf = z.object({ file: episodeFileName, line: lineId, text: z.string().max(4000), name: z.string().max(300), planned: takeSeconds });
 const takesAnswer = z.union([z.object({ ok: z.literal(true), folder: z.string(), takes: z.array(takeSchema) }), problem]);
 const takeAnswer = z.union([z.object({ ok: z.literal(true), take: takeSchema }), problem]);
 

@@ -1,13 +1,15 @@
 import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import fc from "fast-check";
 import { beforeEach, describe, expect, it } from "vitest";
-import { bridge, type Take } from "../../shared/bridge";
-import { countingIds, demoEpisode } from "../../shared/episode";
+import { bridge, takeFileName, type Take } from "../../shared/bridge";
+import { countingIds, demoEpisode, emptyBlock, emptyEpisode, newLine } from "../../shared/episode";
 import { DEFAULT_PACE } from "../../shared/speech";
 import { nodeDisk, type Disk } from "../../electron/workspace/atomic-write";
 import { openWorkspace, type Workspace } from "../../electron/workspace";
-import { takeStem } from "../../electron/workspace/takes";
+import { linesToRead, takeName } from "../../renderer/read-through/lines";
+import { takeStem } from "../../electron/workspace/takes/take-name";
 import { temporaryFolder } from "./temporary-folder";
 
 const root = temporaryFolder();
@@ -149,6 +151,25 @@ describe("nothing leaves the library", () => {
 describe("a name for a take's file", () => {
   it.each([["3 Half-kneeling press, line 2", "3-half-kneeling-press-line-2"], ["Żółw öffnet", "żółw-öffnet"], ["", "line"], ["?!", "line"], ["x".repeat(300), "x".repeat(90)]])("from %j is %j", (name, stem) => {
     expect(takeStem(name)).toBe(stem);
+  });
+
+  it("keeps the line's number and whole characters however long the block's name is, in fewer bytes than any disk takes", () => {
+    fc.assert(fc.property(fc.string({ unit: "grapheme", maxLength: 200 }), fc.integer({ min: 1, max: 300 }), (title, number) => {
+      const stem = takeStem(`3 ${title} line ${number}`);
+      expect(stem.endsWith(`-line-${number}`)).toBe(true);
+      expect(Buffer.byteLength(stem)).toBeLessThanOrEqual(90);
+      expect(Buffer.from(stem).toString()).toBe(stem);
+      expect(takeFileName.safeParse(`${stem}-take-1000.wav`).success).toBe(true);
+    }));
+  });
+
+  it("of the longest title there can be, in letters of three bytes, is one this disk takes, with sound and tapped", async () => {
+    const longest = emptyBlock(newFolder, "exercise", { title: "深".repeat(200), lines: [newLine(newFolder, "say", "Sit."), newLine(newFolder, "say", "Stand.")] });
+    const [, second] = linesToRead(emptyEpisode(newFolder, { blocks: [longest] }), DEFAULT_PACE);
+    const name = takeName(second ?? expect.fail());
+    const request = bridge["takes:begin"].request.parse({ ...of, name, rate: RATE });
+    expect(good(await handlers["takes:begin"](request)).take.file).toBe(`1-${"深".repeat(27)}-line-2-take-1.wav`);
+    expect(bridge["takes:tap"].request.safeParse({ ...of, name, seconds: 1 }).success).toBe(true);
   });
 });
 

@@ -9,18 +9,13 @@ import { makeFolder } from "../make-folder";
 import { diskProblem, errorCode, problem, type Problem } from "../sentences";
 import { appendSamples, makeSoundFile, soundSeconds } from "./sound-file";
 import { readTakes, withTake, writeTakes } from "./take-list";
+import { takeStem } from "./take-name";
 
 const TAKES_FOLDER = "takes";
 /** What the names of episode files end in. */
 export const STEM_END = ".episode.json";
 /** Names tried before giving up on finding a free one. */
 const MAX_TRIES = 1000;
-
-/** What a take is of as the start of a file's name: letters, digits and hyphens. */
-export function takeStem(name: string): string {
-  const words = name.normalize("NFC").toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-+|-+$/g, "");
-  return words.slice(0, 90).replace(/-+$/, "") || "line";
-}
 
 /**
  * The takes of the library's episodes: plain WAV files and one list, in a folder of the episode's name beside it.
