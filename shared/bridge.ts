@@ -44,7 +44,7 @@ export const takeSchema = z.object({
   /** Seconds the engine had counted for the words. */
   planned: takeSeconds,
   at: z.iso.datetime(),
-  /** The take of its line that counts; the newest unless another was chosen. */
+  /** The take of its line that counts; the newest that was read to its end unless another was chosen. */
   chosen: z.boolean(),
 });
 export type Take = z.output<typeof takeSchema>;

@@ -72,12 +72,11 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
     return () => window.removeEventListener("beforeunload", warn);
   }, [unwritten]);
 
-  const forward = (): void => (isReading ? desk.next() : desk.start(phase === "done" ? 0 : at));
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
     const inControl = event.target instanceof HTMLElement && event.target.closest("button, input, select, summary") !== null;
     if (inControl && (event.key === " " || event.target instanceof HTMLSelectElement)) return;
-    if (FORWARD.has(event.key)) forward();
+    if (FORWARD.has(event.key)) desk.forward();
     else if (BACK.has(event.key) && isReading) desk.again();
     else return;
     event.preventDefault();
@@ -117,7 +116,7 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
             </>
           )}
           {microphone.state === "on" && <Tick label="go on by itself when I pause" checked={reading.goesOn} onChange={desk.setGoesOn} />}
-          <span className="second">{isReading ? "Space, page down or a pedal: next line. Page up: this line again." : "Space, page down or a pedal starts."}</span>
+          <span className="second">{isReading ? "Space, page down or a pedal: next line. Page up: this line again." : phase === "ready" && "Space, page down or a pedal starts."}</span>
         </div>
       </div>
       <PaceLearned desk={desk} lines={lines} />

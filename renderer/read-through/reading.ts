@@ -1,7 +1,8 @@
 import type { Api, Take } from "../../shared/bridge";
 import { createStore, type Store } from "../session/store";
 import { createHearing, levelOf } from "./hearing";
-import { takeName, type LineToRead } from "./lines";
+import { count } from "../words/count";
+import { takeName, takesOf, type LineToRead } from "./lines";
 import type { Listener, Microphone } from "./microphone";
 import { loudness, toSamples } from "./samples";
 import { createTakeWriter, type TakeEnd, type TakeWriter } from "./take-writer";
@@ -38,6 +39,8 @@ export interface ReadingDesk {
   readonly retake: (at: number) => void;
   /** A tap: this line is over. */
   readonly next: () => void;
+  /** The one press of a pedal: begins, goes on, and after the last line says that it was the last. */
+  readonly forward: () => void;
   /** The same line from its beginning; what was read of it stays a take. */
   readonly again: () => void;
   readonly stop: () => void;
@@ -142,6 +145,25 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     else patch({ phase: "done" });
   };
 
+  const stop = (): void => {
+    if (state.get().phase !== "reading") return;
+    end(false);
+    patch({ phase: "ready", isRetake: false });
+  };
+  const start = (at: number): void => {
+    stop();
+    patch({ message: null, isRetake: false });
+    begin(at);
+  };
+  const forward = (): void => {
+    const { at, phase, takes } = state.get();
+    if (phase === "reading") return next();
+    if (phase === "ready") return start(at);
+    // One press too many after the last line is easily made; it must not begin a take of the first.
+    const unread = lines.filter((line) => takesOf(takes, line).counts === null).length;
+    patch({ message: `That was the last line; ${unread === 0 ? "all are read" : `${count(unread, "line")} ${unread === 1 ? "is" : "are"} not read yet`}. To read more, choose a button or a line.` });
+  };
+
   const onSamples = (sound: Float32Array): void => {
     const { rms, peak } = loudness(sound);
     level = levelOf(rms, peak);
@@ -150,11 +172,6 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     if (phase !== "reading" || !writer) return;
     writer.push(toSamples(sound));
     if (goesOn && hearing.quietFor() >= PAUSE_ENDS && (hearing.span() ?? 0) >= ENOUGH * (lines[at]?.planned ?? 0)) next();
-  };
-  const stop = (): void => {
-    if (state.get().phase !== "reading") return;
-    end(false);
-    patch({ phase: "ready", isRetake: false });
   };
   const onGone = (sentence: string): void => {
     const { phase } = state.get();
@@ -194,17 +211,14 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
       patch({ microphone: { state: "off", name: "" } });
     },
     setGoesOn: (goesOn) => patch({ goesOn }),
-    start: (at) => {
-      stop();
-      patch({ message: null, isRetake: false });
-      begin(at);
-    },
+    start,
     retake: (at) => {
       stop();
       patch({ message: null, isRetake: true });
       begin(at);
     },
     next,
+    forward,
     again: () => {
       const { at, phase, isRetake } = state.get();
       if (phase !== "reading") return;

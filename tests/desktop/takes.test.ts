@@ -86,6 +86,51 @@ describe("a take with sound", () => {
     expect(readdirSync(folder()).filter((name) => name.endsWith(".wav"))).toHaveLength(3);
   });
 
+  const end = async ({ id }: Take, seconds: number | null): Promise<Take> => good(await handlers["takes:end"]({ file: FILE, take: id, seconds })).take;
+  const counted = async (): Promise<(readonly [number | null, boolean])[]> => (await takes()).map(({ seconds, chosen }) => [seconds, chosen]);
+
+  it.each([["broken off", null], ["power cut", "no end"], ["too short to hear", 0]] as const)("does not take the place of a measured one by being %s", async (_how, ending) => {
+    await end(await begin(), 1.2);
+    const again = await begin();
+    expect(await counted()).toEqual([[1.2, true], [null, false]]);
+    if (ending !== "no end") expect(await end(again, ending)).toMatchObject({ seconds: ending, chosen: false });
+    expect((await counted()).map(([, chosen]) => chosen)).toEqual([true, false]);
+  });
+
+  it("does not take the place of a tapped one either, and takes it when it is read to its end", async () => {
+    good(await handlers["takes:tap"]({ ...of, seconds: 2 }));
+    const again = await begin();
+    expect(await counted()).toEqual([[2, true], [null, false]]);
+    expect(await end(again, 1.4)).toMatchObject({ chosen: true });
+    expect(await counted()).toEqual([[2, false], [1.4, true]]);
+  });
+
+  it("whose end could only be noted later leaves a newer one in its place", async () => {
+    await end(await begin(), 1);
+    const late = await begin();
+    await end(await begin(), 3);
+    expect(await end(late, 2)).toMatchObject({ chosen: false });
+    expect(await counted()).toEqual([[1, false], [2, false], [3, true]]);
+  });
+
+  it("that counts and was measured goes on counting, or a newer measured one does, whatever comes after", async () => {
+    await fc.assert(fc.asyncProperty(fc.array(fc.oneof(fc.record({ end: fc.constantFrom(null, 0, 1, 2.5) }), fc.constant("power cut" as const), fc.record({ tap: fc.constantFrom(1, 2) })), { maxLength: 7 }), async (steps) => {
+      const line = newFolder().slice(-20);
+      let best: string | null = null;
+      for (const step of steps) {
+        if (step === "power cut") await begin({ line });
+        else if ("tap" in step) best = good(await handlers["takes:tap"]({ ...of, line, seconds: step.tap })).take.id;
+        else {
+          const { id } = await end(await begin({ line }), step.end);
+          if (step.end) best = id;
+        }
+      }
+      const chosen = (await takes()).filter((take) => take.line === line && take.chosen);
+      expect(chosen).toHaveLength(steps.length > 0 ? 1 : 0);
+      if (best !== null) expect(chosen[0]?.id).toBe(best);
+    }), { numRuns: 25 });
+  });
+
   it("keeps what was written when the disk fills up, and says so", async () => {
     const take = await begin();
     good(await handlers["takes:append"]({ file: FILE, take: take.id, after: 0, samples: samples(0, 80) }));

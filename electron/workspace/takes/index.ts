@@ -8,7 +8,7 @@ import { isInside, placeInLibrary } from "../library-paths";
 import { makeFolder } from "../make-folder";
 import { diskProblem, errorCode, problem, type Problem } from "../sentences";
 import { appendSamples, makeSoundFile, soundSeconds } from "./sound-file";
-import { readTakes, withTake, writeTakes } from "./take-list";
+import { countsAtItsEnd, countsAtOnce, readTakes, withTake, writeTakes } from "./take-list";
 import { takeStem } from "./take-name";
 
 const TAKES_FOLDER = "takes";
@@ -44,7 +44,7 @@ export class Takes {
       const open = await this.#openList(of.file);
       if (!open.ok) return open;
       const sound = await this.#freeName(open.folder, of.name, rate);
-      const take = { ...this.#newTake(of), file: sound, seconds: null, recorded: 0 };
+      const take = { ...this.#newTake(of), file: sound, seconds: null, recorded: 0, chosen: countsAtOnce(open.takes, of.line) };
       await writeTakes(open.folder, withTake(open.takes, take), this.disk);
       return { ok: true, take };
     });
@@ -65,7 +65,8 @@ export class Takes {
     return this.#inTurn("The take was recorded, but its length was not noted", async () => {
       const found = await this.#soundOf(file, id);
       if (!found.ok) return found;
-      const take = { ...found.take, seconds, recorded: (await soundSeconds(found.path)) ?? found.take.recorded };
+      const ended = { ...found.take, seconds, recorded: (await soundSeconds(found.path)) ?? found.take.recorded };
+      const take = { ...ended, chosen: countsAtItsEnd(found.takes, ended) };
       await writeTakes(found.folder, withTake(found.takes, take), this.disk);
       return { ok: true, take };
     });
@@ -75,7 +76,7 @@ export class Takes {
     return this.#inTurn("The take was not noted", async () => {
       const open = await this.#openList(of.file);
       if (!open.ok) return open;
-      const take = { ...this.#newTake(of), file: null, seconds, recorded: null };
+      const take = { ...this.#newTake(of), file: null, seconds, recorded: null, chosen: true };
       await writeTakes(open.folder, withTake(open.takes, take), this.disk);
       return { ok: true, take };
     });
@@ -104,8 +105,8 @@ export class Takes {
     });
   }
 
-  #newTake({ line, text, planned }: Request<"takes:tap"> | Omit<Request<"takes:begin">, "rate">): Omit<Take, "file" | "seconds" | "recorded"> {
-    return { id: randomUUID(), line, text, planned, at: this.now().toISOString(), chosen: true };
+  #newTake({ line, text, planned }: Request<"takes:tap"> | Omit<Request<"takes:begin">, "rate">): Omit<Take, "file" | "seconds" | "recorded" | "chosen"> {
+    return { id: randomUUID(), line, text, planned, at: this.now().toISOString() };
   }
 
   /** Takes that were broken off are as long as their sound. */

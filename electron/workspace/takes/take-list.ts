@@ -33,7 +33,18 @@ export async function writeTakes(folder: string, takes: readonly Take[], disk: D
   await writeAtomic(join(folder, LIST_NAME), Buffer.from(`${JSON.stringify(list, null, 2)}\n`, "utf8"), disk);
 }
 
-/** The list with `take` in it, counting for its line: put in the place of the one with its id, or at the end. */
+const isMeasured = (take: Take): boolean => take.seconds !== null && take.seconds > 0;
+
+/** Whether a take that is only now begun counts for its line: a measured one that counts is not given up for one that may be broken off. */
+export const countsAtOnce = (takes: readonly Take[], line: string): boolean => !takes.some((one) => one.line === line && one.chosen && isMeasured(one));
+
+/** Whether a take that has come to its end counts for its line: one that was measured does, unless a newer one already counts. */
+export function countsAtItsEnd(takes: readonly Take[], take: Take): boolean {
+  const newer = takes.slice(takes.findIndex(({ id }) => id === take.id) + 1);
+  return take.chosen || (isMeasured(take) && countsAtOnce(newer, take.line));
+}
+
+/** The list with `take` in it, in the place of the one with its id or at the end; a chosen one is the only one chosen of its line. */
 export function withTake(takes: readonly Take[], take: Take): Take[] {
   const others = takes.map((one) => (one.line === take.line && one.id !== take.id && take.chosen ? { ...one, chosen: false } : one));
   return others.some(({ id }) => id === take.id) ? others.map((one) => (one.id === take.id ? take : one)) : [...others, take];

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Api, Take } from "../../../../shared/bridge";
+import { countsAtItsEnd, countsAtOnce, withTake } from "../../../../electron/workspace/takes/take-list";
 import { createReading, type ReadingDesk } from "../../../../renderer/read-through/reading";
-import type { LineToRead } from "../../../../renderer/read-through/lines";
+import { takesOf, type LineToRead } from "../../../../renderer/read-through/lines";
 import type { Listener } from "../../../../renderer/read-through/microphone";
 
 const lines: LineToRead[] = ["Sit back.", "Stand up.", "Breathe out."].map((text, i) => ({ line: `l${i}`, text, block: "1 Opening", number: i + 1, planned: 1 }));
@@ -14,15 +15,16 @@ function desk(opens: "opens" | "refused" = "opens") {
   const takes: Take[] = [];
   const lengths = new Map<string, number>();
   const fails = { append: false };
-  const add = (line: string, text: string, fields: Partial<Take>): Take => {
-    const take: Take = { id: `t${++made}`, line, text, file: null, seconds: null, recorded: null, planned: 1, at: "2027-03-04T10:00:00.000Z", chosen: true, ...fields };
-    takes.push(take);
+  const keep = (take: Take): Take => {
+    takes.splice(0, takes.length, ...withTake(takes, take));
     return take;
   };
+  const add = (line: string, text: string, fields: Partial<Take>): Take =>
+    keep({ id: `t${++made}`, line, text, file: null, seconds: null, recorded: null, planned: 1, at: "2027-03-04T10:00:00.000Z", chosen: true, ...fields });
   const answers: Partial<Api> = {
     "takes:list": async () => ({ ok: true, folder: "/library/takes/a", takes: [] }),
     "takes:tap": async ({ line, text, seconds }) => ({ ok: true, take: add(line, text, { seconds }) }),
-    "takes:begin": async ({ line, text, name }) => ({ ok: true, take: add(line, text, { file: `${name}.wav` }) }),
+    "takes:begin": async ({ line, text, name }) => ({ ok: true, take: add(line, text, { file: `${name}.wav`, chosen: countsAtOnce(takes, line) }) }),
     "takes:append": async ({ take, after, samples }) => {
       if (fails.append) return { ok: false, code: "disk-full", message: "The disk is full." };
       lengths.set(take, after + Buffer.from(samples, "base64").length / 2);
@@ -30,7 +32,8 @@ function desk(opens: "opens" | "refused" = "opens") {
     },
     "takes:end": async ({ take: id, seconds }) => {
       const take = takes.find((one) => one.id === id) ?? expect.fail();
-      return { ok: true, take: Object.assign(take, { seconds, recorded: (lengths.get(id) ?? 0) / RATE }) };
+      const ended = { ...take, seconds, recorded: (lengths.get(id) ?? 0) / RATE };
+      return { ok: true, take: keep({ ...ended, chosen: countsAtItsEnd(takes, ended) }) };
     },
   };
   const made_: ReadingDesk = createReading({
@@ -67,6 +70,31 @@ describe("reading with taps", () => {
     await settle();
     expect(takes.map(({ line, seconds }) => [line, seconds])).toEqual([["l0", 1.2], ["l1", 2.5], ["l2", 0.9]]);
     expect(reading.state.get()).toMatchObject({ phase: "done" });
+  });
+
+  it("says after the last line that it was the last, and begins nothing however often the pedal is pressed", async () => {
+    const { desk: reading, pass, settle, takes } = desk();
+    for (let press = 0; press < 4; press++) {
+      reading.forward();
+      pass(1);
+    }
+    await settle();
+    for (let press = 0; press < 2; press++) reading.forward();
+    expect(reading.state.get()).toMatchObject({ phase: "done", message: "That was the last line; all are read. To read more, choose a button or a line." });
+    reading.stop();
+    await settle();
+    expect(takes.map(({ line }) => line)).toEqual(["l0", "l1", "l2"]);
+    reading.start(0);
+    expect(reading.state.get()).toMatchObject({ phase: "reading", at: 0, message: null });
+  });
+
+  it.each([[1, "1 line is"], [2, "2 lines are"]])("says after the last line that %d before it were left out", async (from, words) => {
+    const { desk: reading, settle } = desk();
+    reading.start(from);
+    for (let line = from; line < lines.length; line++) reading.next();
+    await settle();
+    reading.forward();
+    expect(reading.state.get().message).toBe(`That was the last line; ${words} not read yet. To read more, choose a button or a line.`);
   });
 
   it("reads one line again and keeps both takes; the newer counts", async () => {
@@ -108,6 +136,20 @@ describe("reading with the microphone", () => {
     reading.stop();
     await settle();
     expect(takes).toMatchObject([{ line: "l0", seconds: expect.closeTo(1.3) as number, recorded: 2.5 }, { line: "l1", seconds: null, recorded: 1 }]);
+  });
+
+  it("keeps a good take in its place while the line is read again, and when that is broken off", async () => {
+    const { desk: reading, hear, settle } = desk();
+    await reading.useMicrophone();
+    reading.retake(0);
+    hear(0.2, 1.2);
+    reading.next();
+    reading.retake(0);
+    hear(0.2, 0.4);
+    reading.stop();
+    await settle();
+    expect(reading.state.get().takes).toMatchObject([{ seconds: expect.closeTo(1.2) as number, chosen: true }, { seconds: null, chosen: false }]);
+    expect(takesOf(reading.state.get().takes, lines[0] ?? expect.fail()).counts?.seconds).toBeCloseTo(1.2);
   });
 
   it("goes on by itself after a pause, when asked to, and not in a breath", async () => {
