@@ -28,12 +28,12 @@ export function ReadThrough({ onClose }: { onClose: () => void }) {
     void made.load();
     return () => void made.close();
   }, [api, file, lines]);
-  // Sound that only this window holds is not left behind by one press.
-  const [warned, setWarned] = useState(0);
-  const leave = (): void => {
-    const unwritten = desk?.state.get().unwritten ?? 0;
-    if (unwritten > 0 && warned === 0) setWarned(unwritten);
-    else setOpen(false);
+  // Escape has closed the dialog before anything can be asked; a warning is a dialog opened anew.
+  const [warnings, setWarnings] = useState(0);
+  const leave = async (): Promise<void> => {
+    if (!open) return;
+    if (desk === null || (await desk.leave())) setOpen(false);
+    else setWarnings((before) => before + 1);
   };
   const [open, setOpen] = useState(true);
   // Runs after the dialog has closed, which gives the focus back.
@@ -41,8 +41,7 @@ export function ReadThrough({ onClose }: { onClose: () => void }) {
     if (!open) onClose();
   }, [open, onClose]);
   return (
-    <Dialog key={warned} open={open} title="Read it through" kind="read-through" onClose={leave}>
-      {warned > 0 && <p className="reading-message" role="alert">The sound of {count(warned, "take")} is not written yet. Write it again, or close once more to leave without it.</p>}
+    <Dialog key={warnings} open={open} title="Read it through" kind="read-through" onClose={() => void leave()}>
       {problem !== null && <p className="reading-message" role="alert">{problem}</p>}
       {desk ? <Desk desk={desk} lines={lines} /> : problem === null && <p className="soft">One moment.</p>}
     </Dialog>
@@ -54,7 +53,7 @@ const BACK = new Set(["PageUp", "ArrowUp", "ArrowLeft"]);
 
 function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[] }) {
   const reading = useSyncExternalStore(desk.state.subscribe, desk.state.get);
-  const { at, phase, microphone, message, unwritten } = reading;
+  const { at, phase, microphone, message, unwritten, warnedOf } = reading;
   const hand = useRef<HTMLDivElement>(null);
   const line = lines[at];
   const isReading = phase === "reading";
@@ -94,6 +93,7 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
   if (!line) return <p className="soft">There are no words to read yet.</p>;
   return (
     <div>
+      {warnedOf > 0 && <p className="reading-message" role="alert">The sound of {count(warnedOf, "take")} is not written yet. Write it again, or close once more to leave without it.</p>}
       <div className="hand" ref={hand} tabIndex={-1} aria-label="The line at hand">
         <MicrophoneRow desk={desk} />
         {message !== null && (

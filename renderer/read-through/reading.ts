@@ -23,6 +23,8 @@ export interface Reading {
   readonly message: string | null;
   /** Takes whose sound is in memory only. */
   readonly unwritten: number;
+  /** Takes that would be lost, of which the reader was told on leaving; 0 when there was nothing to tell. */
+  readonly warnedOf: number;
 }
 
 export interface ReadingDesk {
@@ -48,6 +50,8 @@ export interface ReadingDesk {
   readonly sound: (take: string) => Promise<string | null>;
   /** Writes again what could not be written. */
   readonly writeAgain: () => Promise<void>;
+  /** Stops, waits until what was read is written, and tells once of sound that would be lost. @returns whether it is time to close */
+  readonly leave: () => Promise<boolean>;
   readonly close: () => Promise<void>;
 }
 
@@ -66,20 +70,25 @@ const PAUSE_ENDS = 1.1;
 /** Said at least this share of the counted seconds before a pause may end the line. */
 const ENOUGH = 0.55;
 
+/** A reader who leaves waits at most this long for the disk. Milliseconds. */
+const PATIENCE = 5000;
+
 /** Carries a read-through: taps, the microphone, takes. Draws nothing. */
 export function createReading({ api, file, lines, openMicrophone, now }: DeskSetup): ReadingDesk {
   const state = createStore<Reading>({
-    at: 0, phase: "ready", isRetake: false, microphone: { state: "off", name: "" }, goesOn: false, takes: [], folder: null, message: null, unwritten: 0,
+    at: 0, phase: "ready", isRetake: false, microphone: { state: "off", name: "" }, goesOn: false, takes: [], folder: null, message: null, unwritten: 0, warnedOf: 0,
   });
   const patch = (change: Partial<Reading>): void => state.set({ ...state.get(), ...change });
   const hearing = createHearing();
   const broken = new Set<TakeWriter>();
+  const ending = new Set<TakeWriter>();
   const underWay = new Set<Promise<unknown>>();
   let microphone: Microphone | null = null;
   let writer: TakeWriter | null = null;
   let begunAt = 0;
   let level = levelOf(0, 0);
   let isClosed = false;
+  let leaving: Promise<boolean> | null = null;
 
   const withTake = (take: Take): void => {
     const { takes } = state.get();
@@ -93,11 +102,14 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
   };
 
   const closeTake = async (done: TakeWriter, end: Promise<TakeEnd>): Promise<void> => {
+    ending.add(done);
     const answer = await end;
+    ending.delete(done);
     if (answer.ok) {
       broken.delete(done);
       withTake(answer.take);
     } else broken.add(done);
+    if (broken.size + ending.size === 0) patch({ warnedOf: 0 });
     patch({ unwritten: broken.size, ...(answer.ok ? {} : { message: `${answer.sentence} The sound is still here in memory: try again before you leave.` }) });
   };
 
@@ -119,7 +131,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     if (microphone) {
       writer = createTakeWriter(api, { file, line: line.line, text: line.text, name: takeName(line), planned: line.planned, rate: microphone.rate }, (message) => patch({ message }));
     }
-    patch({ at, phase: "reading" });
+    patch({ at, phase: "reading", warnedOf: 0 });
   };
 
   /** Closes the take at hand. `isWhole`: the line was read to its end. */
@@ -172,6 +184,14 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     if (phase !== "reading" || !writer) return;
     writer.push(toSamples(sound));
     if (goesOn && hearing.quietFor() >= PAUSE_ENDS && (hearing.span() ?? 0) >= ENOUGH * (lines[at]?.planned ?? 0)) next();
+  };
+  const leave = async (): Promise<boolean> => {
+    stop();
+    await Promise.race([Promise.allSettled([...underWay]), new Promise((resolve) => setTimeout(resolve, PATIENCE))]);
+    const lost = new Set([...broken, ...ending]).size;
+    const isTold = state.get().warnedOf > 0;
+    patch({ warnedOf: lost });
+    return lost === 0 || isTold;
   };
   const onGone = (sentence: string): void => {
     const { phase } = state.get();
@@ -238,8 +258,15 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
       return null;
     },
     writeAgain: async () => {
-      patch({ message: null });
+      patch({ message: null, warnedOf: 0 });
       for (const one of [...broken]) await closeTake(one, one.again());
+    },
+    // A second press while the disk is waited for is no answer to a warning that nobody has seen yet.
+    leave: () => {
+      leaving ??= leave().finally(() => {
+        leaving = null;
+      });
+      return leaving;
     },
     close: async () => {
       isClosed = true;

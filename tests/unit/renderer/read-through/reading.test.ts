@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import type { Api, Take } from "../../../../shared/bridge";
 import { countsAtItsEnd, countsAtOnce, withTake } from "../../../../electron/workspace/takes/take-list";
 import { createReading, type ReadingDesk } from "../../../../renderer/read-through/reading";
@@ -14,7 +14,8 @@ function desk(opens: "opens" | "refused" = "opens") {
   let listener: Listener | null = null;
   const takes: Take[] = [];
   const lengths = new Map<string, number>();
-  const fails = { append: false };
+  /** `until`: the disk answers only then. */
+  const fails = { append: false, until: Promise.resolve() };
   const keep = (take: Take): Take => {
     takes.splice(0, takes.length, ...withTake(takes, take));
     return take;
@@ -26,6 +27,7 @@ function desk(opens: "opens" | "refused" = "opens") {
     "takes:tap": async ({ line, text, seconds }) => ({ ok: true, take: add(line, text, { seconds }) }),
     "takes:begin": async ({ line, text, name }) => ({ ok: true, take: add(line, text, { file: `${name}.wav`, chosen: countsAtOnce(takes, line) }) }),
     "takes:append": async ({ take, after, samples }) => {
+      await fails.until;
       if (fails.append) return { ok: false, code: "disk-full", message: "The disk is full." };
       lengths.set(take, after + Buffer.from(samples, "base64").length / 2);
       return { ok: true, samples: lengths.get(take) ?? 0 };
@@ -225,6 +227,57 @@ describe("what goes wrong", () => {
     await reading.writeAgain();
     expect(reading.state.get()).toMatchObject({ unwritten: 0, message: null });
     expect(takes[0]).toMatchObject({ seconds: expect.closeTo(1.5) as number, recorded: 1.5 });
+  });
+
+  it("leaving in the middle of a take that cannot be written warns of its sound, once, and again of the next", async () => {
+    const { desk: reading, hear, fails, settle, takes } = desk();
+    await reading.useMicrophone();
+    fails.append = true;
+    reading.start(0);
+    hear(0.2, 0.6);
+    expect(await reading.leave()).toBe(false);
+    expect(reading.state.get()).toMatchObject({ phase: "ready", unwritten: 1, warnedOf: 1 });
+    expect(await reading.leave()).toBe(true);
+
+    fails.append = false;
+    await reading.writeAgain();
+    expect(reading.state.get()).toMatchObject({ unwritten: 0, warnedOf: 0 });
+    expect(takes[0]).toMatchObject({ recorded: 0.6 });
+    fails.append = true;
+    reading.start(1);
+    hear(0.2, 0.5);
+    reading.stop();
+    await settle();
+    expect(await reading.leave()).toBe(false);
+    // Trying again in vain is no consent to lose it.
+    await reading.writeAgain();
+    expect(await reading.leave()).toBe(false);
+    fails.append = false;
+    await reading.writeAgain();
+    expect(await reading.leave()).toBe(true);
+    expect(takes).toMatchObject([{ recorded: 0.6 }, { recorded: 0.5 }]);
+  });
+
+  it("leaving waits for a take that is still being written, and warns when the disk takes too long", async () => {
+    const { desk: reading, hear, fails, settle, takes } = desk();
+    await reading.useMicrophone();
+    fails.until = new Promise((resolve) => setTimeout(resolve, 20));
+    reading.start(0);
+    hear(0.2, 0.6);
+    const [first, second] = [reading.leave(), reading.leave()];
+    expect([await first, await second]).toEqual([true, true]);
+    expect(takes).toMatchObject([{ recorded: 0.6 }]);
+
+    fails.until = new Promise(() => undefined);
+    reading.start(1);
+    hear(0.2, 0.6);
+    vi.useFakeTimers();
+    const answers = Promise.all([reading.leave(), reading.leave()]);
+    await vi.advanceTimersByTimeAsync(6000);
+    vi.useRealTimers();
+    expect(await answers).toEqual([false, false]);
+    await settle();
+    expect(reading.state.get()).toMatchObject({ warnedOf: 1 });
   });
 
   it("leaving in the middle of a take keeps what was recorded", async () => {
