@@ -190,7 +190,7 @@ function PaceLearned({ desk, lines }: { desk: ReadingDesk; lines: readonly LineT
   if (counted.length === 0) return null;
   const read = counted.reduce((sum, take) => sum + (take.seconds ?? 0), 0);
   const planned = lines.reduce((sum, line) => (takesOf(takes, line).counts ? sum + line.planned : sum), 0);
-  const learned = learnPace(counted, paceOf(episode, DEFAULT_PACE), new Date().toISOString());
+  const learned = learnPace(counted, takes, paceOf(episode, DEFAULT_PACE), new Date().toISOString());
   const isUsed = learned.ok && Math.abs(learned.voice.pace.syllablesPerSecond - pace.syllablesPerSecond) < 0.005;
   return (
     <div className="pace-learned">

@@ -1,6 +1,6 @@
 import type { Take, Voice } from "../../shared/bridge";
 import { blockName, linesOf, type Episode } from "../../shared/episode";
-import { fitPace, paceOf, speak, type Pace } from "../../shared/speech";
+import { fitPace, paceOf, ranOn, speak, type Pace } from "../../shared/speech";
 
 /** A say line to read. */
 export interface LineToRead {
@@ -38,18 +38,18 @@ const LEAST_SECONDS = 12;
 export type Learned = { readonly ok: true; readonly voice: Voice; readonly leftOut: number } | { readonly ok: false; readonly sentence: string };
 
 /**
- * The reader's own pace from the takes that count, in the order they were read.
+ * The reader's own pace from the takes that count.
+ * @param all - every take there is: a line's tap may have begun one that does not count
  * @param base - the usual pace, with the series' pronunciations
  * @param at - now, ISO
  */
-export function learnPace(takes: readonly Pick<Take, "text" | "seconds" | "file">[], base: Pace, at: string): Learned {
-  const read = takes.flatMap(({ text, seconds, file }) => (seconds !== null && seconds > 0 ? [{ text, seconds, isTapped: file === null }] : []));
+export function learnPace(counted: readonly Take[], all: readonly Take[], base: Pace, at: string): Learned {
+  const read = counted.flatMap((take) => (take.seconds !== null && take.seconds > 0 ? [{ text: take.text, seconds: take.seconds, withPause: ranOn(take, all) }] : []));
   const seconds = read.reduce((sum, one) => sum + one.seconds, 0);
   if (read.length < LEAST_LINES || seconds < LEAST_SECONDS) {
     return { ok: false, sentence: `Your pace is measured from ${LEAST_LINES} lines and ${LEAST_SECONDS} seconds on; so far ${read.length === 0 ? "nothing was" : `${read.length} ${read.length === 1 ? "line, " : "lines, "}${seconds.toFixed(1)} seconds were`} read.` };
   }
-  // From tap to tap the pause to the next line is in the seconds; the last tap comes right after the last word.
-  const fit = fitPace(read.map((one, i) => ({ text: one.text, seconds: one.seconds, withPause: one.isTapped && i < read.length - 1 })), base);
+  const fit = fitPace(read, base);
   if (!fit) return { ok: false, sentence: "These lengths cannot be speech at any pace: read some lines again." };
   const { syllablesPerSecond, commaSeconds, sentenceSeconds, breathSeconds } = fit.pace;
   return { ok: true, leftOut: fit.left, voice: { pace: { syllablesPerSecond, commaSeconds, sentenceSeconds, breathSeconds }, lines: fit.used, seconds, at } };

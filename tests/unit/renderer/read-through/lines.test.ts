@@ -25,33 +25,58 @@ describe("lines to read", () => {
 });
 
 describe("the pace learned", () => {
+  const atPace = (syllablesPerSecond: number) => slowedPace(DEFAULT_PACE, DEFAULT_PACE.syllablesPerSecond / syllablesPerSecond);
   /** The demo read at a pace, exactly. */
-  const readAt = (syllablesPerSecond: number): { text: string; seconds: number; file: string | null }[] =>
-    lines.map(({ text }) => ({ text, seconds: speak(text, slowedPace(DEFAULT_PACE, DEFAULT_PACE.syllablesPerSecond / syllablesPerSecond)).seconds, file: "x.wav" }));
+  const readAt = (syllablesPerSecond: number): Take[] =>
+    lines.map(({ line, text }, i) => take({ id: `t${i}`, line, text, seconds: speak(text, atPace(syllablesPerSecond)).seconds, file: "x.wav" }));
+  /** The same with taps: those of `alone` one by one, after a while, the others on and on from one tap. */
+  const tapAt = (syllablesPerSecond: number, alone: (line: number) => boolean): Take[] => {
+    const pace = atPace(syllablesPerSecond);
+    let clock = Date.parse(AT);
+    return readAt(syllablesPerSecond).map((one, i) => {
+      const seconds = (one.seconds ?? 0) + (alone(i) || i === lines.length - 1 ? 0 : (saidWords(one.text, pace).at(-1)?.pauseSeconds ?? 0));
+      clock += seconds * 1000 + (i > 0 && alone(i - 1) ? 5000 : 0);
+      return { ...one, file: null, seconds, at: new Date(clock).toISOString() };
+    });
+  };
+  const learn = (takes: readonly Take[]) => learnPace(takes, takes, DEFAULT_PACE, AT);
+  const rateOf = (takes: readonly Take[]): number => {
+    const learned = learn(takes);
+    return learned.ok ? learned.voice.pace.syllablesPerSecond : expect.fail(learned.sentence);
+  };
 
   it.each([2.9, 3.6, 4.8])("is found again from lines read at %d syllables a second", (rate) => {
-    const learned = learnPace(readAt(rate), DEFAULT_PACE, AT);
+    const learned = learn(readAt(rate));
     expect(learned).toMatchObject({ ok: true, leftOut: 0, voice: { lines: lines.length, at: AT } });
     expect(learned.ok && learned.voice.pace.syllablesPerSecond).toBeCloseTo(rate, 1);
   });
 
-  it("is the same from taps, in which the pause to the next line counts", () => {
-    const tapped = readAt(4.2).map((one, i, all) => ({ ...one, file: null, seconds: one.seconds + (i < all.length - 1 ? ((saidWords(one.text, DEFAULT_PACE).at(-1)?.pauseSeconds ?? 0) * 3.6) / 4.2 : 0) }));
-    const learned = learnPace(tapped, DEFAULT_PACE, AT);
-    expect(learned.ok && learned.voice.pace.syllablesPerSecond).toBeCloseTo(4.2, 2);
+  it.each([
+    ["read on and on", () => false],
+    ["read one by one", () => true],
+    ["read partly one by one", (line: number) => line % 3 === 0],
+  ])("is the same from taps of lines %s: the pause counts only where a tap began the next line", (_how, alone) => {
+    for (const rate of [3.6, 4.2]) expect(rateOf(tapAt(rate, alone))).toBeCloseTo(rate, 2);
+  });
+
+  it("knows the pause before a line whose take does not count", () => {
+    const all = tapAt(4, () => false);
+    const counted = all.filter((_, i) => i % 2 === 0);
+    const learned = learnPace(counted, all, DEFAULT_PACE, AT);
+    expect(learned.ok && learned.voice.pace.syllablesPerSecond).toBeCloseTo(4, 2);
   });
 
   it("leaves out a line with a long pause to think, and says so", () => {
-    const read = readAt(4).map((one, i) => (i === 2 ? { ...one, seconds: one.seconds * 2.5 } : one));
-    const learned = learnPace(read, DEFAULT_PACE, AT);
+    const read = readAt(4).map((one, i) => (i === 2 ? { ...one, seconds: (one.seconds ?? 0) * 2.5 } : one));
+    const learned = learn(read);
     expect(learned).toMatchObject({ ok: true, leftOut: 1 });
     expect(learned.ok && learned.voice.pace.syllablesPerSecond).toBeCloseTo(4, 1);
   });
 
   it("is not guessed from too little, or from what cannot be speech", () => {
-    expect(learnPace([], DEFAULT_PACE, AT)).toEqual({ ok: false, sentence: "Your pace is measured from 3 lines and 12 seconds on; so far nothing was read." });
-    expect(learnPace(readAt(4).slice(0, 2), DEFAULT_PACE, AT)).toMatchObject({ ok: false, sentence: expect.stringMatching(/so far 2 lines, [\d.]+ seconds were read\.$/) as string });
-    expect(learnPace(readAt(4).map((one) => ({ ...one, seconds: one.seconds * 30 })), DEFAULT_PACE, AT)).toMatchObject({ ok: false, sentence: expect.stringMatching(/^These lengths cannot be speech/) as string });
+    expect(learn([])).toEqual({ ok: false, sentence: "Your pace is measured from 3 lines and 12 seconds on; so far nothing was read." });
+    expect(learn(readAt(4).slice(0, 2))).toMatchObject({ ok: false, sentence: expect.stringMatching(/so far 2 lines, [\d.]+ seconds were read\.$/) as string });
+    expect(learn(readAt(4).map((one) => ({ ...one, seconds: (one.seconds ?? 0) * 30 })))).toMatchObject({ ok: false, sentence: expect.stringMatching(/^These lengths cannot be speech/) as string });
   });
 });
 
