@@ -1,7 +1,9 @@
-import { memo, useRef, useState, useSyncExternalStore } from "react";
+import { memo, useSyncExternalStore } from "react";
 import type { Take } from "../../shared/bridge";
 import { takesOf, type LineToRead } from "./lines";
+import type { Player } from "./player";
 import type { ReadingDesk } from "./reading";
+import { usePlayer } from "./use-player";
 
 /** "+0.8 s", "−1.2 s", "as planned": measured against planned. */
 export function difference(measured: number, planned: number): string {
@@ -19,30 +21,8 @@ function takeWords(take: Take, number: number, text: string): string {
 /** Every line with its planned and measured seconds and all its takes. */
 export function TakesTable({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[] }) {
   const { takes, folder, at, phase } = useSyncExternalStore(desk.state.subscribe, desk.state.get);
-  const player = useRef<HTMLAudioElement | null>(null);
-  const [playing, setPlaying] = useState<string | null>(null);
-  const quiet = (): void => {
-    player.current?.pause();
-    player.current = null;
-    setPlaying(null);
-  };
-  const listen = async (take: string): Promise<void> => {
-    quiet();
-    const base64 = await desk.sound(take);
-    if (base64 === null) return;
-    const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
-    const address = URL.createObjectURL(new Blob([bytes], { type: "audio/wav" }));
-    const sound = new Audio(address);
-    const over = (): void => {
-      URL.revokeObjectURL(address);
-      setPlaying((now) => (now === take ? null : now));
-    };
-    sound.addEventListener("ended", over);
-    sound.addEventListener("pause", over);
-    player.current = sound;
-    setPlaying(take);
-    await sound.play().catch(over);
-  };
+  const player = usePlayer(desk);
+  const playing = useSyncExternalStore(player.playing.subscribe, player.playing.get);
   const hasSound = takes.some(({ file }) => file !== null);
   return (
     <section className="takes" aria-label="Lines and takes">
@@ -53,7 +33,7 @@ export function TakesTable({ desk, lines }: { desk: ReadingDesk; lines: readonly
             {lines.map((line, i) => (
               <TakesRow
                 key={line.line} line={line} heading={lines[i - 1]?.block === line.block ? null : line.block} isHere={phase === "reading" && i === at} number={i + 1}
-                takes={takes} playing={playing} desk={desk} index={i} onListen={listen} onQuiet={quiet}
+                takes={takes} playing={playing} player={player} isReading={phase === "reading"} desk={desk} index={i}
               />
             ))}
           </tbody>
@@ -72,12 +52,12 @@ interface RowProps {
   readonly isHere: boolean;
   readonly takes: readonly Take[];
   readonly playing: string | null;
+  readonly player: Player;
+  readonly isReading: boolean;
   readonly desk: ReadingDesk;
-  readonly onListen: (take: string) => Promise<void>;
-  readonly onQuiet: () => void;
 }
 
-const TakesRow = memo(function TakesRow({ line, heading, number, index, isHere, takes, playing, desk, onListen, onQuiet }: RowProps) {
+const TakesRow = memo(function TakesRow({ line, heading, number, index, isHere, takes, playing, player, isReading, desk }: RowProps) {
   const { all, chosen, counts } = takesOf(takes, line);
   return (
     <>
@@ -96,8 +76,8 @@ const TakesRow = memo(function TakesRow({ line, heading, number, index, isHere, 
           )}
           <span className="takes-doings">
             {chosen !== null && chosen.file !== null && (playing === chosen.id
-              ? <button type="button" className="word-button" onClick={onQuiet}>Stop listening</button>
-              : <button type="button" className="word-button" aria-label={`Listen to line ${number}`} onClick={() => void onListen(chosen.id)}>Listen</button>)}
+              ? <button type="button" className="word-button" onClick={player.quiet}>Stop listening</button>
+              : <button type="button" className="word-button" aria-label={`Listen to line ${number}`} disabled={isReading} onClick={() => void player.listen(chosen.id)}>Listen</button>)}
             <button type="button" className="word-button" aria-label={`Read line ${number} ${all.length > 0 ? "again" : "alone"}`} onClick={() => desk.retake(index)}>{all.length > 0 ? "Read again" : "Read alone"}</button>
           </span>
         </td>
