@@ -135,6 +135,13 @@ function MicrophoneRow({ desk }: { desk: ReadingDesk }) {
       </div>
     );
   }
+  if (microphone.state === "muted") {
+    return (
+      <div className="microphone-row">
+        <p>{microphone.name} is muted; nothing is recorded. <button type="button" className="word-button" onClick={desk.dropMicrophone}>Go on without it</button></p>
+      </div>
+    );
+  }
   return (
     <div className="microphone-row">
       <p>

@@ -15,6 +15,8 @@ export interface Listener {
   readonly onSamples: (samples: Float32Array) => void;
   /** It was unplugged or taken away; a sentence. */
   readonly onGone: (sentence: string) => void;
+  /** It is there but gives no sound: switched off by the system or by its own button, or the computer slept. Or it gives sound again. */
+  readonly onMuted: (isMuted: boolean) => void;
 }
 
 /** The voice as it is: what calls need to sound clear would change its length and level. */
@@ -24,7 +26,7 @@ const AS_IT_IS: MediaTrackConstraints = { channelCount: 1, echoCancellation: fal
  * Opens the microphone. The sound stays on this computer: it goes to `onSamples` and nowhere else.
  * @returns the microphone, or a sentence why there is none
  */
-export async function openMicrophone({ onSamples, onGone }: Listener): Promise<{ ok: true; microphone: Microphone } | { ok: false; sentence: string }> {
+export async function openMicrophone({ onSamples, onGone, onMuted }: Listener): Promise<{ ok: true; microphone: Microphone } | { ok: false; sentence: string }> {
   const problem = (error: unknown): string => microphoneProblem(error, surroundings(navigator.userAgent));
   if (navigator.mediaDevices === undefined) return { ok: false, sentence: problem(new DOMException("", "NotFoundError")) };
   let stream: MediaStream | null = null;
@@ -47,6 +49,16 @@ export async function openMicrophone({ onSamples, onGone }: Listener): Promise<{
     track?.addEventListener("ended", () => {
       close();
       onGone("The microphone is gone: it was unplugged or taken away.");
+    });
+    track?.addEventListener("mute", () => onMuted(true));
+    track?.addEventListener("unmute", () => onMuted(false));
+    if (track?.muted) onMuted(true);
+    // A computer that goes to sleep, or another program that takes the sound, halts what brings it here.
+    const bringsSound = context;
+    bringsSound.addEventListener("statechange", () => {
+      if (bringsSound.state === "closed") return;
+      onMuted(bringsSound.state !== "running" || (track?.muted ?? false));
+      if (bringsSound.state === "suspended") void bringsSound.resume().catch(() => undefined);
     });
     return { ok: true, microphone: { name: track?.label || "Microphone", rate: context.sampleRate, close } };
   } catch (error) {

@@ -13,7 +13,8 @@ export interface Reading {
   readonly phase: "ready" | "reading" | "done";
   /** Only this line is read, then it stops. */
   readonly isRetake: boolean;
-  readonly microphone: { readonly state: "off" | "asking" | "on"; readonly name: string };
+  /** "muted": open, but the system or its own switch keeps its sound back. */
+  readonly microphone: { readonly state: "off" | "asking" | "on" | "muted"; readonly name: string };
   /** Goes on by itself after a pause; needs the microphone. */
   readonly goesOn: boolean;
   readonly takes: readonly Take[];
@@ -70,6 +71,9 @@ const PAUSE_ENDS = 1.1;
 /** Said at least this share of the counted seconds before a pause may end the line. */
 const ENOUGH = 0.55;
 
+/** Without a piece of sound for this long nothing is known of the loudness. Milliseconds. */
+const STALE = 500;
+const MUTED = "The microphone is muted: the system or a switch on it keeps its sound back.";
 /** A reader who leaves waits at most this long for the disk. Milliseconds. */
 const PATIENCE = 5000;
 
@@ -87,6 +91,8 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
   let writer: TakeWriter | null = null;
   let begunAt = 0;
   let level = levelOf(0, 0);
+  let heardAt = 0;
+  let isMuted = false;
   let isClosed = false;
   let leaving: Promise<boolean> | null = null;
 
@@ -126,6 +132,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
   const begin = (at: number): void => {
     const line = lines[at];
     if (!line) return;
+    if (state.get().microphone.state === "muted") return patch({ at, phase: "ready", isRetake: false, message: `${MUTED} Turn it on again, or go on without it.` });
     begunAt = now();
     hearing.begin();
     if (microphone) {
@@ -179,6 +186,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
   const onSamples = (sound: Float32Array): void => {
     const { rms, peak } = loudness(sound);
     level = levelOf(rms, peak);
+    heardAt = now();
     const { phase, goesOn, at } = state.get();
     hearing.add(rms, sound.length / (microphone?.rate ?? 48_000));
     if (phase !== "reading" || !writer) return;
@@ -193,19 +201,34 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     patch({ warnedOf: lost });
     return lost === 0 || isTold;
   };
-  const onGone = (sentence: string): void => {
-    const { phase } = state.get();
+  /** Stops what is recorded. @returns what became of it, as more of the sentence; "" when nothing was being recorded */
+  const breakOff = (): string => {
+    const isMidTake = state.get().phase === "reading" && writer !== null;
     const recorded = hearing.seconds();
-    const isMidTake = phase === "reading" && writer !== null;
-    microphone = null;
     level = levelOf(0, 0);
     stop();
-    patch({ microphone: { state: "off", name: "" }, message: isMidTake ? `${sentence} What was recorded of this line, ${recorded.toFixed(1)} s, is kept. Plug it in and read the line again, or go on with taps.` : `${sentence} Plug it in and try again, or go on with taps.` });
+    return isMidTake ? ` What was recorded of this line, ${recorded.toFixed(1)} s, is kept.` : "";
+  };
+  const onGone = (sentence: string): void => {
+    microphone = null;
+    const kept = breakOff();
+    patch({ microphone: { state: "off", name: "" }, message: `${sentence}${kept} Plug it in and ${kept === "" ? "try again" : "read the line again"}, or go on with taps.` });
+  };
+  const tellMuted = (name: string): void => {
+    const kept = breakOff();
+    patch({ microphone: { state: "muted", name }, message: `${MUTED}${kept} Turn it on again${kept === "" ? "" : " and read the line again"}, or go on without it.` });
+  };
+  const onMuted = (muted: boolean): void => {
+    const isChange = muted !== isMuted;
+    isMuted = muted;
+    if (!microphone || !isChange) return;
+    if (muted) tellMuted(microphone.name);
+    else patch({ microphone: { state: "on", name: microphone.name }, message: "The microphone is heard again." });
   };
 
   return {
     state,
-    moment: () => ({ ...level, seconds: state.get().phase === "reading" ? (writer ? hearing.seconds() : (now() - begunAt) / 1000) : 0 }),
+    moment: () => ({ ...(now() - heardAt > STALE ? levelOf(0, 0) : level), seconds: state.get().phase === "reading" ? (writer ? hearing.seconds() : (now() - begunAt) / 1000) : 0 }),
     load: async () => {
       try {
         const answer = await api["takes:list"]({ file });
@@ -217,11 +240,13 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     useMicrophone: async () => {
       if (state.get().microphone.state !== "off") return;
       patch({ microphone: { state: "asking", name: "" }, message: null });
-      const answer = await openMicrophone({ onSamples, onGone });
+      isMuted = false;
+      const answer = await openMicrophone({ onSamples, onGone, onMuted });
       if (!answer.ok) return patch({ microphone: { state: "off", name: "" }, message: answer.sentence });
       if (isClosed) return answer.microphone.close();
       microphone = answer.microphone;
       patch({ microphone: { state: "on", name: answer.microphone.name } });
+      if (isMuted) tellMuted(answer.microphone.name);
     },
     dropMicrophone: () => {
       stop();

@@ -9,7 +9,7 @@ const lines: LineToRead[] = ["Sit back.", "Stand up.", "Breathe out."].map((text
 const RATE = 1000;
 
 /** A desk over a host that keeps takes in memory, with hands on the clock and the microphone. */
-function desk(opens: "opens" | "refused" = "opens") {
+function desk(opens: "opens" | "opens muted" | "refused" = "opens") {
   let [now, made] = [0, 0];
   let listener: Listener | null = null;
   const takes: Take[] = [];
@@ -43,6 +43,7 @@ function desk(opens: "opens" | "refused" = "opens") {
     openMicrophone: async (hears) => {
       if (opens === "refused") return { ok: false, sentence: "The microphone was refused." };
       listener = hears;
+      if (opens === "opens muted") hears.onMuted(true);
       return { ok: true, microphone: { name: "Test microphone", rate: RATE, close: () => undefined } };
     },
   });
@@ -57,6 +58,7 @@ function desk(opens: "opens" | "refused" = "opens") {
       }
     },
     unplug: (): void => listener?.onGone("The microphone is gone: it was unplugged or taken away."),
+    mute: (isMuted: boolean): void => listener?.onMuted(isMuted),
     settle: (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 5)),
   };
 }
@@ -211,6 +213,53 @@ describe("what goes wrong", () => {
     reading.next();
     await settle();
     expect(takes[1]).toMatchObject({ seconds: 2, file: null });
+  });
+
+  it("a microphone muted in the middle of a take keeps what was recorded, says so, and records nothing until it is heard again", async () => {
+    const { desk: reading, hear, mute, settle, takes } = desk();
+    await reading.useMicrophone();
+    reading.start(0);
+    hear(0.2, 1.7);
+    mute(true);
+    await settle();
+    expect(takes).toMatchObject([{ line: "l0", seconds: null, recorded: 1.7 }]);
+    expect(reading.state.get()).toMatchObject({
+      phase: "ready", at: 0, microphone: { state: "muted", name: "Test microphone" },
+      message: "The microphone is muted: the system or a switch on it keeps its sound back. What was recorded of this line, 1.7 s, is kept. Turn it on again and read the line again, or go on without it.",
+    });
+    expect(reading.moment()).toMatchObject({ share: 0, word: "silent" });
+    reading.forward();
+    reading.retake(1);
+    expect(reading.state.get()).toMatchObject({ phase: "ready", at: 1, isRetake: false, message: "The microphone is muted: the system or a switch on it keeps its sound back. Turn it on again, or go on without it." });
+    mute(false);
+    expect(reading.state.get()).toMatchObject({ microphone: { state: "on" }, message: "The microphone is heard again." });
+    reading.start(0);
+    hear(0.2, 1);
+    reading.next();
+    await settle();
+    expect(takes[1]).toMatchObject({ line: "l0", seconds: expect.closeTo(1) as number, chosen: true });
+  });
+
+  it("a microphone that is muted when it is opened says so, and taps still work without it", async () => {
+    const { desk: reading, pass, settle, takes } = desk("opens muted");
+    await reading.useMicrophone();
+    expect(reading.state.get()).toMatchObject({ microphone: { state: "muted" }, message: "The microphone is muted: the system or a switch on it keeps its sound back. Turn it on again, or go on without it." });
+    reading.dropMicrophone();
+    reading.start(0);
+    pass(1);
+    reading.next();
+    await settle();
+    expect(takes).toMatchObject([{ seconds: 1, file: null }]);
+  });
+
+  it("the loudness is that of now: without a piece of sound for half a second it is none", async () => {
+    const { desk: reading, hear, pass } = desk();
+    await reading.useMicrophone();
+    hear(0.1, 0.2);
+    pass(0.4);
+    expect(reading.moment()).toMatchObject({ word: "good" });
+    pass(0.2);
+    expect(reading.moment()).toMatchObject({ share: 0, word: "silent" });
   });
 
   it("a full disk leaves the sound in memory until it can be written", async () => {
