@@ -1,5 +1,5 @@
 import { randomUUID } from "node:crypto";
-import { mkdir, open, readdir, rename, rm, stat } from "node:fs/promises";
+import { copyFile, mkdir, open, readdir, rename, rm, stat } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import { setTimeout } from "node:timers/promises";
 import { errorCode } from "./sentences";
@@ -10,9 +10,10 @@ export interface Disk {
   readonly rename: typeof rename;
   readonly rm: typeof rm;
   readonly mkdir: typeof mkdir;
+  readonly copyFile: typeof copyFile;
 }
 
-export const nodeDisk: Disk = { open, rename, rm, mkdir };
+export const nodeDisk: Disk = { open, rename, rm, mkdir, copyFile };
 
 const LEFTOVER = /^\.saving-[0-9a-f-]{36}\.tmp$/;
 const HOUR_MS = 3_600_000;

@@ -77,7 +77,13 @@ export function openWorkspace(setup: WorkspaceSetup): Workspace {
     "app:about": async () => ({ version: setup.version, window: setup.window, library, start: setup.start }),
     "library:list": () => episodes.list(),
     "episode:open": ({ file }) => episodes.open(file),
-    "episode:save": (request) => episodes.save(request),
+    "episode:save": async (request) => {
+      const before = episodes.stemOf(request.episode);
+      const answer = await episodes.save(request);
+      // The same episode in a new file, as after another program changed the old one.
+      if (answer.ok && request.basedOn === null && before !== null) await takes.carryOver(`${before}${STEM_END}`, request.file);
+      return answer;
+    },
     "episode:history": ({ file }) => episodes.history(file),
     "episode:older": ({ file, state }) => episodes.older(file, state),
     "papers:export": async ({ job, episode, documents, paper, units }) => {

@@ -1,6 +1,6 @@
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, symlinkSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { join, sep } from "node:path";
 import fc from "fast-check";
 import { beforeEach, describe, expect, it } from "vitest";
 import { bridge, takeFileName, type Take } from "../../shared/bridge";
@@ -147,6 +147,104 @@ describe("a tapped take", () => {
     expect(take).toMatchObject({ file: null, seconds: 2.5, recorded: null, planned: 1.2, text: "Stand tall." });
     expect(await handlers["takes:sound"]({ file: FILE, take: take.id })).toMatchObject({ ok: false, message: "This take was tapped; it has no sound." });
     expect(await handlers["takes:append"]({ file: FILE, take: take.id, after: 0, samples: "" })).toMatchObject({ ok: false });
+  });
+});
+
+describe("an episode saved as a new file", () => {
+  const NEW = "week-7-2.episode.json";
+  const newTakes = (): string => join(library, "takes", "week-7-2");
+  const wavs = (folder: string): string[] => readdirSync(folder).filter((name) => name.endsWith(".wav")).sort();
+  const saveAs = async (file: string) => good(await handlers["episode:save"]({ file, episode: demoEpisode, basedOn: null }));
+  const listOf = async (file: string): Promise<Take[]> => good(await handlers["takes:list"]({ file })).takes;
+  /** A recorded take, one of another line, and a tapped one. */
+  const read = async (): Promise<Take[]> => {
+    for (const [line, seconds] of [["l1", 0.1], ["l1", null], ["l2", 0.1]] as const) {
+      const { id } = await begin({ line, name: `3 Goblet squat line ${line.slice(1)}` });
+      good(await handlers["takes:append"]({ file: FILE, take: id, after: 0, samples: samples(seconds === null ? 7 : 1, 800) }));
+      good(await handlers["takes:end"]({ file: FILE, take: id, seconds }));
+    }
+    good(await handlers["takes:tap"]({ ...of, line: "l3", seconds: 2 }));
+    return takes();
+  };
+
+  it("has its takes with their sound, and the old file keeps its own", async () => {
+    const before = await read();
+    await saveAs(NEW);
+    expect(await listOf(NEW)).toEqual(before);
+    expect(await takes()).toEqual(before);
+    expect(wavs(newTakes())).toEqual(wavs(folder()));
+    for (const name of wavs(folder())) expect(readFileSync(join(newTakes(), name)).equals(readFileSync(join(folder(), name)))).toBe(true);
+    // From here on they are two.
+    good(await handlers["takes:tap"]({ ...of, file: NEW, seconds: 3 }));
+    expect(await takes()).toEqual(before);
+  });
+
+  it("brings none where none were noted, and none when it is only saved again or is another episode", async () => {
+    await saveAs(NEW);
+    expect(existsSync(newTakes())).toBe(false);
+    await read();
+    await saveAs(FILE);
+    good(await handlers["episode:save"]({ file: "other.episode.json", episode: { ...demoEpisode, id: "other" }, basedOn: null }));
+    expect(readdirSync(join(library, "takes"))).toEqual(["week-7"]);
+  });
+
+  it("replaces nothing that lies there already, and copies no take twice", async () => {
+    const before = await read();
+    mkdirSync(newTakes());
+    writeFileSync(join(newTakes(), "3-goblet-squat-line-1-take-1.wav"), "somebody's own");
+    await saveAs(NEW);
+    const after = await listOf(NEW);
+    expect(after.map(({ id, seconds, chosen }) => [id, seconds, chosen])).toEqual(before.map(({ id, seconds, chosen }) => [id, seconds, chosen]));
+    expect(after.map(({ file }) => file)).toEqual(["3-goblet-squat-line-1-take-2.wav", "3-goblet-squat-line-1-take-3.wav", "3-goblet-squat-line-2-take-1.wav", null]);
+    expect(readFileSync(join(newTakes(), "3-goblet-squat-line-1-take-1.wav"), "utf8")).toBe("somebody's own");
+    expect(good(await handlers["takes:sound"]({ file: NEW, take: before[0]?.id ?? "" })).base64).toBe(good(await handlers["takes:sound"]({ file: FILE, take: before[0]?.id ?? "" })).base64);
+    // Back and forth between two names.
+    for (const file of [FILE, NEW]) await saveAs(file);
+    expect(await listOf(NEW)).toEqual(after);
+    expect(await takes()).toEqual(before);
+  });
+
+  it.each([["its sound", "copyFile"], ["its list", "rename"]] as const)("without room for %s is saved all the same; the takes are told to be missing, nothing half is left, and they follow when there is room", async (_what, operation) => {
+    const before = await read();
+    let isFull = true;
+    let calls = 0;
+    const refuse = (path: string): boolean => isFull && path.includes(`takes${sep}`) && (operation === "rename" || ++calls > 1);
+    const full = Object.assign(new Error("ENOSPC"), { code: "ENOSPC" });
+    open({
+      ...nodeDisk,
+      copyFile: (from, to, mode) => (operation === "copyFile" && refuse(String(to)) ? Promise.reject(full) : nodeDisk.copyFile(from, to, mode)),
+      rename: (from, to) => (operation === "rename" && refuse(String(to)) ? Promise.reject(full) : nodeDisk.rename(from, to)),
+    });
+    good(await handlers["episode:open"]({ file: FILE }));
+    await saveAs(NEW);
+    calls = 0;
+    expect(await handlers["takes:list"]({ file: NEW })).toEqual({
+      ok: false, code: "disk-full",
+      message: `The takes of "${FILE}" were not copied to "${NEW}" and are still in ${folder()}: the disk is full. Free some space and try again.`,
+    });
+    expect(readdirSync(newTakes())).toEqual([]);
+    isFull = false;
+    expect(await listOf(NEW)).toEqual(before);
+    expect(wavs(newTakes())).toEqual(wavs(folder()));
+  });
+
+  it("from a list that cannot be read says so and leaves it", async () => {
+    await read();
+    writeFileSync(join(folder(), "takes.json"), "{");
+    await saveAs(NEW);
+    expect(await handlers["takes:list"]({ file: NEW })).toMatchObject({ ok: false, code: "damaged", message: expect.stringMatching(/^The takes of "week-7\.episode\.json" were not copied .+ cannot be read and is left as it is/) as string });
+    expect(readFileSync(join(folder(), "takes.json"), "utf8")).toBe("{");
+  });
+
+  it("brings no sound through a link, only what was measured", async () => {
+    const [first] = await read();
+    const outside = join(mkdtempSync(join(tmpdir(), "repwright-outside-")), "x.wav");
+    writeFileSync(outside, "mine");
+    rmSync(join(folder(), first?.file ?? ""));
+    symlinkSync(outside, join(folder(), first?.file ?? ""));
+    await saveAs(NEW);
+    expect((await listOf(NEW))[0]).toMatchObject({ id: first?.id, seconds: 0.1 });
+    expect(wavs(newTakes())).toEqual(["3-goblet-squat-line-1-take-2.wav", "3-goblet-squat-line-2-take-1.wav"]);
   });
 });
 

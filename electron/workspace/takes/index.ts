@@ -7,22 +7,23 @@ import type { Disk } from "../atomic-write";
 import { isInside, placeInLibrary } from "../library-paths";
 import { makeFolder } from "../make-folder";
 import { diskProblem, errorCode, problem, type Problem } from "../sentences";
+import { copyTakes } from "./copy-takes";
 import { appendSamples, makeSoundFile, soundSeconds } from "./sound-file";
 import { countsAtItsEnd, countsAtOnce, readTakes, withTake, writeTakes } from "./take-list";
-import { takeStem } from "./take-name";
+import { takeStem, underFreeName } from "./take-name";
 
 const TAKES_FOLDER = "takes";
 /** What the names of episode files end in. */
 export const STEM_END = ".episode.json";
-/** Names tried before giving up on finding a free one. */
-const MAX_TRIES = 1000;
 
 /**
  * The takes of the library's episodes: plain WAV files and one list, in a folder of the episode's name beside it.
- * Nothing here removes or replaces a sound file. One operation at a time, so a list is never written over.
+ * Nothing here removes or replaces a recording. One operation at a time, so a list is never written over.
  */
 export class Takes {
   #queue: Promise<unknown> = Promise.resolve();
+  /** Episode files whose takes are not all there yet, with the file they are to be copied from. */
+  readonly #uncopied = new Map<string, string>();
 
   constructor(
     readonly library: string,
@@ -32,6 +33,9 @@ export class Takes {
 
   list({ file }: Request<"takes:list">): Promise<Answer<"takes:list">> {
     return this.#inTurn("The takes could not be listed", async () => {
+      const from = this.#uncopied.get(file);
+      const copied = from === undefined ? { ok: true as const } : await this.#copy(from, file);
+      if (!copied.ok) return copied;
       const folder = await this.#folder(file);
       if (!folder.ok) return folder;
       const read = await readTakes(folder.path);
@@ -39,11 +43,23 @@ export class Takes {
     });
   }
 
+  /**
+   * The episode of one file lies in another one from now on: its takes are copied along, those of the first stay.
+   * What hinders that is told, and tried again, whenever the takes of the other one are asked for.
+   */
+  async carryOver(from: string, to: string): Promise<void> {
+    if (from === to) return;
+    await this.#inTurn("The takes were not copied", () => {
+      this.#uncopied.set(to, from);
+      return this.#copy(from, to);
+    });
+  }
+
   begin({ rate, ...of }: Request<"takes:begin">): Promise<Answer<"takes:begin">> {
     return this.#inTurn("The take was not begun", async () => {
       const open = await this.#openList(of.file);
       if (!open.ok) return open;
-      const sound = await this.#freeName(open.folder, of.name, rate);
+      const sound = await underFreeName(takeStem(of.name), (name) => makeSoundFile(join(open.folder, name), rate));
       const take = { ...this.#newTake(of), file: sound, seconds: null, recorded: 0, chosen: countsAtOnce(open.takes, of.line) };
       await writeTakes(open.folder, withTake(open.takes, take), this.disk);
       return { ok: true, take };
@@ -109,6 +125,21 @@ export class Takes {
     return { id: randomUUID(), line, text, planned, at: this.now().toISOString() };
   }
 
+  async #copy(from: string, to: string): Promise<{ ok: true } | Problem> {
+    const [source, target] = [await this.#folder(from), await this.#folder(to)];
+    if (!source.ok) return source;
+    if (!target.ok) return target;
+    const what = `The takes of "${from}" were not copied to "${to}" and are still in ${source.path}`;
+    try {
+      const copied = await copyTakes(source.path, target.path, this.disk);
+      if (!copied.ok) return problem(copied.code, `${what}. ${copied.message}`);
+      this.#uncopied.delete(to);
+      return copied;
+    } catch (error) {
+      return diskProblem(error, what);
+    }
+  }
+
   /** Takes that were broken off are as long as their sound. */
   #measured(folder: string, takes: readonly Take[]): Promise<Take[]> {
     return Promise.all(takes.map(async (take) => (take.file === null || take.seconds !== null ? take : { ...take, recorded: (await soundSeconds(join(folder, take.file))) ?? take.recorded })));
@@ -151,20 +182,6 @@ export class Takes {
     const found = await this.#take(file, id);
     if (!found.ok) return found;
     return found.take.file === null ? problem("missing", "This take was tapped; it has no sound.") : { ...found, path: join(found.folder, found.take.file) };
-  }
-
-  /** Makes the sound file under the first name that is free: "03-goblet-squat-line-1-take-2.wav". */
-  async #freeName(folder: string, name: string, rate: number): Promise<string> {
-    for (let number = 1; number <= MAX_TRIES; number++) {
-      const sound = `${takeStem(name)}-take-${number}.wav`;
-      try {
-        await makeSoundFile(join(folder, sound), rate);
-        return sound;
-      } catch (error) {
-        if (errorCode(error) !== "EEXIST") throw error;
-      }
-    }
-    throw new Error("there are a thousand takes of this line already");
   }
 
   /** What the system refuses comes back as a sentence that begins with `what`. */
