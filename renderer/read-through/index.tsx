@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState, useSyncExternalStore } from "react";
+import { useCallback, useEffect, useRef, useState, useSyncExternalStore } from "react";
 import { DEFAULT_PACE, paceOf } from "../../shared/speech";
 import { Dialog } from "../dialog/dialog";
 import { Tick } from "../fields/choice";
@@ -9,6 +9,7 @@ import { LineAtHand } from "./line-at-hand";
 import { learnPace, linesToRead, takesOf, type LineToRead } from "./lines";
 import { openMicrophone } from "./microphone";
 import { createReading, type ReadingDesk } from "./reading";
+import { readingKey } from "./reading-keys";
 import { TakesTable } from "./takes-table";
 import { usePlaceForTakes } from "./use-place-for-takes";
 import "./read-through.css";
@@ -48,9 +49,6 @@ export function ReadThrough({ onClose }: { onClose: () => void }) {
   );
 }
 
-const FORWARD = new Set([" ", "PageDown", "ArrowDown", "ArrowRight"]);
-const BACK = new Set(["PageUp", "ArrowUp", "ArrowLeft"]);
-
 function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[] }) {
   const reading = useSyncExternalStore(desk.state.subscribe, desk.state.get);
   const { at, phase, microphone, message, unwritten, warnedOf } = reading;
@@ -60,10 +58,16 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
   const firstUnread = lines.findIndex((one) => takesOf(reading.takes, one).counts === null);
 
   // The buttons change with the phase; the keys must go on reaching the desk, and the words to read be in sight.
-  useEffect(() => {
+  const toHand = useCallback((): void => {
     hand.current?.focus({ preventScroll: true });
     hand.current?.scrollIntoView({ block: "start" });
-  }, [phase, reading.isRetake]);
+  }, []);
+  useEffect(toHand, [toHand, phase, reading.isRetake]);
+  // From one line read alone to another nothing of that changes, and in the table the keys are the table's.
+  const retake = useCallback((index: number): void => {
+    desk.retake(index);
+    toHand();
+  }, [desk, toHand]);
   useEffect(() => {
     if (unwritten === 0) return;
     const warn = (event: BeforeUnloadEvent): void => event.preventDefault();
@@ -72,11 +76,10 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
   }, [unwritten]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.metaKey || event.altKey || event.repeat) return;
-    const inControl = event.target instanceof HTMLElement && event.target.closest("button, input, select, summary") !== null;
-    if (inControl && (event.key === " " || event.target instanceof HTMLSelectElement)) return;
-    if (FORWARD.has(event.key)) desk.forward();
-    else if (BACK.has(event.key) && isReading) desk.again();
+    const focused = event.target instanceof Element ? event.target : null;
+    const way = readingKey(event, (selector) => focused !== null && focused.closest(selector) !== null);
+    if (way === "forward") desk.forward();
+    else if (way === "back" && isReading) desk.again();
     else return;
     event.preventDefault();
   };
@@ -120,7 +123,7 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
         </div>
       </div>
       <PaceLearned desk={desk} lines={lines} />
-      <TakesTable desk={desk} lines={lines} />
+      <TakesTable desk={desk} lines={lines} onRetake={retake} />
     </div>
   );
 }

@@ -19,7 +19,7 @@ function takeWords(take: Take, number: number, text: string): string {
 }
 
 /** Every line with its planned and measured seconds and all its takes. */
-export function TakesTable({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[] }) {
+export function TakesTable({ desk, lines, onRetake }: { desk: ReadingDesk; lines: readonly LineToRead[]; onRetake: (index: number) => void }) {
   const { takes, folder, at, phase } = useSyncExternalStore(desk.state.subscribe, desk.state.get);
   const player = usePlayer(desk);
   const playing = useSyncExternalStore(player.playing.subscribe, player.playing.get);
@@ -33,7 +33,7 @@ export function TakesTable({ desk, lines }: { desk: ReadingDesk; lines: readonly
             {lines.map((line, i) => (
               <TakesRow
                 key={line.line} line={line} heading={lines[i - 1]?.block === line.block ? null : line.block} isHere={phase === "reading" && i === at} number={i + 1}
-                takes={takes} playing={playing} player={player} isReading={phase === "reading"} desk={desk} index={i}
+                takes={takes} playing={playing} player={player} isReading={phase === "reading"} desk={desk} index={i} onRetake={onRetake}
               />
             ))}
           </tbody>
@@ -55,9 +55,10 @@ interface RowProps {
   readonly player: Player;
   readonly isReading: boolean;
   readonly desk: ReadingDesk;
+  readonly onRetake: (index: number) => void;
 }
 
-const TakesRow = memo(function TakesRow({ line, heading, number, index, isHere, takes, playing, player, isReading, desk }: RowProps) {
+const TakesRow = memo(function TakesRow({ line, heading, number, index, isHere, takes, playing, player, isReading, desk, onRetake }: RowProps) {
   const { all, chosen, counts } = takesOf(takes, line);
   return (
     <>
@@ -78,7 +79,7 @@ const TakesRow = memo(function TakesRow({ line, heading, number, index, isHere, 
             {chosen !== null && chosen.file !== null && (playing === chosen.id
               ? <button type="button" className="word-button" onClick={player.quiet}>Stop listening</button>
               : <button type="button" className="word-button" aria-label={`Listen to line ${number}`} disabled={isReading} onClick={() => void player.listen(chosen.id)}>Listen</button>)}
-            <button type="button" className="word-button" aria-label={`Read line ${number} ${all.length > 0 ? "again" : "alone"}`} onClick={() => desk.retake(index)}>{all.length > 0 ? "Read again" : "Read alone"}</button>
+            <button type="button" className="word-button" aria-label={`Read line ${number} ${all.length > 0 ? "again" : "alone"}`} onClick={() => onRetake(index)}>{all.length > 0 ? "Read again" : "Read alone"}</button>
           </span>
         </td>
       </tr>

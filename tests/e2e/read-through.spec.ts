@@ -201,6 +201,186 @@ test("sound that could not be written is kept, said, and not left behind by one 
   await expect(dialog(page)).toHaveCount(0);
 });
 
+test("one press too many after the last line begins nothing, and says so", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  for (let press = 0; press < 5; press++) {
+    await page.keyboard.press("PageDown");
+    await page.waitForTimeout(300);
+  }
+  await expect(dialog(page).getByRole("button", { name: "Read it all again" })).toBeVisible();
+  await expect.poll(() => takesIn(library).length).toBe(4);
+  await page.keyboard.press("PageDown");
+  await expect(dialog(page).getByRole("alert")).toHaveText(/^That was the last line; all are read\./);
+  await expect(dialog(page).getByRole("button", { name: "Read it all again" })).toBeVisible();
+  expect(takesIn(library)).toHaveLength(4);
+});
+
+test("a line read again and broken off leaves the good take in its place", async ({ sheet: page, library, context, address }) => {
+  await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  await dialog(page).getByRole("button", { name: "Read line 1 alone" }).click();
+  await page.waitForTimeout(900);
+  await page.keyboard.press("PageDown");
+  await expect.poll(() => takesIn(library).length).toBe(1);
+  await record(page).click();
+  await expect(dialog(page).getByText(/^Recording with/)).toBeVisible();
+  await dialog(page).getByRole("button", { name: "Read line 1 again" }).click();
+  await page.waitForTimeout(900);
+  await dialog(page).getByRole("button", { name: "Stop" }).click();
+  await expect.poll(() => takesIn(library).map(({ chosen, recorded }) => [chosen, (recorded ?? 0) > 0.3])).toEqual([[true, false], [false, true]]);
+  await expect(dialog(page).getByRole("row", { name: /Sit back/ }).getByRole("cell").nth(1)).toHaveText(/^\d\.\d s$/);
+});
+
+test("a block with the longest name there can be is read and recorded", async ({ sheet: page, library, context, address }) => {
+  await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+  await openInSpeak(page, library, talkEpisode([["深".repeat(200), 12, LINES[0] ?? "", LINES[1] ?? ""]]));
+  await page.getByRole("button", { name: "Read it through" }).click();
+  await dialog(page).getByRole("button", { name: "Read line 2 alone" }).click();
+  await page.waitForTimeout(500);
+  await page.keyboard.press("PageDown");
+  await expect.poll(() => takesIn(library).length).toBe(1);
+  await record(page).click();
+  await expect(dialog(page).getByText(/^Recording with/)).toBeVisible();
+  await dialog(page).getByRole("button", { name: "Read line 2 again" }).click();
+  await page.waitForTimeout(900);
+  await page.keyboard.press("PageDown");
+  await expect.poll(() => takesIn(library).map(({ file }) => file)).toEqual([null, `1-${"深".repeat(27)}-line-2-take-1.wav`]);
+});
+
+test("closing in the middle of a take that cannot be written warns before its sound is lost", async ({ sheet: page, library, context, address }) => {
+  await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+  await openInSpeak(page, library, EPISODE);
+  mkdirSync(join(library, "takes", "talk"), { recursive: true });
+  const list = join(library, "takes", "talk", "takes.json");
+  writeFileSync(list, "{ damaged");
+  await openReading(page);
+  await record(page).click();
+  await expect(dialog(page).getByText(/^Recording with/)).toBeVisible();
+  await dialog(page).getByRole("button", { name: "Start reading" }).click();
+  await page.waitForTimeout(2000);
+  await page.keyboard.press("Escape");
+  await expect(dialog(page).getByText("The sound of 1 take is not written yet.")).toBeVisible();
+  writeFileSync(list, JSON.stringify({ format: "repwright-takes", version: 1, takes: [] }));
+  await dialog(page).getByRole("button", { name: "Write 1 take again" }).click();
+  await expect.poll(() => takesIn(library).map(({ recorded }) => (recorded ?? 0) > 1)).toEqual([true]);
+  await expect(dialog(page).getByText("is not written yet")).toHaveCount(0);
+  // A second failure is told like the first.
+  writeFileSync(list, "{ damaged");
+  await dialog(page).getByRole("button", { name: "Read line 2 alone" }).click();
+  await page.waitForTimeout(1500);
+  await page.keyboard.press("Escape");
+  await expect(dialog(page).getByText("The sound of 1 take is not written yet.")).toBeVisible();
+  await page.keyboard.press("Escape");
+  await expect(dialog(page)).toHaveCount(0);
+});
+
+test("a take that is listened to falls silent when reading begins and when the read-through closes", async ({ sheet: page, library, context, address }) => {
+  await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+  await page.addInitScript(() => {
+    const heard: HTMLAudioElement[] = [];
+    const play = HTMLAudioElement.prototype.play;
+    HTMLAudioElement.prototype.play = function (this: HTMLAudioElement) {
+      heard.push(this);
+      return play.call(this);
+    };
+    Object.assign(window, { soundsHeard: () => heard.filter((one) => !one.paused).length, soundsStarted: () => heard.length });
+  });
+  await page.reload();
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  await record(page).click();
+  await expect(dialog(page).getByText(/^Recording with/)).toBeVisible();
+  for (const line of [1, 2]) {
+    await dialog(page).getByRole("button", { name: `Read line ${line} alone` }).click();
+    await page.waitForTimeout(4000);
+    await page.keyboard.press("PageDown");
+    await expect(dialog(page).getByRole("button", { name: `Listen to line ${line}` })).toBeEnabled();
+  }
+  const heard = () => page.evaluate(() => (window as unknown as { soundsHeard: () => number }).soundsHeard());
+  const started = () => page.evaluate(() => (window as unknown as { soundsStarted: () => number }).soundsStarted());
+
+  // Two pressed in one go: only the second is ever heard.
+  await page.evaluate(() => document.querySelectorAll<HTMLButtonElement>("[aria-label^='Listen to line']").forEach((button) => button.click()));
+  await expect.poll(heard).toBe(1);
+  expect(await started()).toBe(1);
+  await dialog(page).getByRole("button", { name: "Read line 3 alone" }).click();
+  await expect(dialog(page).getByRole("button", { name: "Done" })).toBeVisible();
+  expect(await heard()).toBe(0);
+  await expect(dialog(page).getByRole("button", { name: "Listen to line 1" })).toBeDisabled();
+  await dialog(page).getByRole("button", { name: "Stop" }).click();
+  await dialog(page).getByRole("button", { name: "Listen to line 1" }).click();
+  await expect.poll(heard).toBe(1);
+  await page.keyboard.press("Escape");
+  await expect(dialog(page)).toHaveCount(0);
+  await expect.poll(heard).toBe(0);
+});
+
+test("a microphone muted by the system in the middle of a take is told, and heard again", async ({ sheet: page, library, context, address }) => {
+  await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  await page.evaluate(() => {
+    const open = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
+    navigator.mediaDevices.getUserMedia = async (wants) => {
+      const stream = await open(wants);
+      Object.assign(window, { tell: (what: string) => stream.getTracks().forEach((track) => track.dispatchEvent(new Event(what))) });
+      return stream;
+    };
+  });
+  const tell = (what: "mute" | "unmute") => page.evaluate((event) => (window as unknown as { tell: (what: string) => void }).tell(event), what);
+  await record(page).click();
+  await expect(dialog(page).getByText(/^Recording with/)).toBeVisible();
+  await dialog(page).getByRole("button", { name: "Start reading" }).click();
+  await page.waitForTimeout(2000);
+  await tell("mute");
+  await expect(dialog(page).getByRole("alert")).toHaveText(/^The microphone is muted: .+ What was recorded of this line, \d\.\d s, is kept\./);
+  await expect(dialog(page).getByText(/ is muted; nothing is recorded\./)).toBeVisible();
+  await expect(dialog(page).getByRole("meter")).toHaveCount(0);
+  await expect.poll(() => takesIn(library)[0]?.recorded ?? 0).toBeGreaterThan(1.3);
+  await page.keyboard.press("PageDown");
+  await expect(dialog(page).getByRole("button", { name: "Start reading" })).toBeVisible();
+  await tell("unmute");
+  await expect(dialog(page).getByText(/^Recording with/)).toBeVisible();
+  await expect(dialog(page).getByRole("alert")).toHaveText(/^The microphone is heard again\./);
+  await page.keyboard.press("PageDown");
+  await expect(dialog(page).getByRole("button", { name: "Next line" })).toBeVisible();
+});
+
+test("keys scroll the table of takes while the focus is in it, and drive the reading elsewhere", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  const region = dialog(page).getByRole("region", { name: "Lines, seconds and takes" });
+  await region.focus();
+  for (const key of ["ArrowDown", "PageDown", " ", "ArrowRight"]) await page.keyboard.press(key);
+  await dialog(page).getByRole("button", { name: "Read line 2 alone" }).focus();
+  await page.keyboard.press("ArrowDown");
+  await expect(dialog(page).getByRole("button", { name: "Start reading" })).toBeVisible();
+  // A line begun from the table hands the keys back to the reading, again and again.
+  for (const line of [2, 3]) await dialog(page).getByRole("button", { name: `Read line ${line} alone` }).click();
+  await page.waitForTimeout(400);
+  await page.keyboard.press("PageDown");
+  await expect.poll(() => takesIn(library).map(({ text }) => text)).toEqual([LINES[2]]);
+});
+
+test("an episode changed by another program and saved as a new file keeps its takes", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  await page.keyboard.press("PageDown");
+  await page.waitForTimeout(700);
+  await page.keyboard.press("PageDown");
+  await expect.poll(() => takesIn(library).length).toBe(1);
+  await dialog(page).getByRole("button", { name: "Close" }).click();
+  const path = join(library, "talk.episode.json");
+  writeFileSync(path, readFileSync(path, "utf8").replace(LINES[3] ?? "", "Changed elsewhere."));
+  await page.getByRole("button", { name: "Save mine as a new file" }).first().click({ timeout: 15_000 });
+  await expect(page.getByRole("status").getByText(/^Saved/)).toBeVisible({ timeout: 15_000 });
+  await openReading(page);
+  await expect(dialog(page).getByRole("row", { name: /Sit back/ })).toContainText(/take 1, \d\.\d s, tapped/);
+  expect(takesIn(library)).toHaveLength(1);
+});
+
 for (const colorScheme of ["light", "dark"] as const) {
   test(`no accessibility fault in the read-through in ${colorScheme}`, async ({ sheet: page, context, address }) => {
     await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
