@@ -76,6 +76,8 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
   }, [unwritten]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
+    // Escape has closed the dialog while the disk is still waited for: the keys belong to the page again.
+    if (hand.current?.closest("dialog")?.open !== true) return;
     const focused = event.target instanceof Element ? event.target : null;
     const way = readingKey(event, (selector) => focused !== null && focused.closest(selector) !== null);
     if (way === "forward") desk.forward();
