@@ -3,7 +3,7 @@ export type { BlockScreenClock, MeasuredSeconds, Pace, Pronunciation, Readabilit
 export { DEFAULT_PACE, paceOf } from "./pace";
 export { ownPace } from "./own-pace";
 export { fitPace, slowedPace, type PaceFit, type PaceSample } from "./fit-pace";
-export { heardSpeech, type HeardSpeech, type Stretch } from "./recording";
+export * from "./recording";
 export { saidDifferently } from "./said-differently";
 export { spokenForm } from "./spoken-form";
 export { NUMBER_VALUES, decimalWords, numberWords, ordinalWords } from "./numbers";
