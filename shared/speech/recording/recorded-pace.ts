@@ -16,8 +16,8 @@ export interface RecordedPace {
   readonly silentSeconds: number;
 }
 
-/** A silence so many times as long as a sentence's pause is no part of speaking: it counts as that pause. Common practice, no source. */
-const LONG_PAUSE = 2;
+/** A silence so many times as long as a sentence's pause is no part of speaking (0.9 s at the usual pace): it counts as that pause. Common practice, no source. */
+const LONG_PAUSE = 1.5;
 /** Nobody reads lines aloud faster or slower than this against the usual pace, some 80 to 240 words a minute: then other words were read. Common practice, no source. */
 const FACTORS = { least: 0.6, most: 1.8 } as const;
 
@@ -45,7 +45,7 @@ export function paceOfRecording(lines: readonly string[], { seconds, heard }: Pi
   const pauses = heard.pauses.map(({ from, to }) => (to - from > LONG_PAUSE * pause ? pause : to - from));
   const speechSeconds = heard.voicedSeconds + pauses.reduce((sum, one) => sum + one, 0);
   const factor = speechSeconds / planned;
-  const facts = `${speechSeconds.toFixed(1)} s of speech ${said.length === 1 ? "are heard, and this line takes" : `are heard, and these ${said.length} lines take`} about ${planned.toFixed(1)} s at a usual pace`;
+  const facts = `About ${speechSeconds.toFixed(0)} s of speech ${said.length === 1 ? "are heard, and this line takes" : `are heard, and these ${said.length} lines take`} ${planned.toFixed(0)} s at a usual pace`;
   if (speechSeconds < LEAST_SECONDS || factor < FACTORS.least) return refused("too-little", `${facts}: too little for a pace. Read every line, and hand over the whole recording.`);
   if (factor > FACTORS.most) return refused("too-much", `${facts}: too much for these words. Cut out what else was said, and what was said twice.`);
   return { ok: true, pace: slowedPace(base, factor), speechSeconds, silentSeconds: Math.max(0, seconds - speechSeconds) };

@@ -59,18 +59,18 @@ describe("lines read aloud into a recording", () => {
   });
 
   it("are refused where half of them, or twice as much, was read", () => {
-    const all = readAloud(LINES).seconds.toFixed(1);
+    const all = readAloud(LINES).seconds.toFixed(0);
     const half = reading(LINES.slice(0, 2), DEFAULT_PACE);
     const twice = reading([...LINES, ...LINES], DEFAULT_PACE);
     expect(paceOfRecording(LINES, half)).toEqual({
       ok: false, code: "too-little",
-      message: `${half.heard.to.toFixed(1)} s of speech are heard, and these 4 lines take about ${all} s at a usual pace: too little for a pace. Read every line, and hand over the whole recording.`,
+      message: `About ${half.heard.to.toFixed(0)} s of speech are heard, and these 4 lines take ${all} s at a usual pace: too little for a pace. Read every line, and hand over the whole recording.`,
     });
     expect(paceOfRecording(LINES, twice)).toEqual({
       ok: false, code: "too-much",
-      message: `${twice.heard.to.toFixed(1)} s of speech are heard, and these 4 lines take about ${all} s at a usual pace: too much for these words. Cut out what else was said, and what was said twice.`,
+      message: `About ${twice.heard.to.toFixed(0)} s of speech are heard, and these 4 lines take ${all} s at a usual pace: too much for these words. Cut out what else was said, and what was said twice.`,
     });
-    expect(paceOfRecording(["Sit."], reading(["Sit."], DEFAULT_PACE))).toMatchObject({ ok: false, code: "too-little", message: expect.stringContaining("this line takes about") as string });
+    expect(paceOfRecording(["Sit."], reading(["Sit."], DEFAULT_PACE))).toMatchObject({ ok: false, code: "too-little", message: expect.stringContaining("this line takes") as string });
   });
 
   it("are refused without words", () => {
