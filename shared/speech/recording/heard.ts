@@ -51,11 +51,12 @@ function runsAbove(levels: readonly number[], threshold: number): { from: number
 export function heardIn(levels: readonly number[], frameSeconds: number): HeardSpeech {
   const seconds = (frames: number): number => frames * frameSeconds;
   const sorted = [...levels].sort((a, b) => a - b);
-  const loud = percentile(sorted, 0.98);
+  // told from what can be heard at all: a few sentences are little of a recording that ran on through the sets
+  const loud = percentile(sorted.filter((level) => level >= SILENT), 0.98);
   const floor = Math.max(percentile(sorted, 0.05), loud - RANGE);
   // when nothing is quieter than the voice, the take holds no silence at all
   const steady = loud - floor < 6;
-  const runs = loud < SILENT ? [] : runsAbove(levels, steady ? SILENT : floor + RISE * (loud - floor));
+  const runs = runsAbove(levels, steady ? SILENT : floor + RISE * (loud - floor));
   const sounds = runs.filter(({ from, to }) => seconds(to - from) >= LEAST_SOUND);
   const joined: { from: number; to: number }[] = [];
   for (const { from, to } of sounds) {

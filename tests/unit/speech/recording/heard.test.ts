@@ -23,6 +23,11 @@ describe("a recording", () => {
     for (const heard of [quiet, other, noisy]) expect(heard.voicedSeconds).toBeCloseTo(4.56, 1);
   });
 
+  it("is heard where it is little of a long silence", () => {
+    const heard = heardSpeech(take([{ seconds: 60, loud: 0 }, { seconds: 1, loud: 0.3 }, { seconds: 40, loud: 0 }], 8000), 8000);
+    expect(heard).toMatchObject({ from: expect.closeTo(60, 1) as number, to: expect.closeTo(61, 1) as number, pauses: [] });
+  });
+
   it("of nothing, of an empty room and of one click hold no voice", () => {
     for (const samples of [new Float32Array(0), new Float32Array(16_000), take([{ seconds: 3, loud: 0 }]), take([{ seconds: 1, loud: 0 }, { seconds: 0.01, loud: 0.5 }, { seconds: 1, loud: 0 }])]) {
       expect(heardSpeech(samples, 16_000)).toEqual({ from: 0, to: 0, voicedSeconds: 0, pauses: [] });
