@@ -47,8 +47,17 @@ function programFor(terminal: Terminal, done: (code: ExitCode) => void): Command
     .action(async () => done(await lines((await import("./cues")).cuesCommand)));
   program.command("sets").description('read set lines: {"id","text"} a line in, {"id","parse"} a line out')
     .action(async () => done(await lines((await import("./sets")).setsCommand)));
-  program.command("say").description('time spoken words: {"id","text"} a line in, {"id","seconds","words","syllables"} a line out')
-    .action(async () => done(await lines((await import("./say")).sayCommand)));
+  program.command("say").argument("[words]", "with --recording: what was read aloud, an .episode.json file or a text file")
+    .option("--recording <file>", "a WAV file of the words being read: prints the pace learned from it").option("--json", "the same as JSON")
+    .description('time spoken words: {"id","text"} a line in, {"id","seconds","words","syllables"} a line out; or learn a pace from a recording')
+    .action(async (words: string | undefined, { recording, json }: { recording?: string; json?: boolean }) => {
+      if (recording === undefined) {
+        if (words !== undefined || json) throw new CommandFailed("say takes words by name, and --json, only with --recording FILE; without it, it reads records from standard input.");
+        return done(await lines((await import("./say")).sayCommand));
+      }
+      if (words === undefined) throw new CommandFailed("say --recording needs the words that were read: an episode or a text file.");
+      return done(await (await import("./say-recording")).sayRecording(terminal, words, recording, { ...(json && { json }) }));
+    });
 
   program.command("coverage").description("plan the cameras: a problem as JSON in, which mark films which set out")
     .action(async () => done(await (await import("./coverage")).coverage(terminal)));

@@ -29,6 +29,6 @@ export async function keepVoice(library: string, voice: Voice | null, disk: Disk
     await writeAtomic(join(library, VOICE_NAME), Buffer.from(`${JSON.stringify(file, null, 2)}\n`, "utf8"), disk);
     return { ok: true };
   } catch (error) {
-    return diskProblem(error, "Your pace was not kept");
+    return diskProblem(error, voice === null ? "The usual pace was not noted" : "Your pace was not kept");
   }
 }

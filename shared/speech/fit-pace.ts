@@ -24,7 +24,7 @@ export interface PaceFit {
 /** A sample this far from the middle one measures something else: a phone call, a caption left standing. Common practice, no source. */
 const FAR = 0.35;
 /** Below this much speech nothing is known; seconds. */
-const LEAST_SECONDS = 2;
+export const LEAST_SECONDS = 2;
 /** No person speaks this much slower or faster than the default pace. */
 const FACTORS = { least: 0.4, most: 2.5 } as const;
 

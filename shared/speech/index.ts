@@ -4,7 +4,7 @@ export { DEFAULT_PACE, paceOf } from "./pace";
 export { ownPace } from "./own-pace";
 export { fitPace, slowedPace, type PaceFit, type PaceSample } from "./fit-pace";
 export { ranOn, type TimedReading } from "./taps";
-export { heardSpeech, type HeardSpeech, type Stretch } from "./recording";
+export * from "./recording";
 export { saidDifferently } from "./said-differently";
 export { spokenForm } from "./spoken-form";
 export { NUMBER_VALUES, decimalWords, numberWords, ordinalWords } from "./numbers";

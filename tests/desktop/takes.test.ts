@@ -332,4 +332,10 @@ describe("the speaker's pace", () => {
     expect(await handlers["voice:read"]({})).toMatchObject({ ok: false, code: "damaged" });
     expect(readFileSync(join(library, "voice.json"), "utf8")).toBe("{");
   });
+
+  it("says what was not written, the own pace or the usual one", async () => {
+    mkdirSync(join(library, "voice.json"));
+    expect(await handlers["voice:keep"]({ voice })).toEqual({ ok: false, code: "not-a-file", message: "Your pace was not kept: there is a folder of this name." });
+    expect(await handlers["voice:keep"]({ voice: null })).toEqual({ ok: false, code: "not-a-file", message: "The usual pace was not noted: there is a folder of this name." });
+  });
 });

@@ -1,3 +1,5 @@
+import { loudnessMeter } from "./loudness";
+
 /** A stretch of time in a recording. Seconds. */
 export interface Stretch {
   readonly from: number;
@@ -14,8 +16,6 @@ export interface HeardSpeech {
   readonly pauses: readonly Stretch[];
 }
 
-/** Loudness is measured frame by frame; seconds. */
-const FRAME = 0.01;
 /** Shorter silences belong to the word: the closure of a p, t or k. Campione and Véronis 2002 call pauses below 0.2 s brief. */
 const LEAST_PAUSE = 0.12;
 /** Shorter sounds are clicks; seconds. */
@@ -26,19 +26,6 @@ const SILENT = -55;
 const RANGE = 50;
 /** How far up from the room's noise to the voice a frame must come to count as voice. Common practice, no source. */
 const RISE = 0.35;
-
-/** Loudness of every whole frame of so many samples, decibels below full scale. */
-function loudness(samples: ArrayLike<number>, frame: number): number[] {
-  const levels: number[] = [];
-  for (let at = 0; at + frame <= samples.length; at += frame) {
-    let [sum, mean] = [0, 0];
-    for (let i = at; i < at + frame; i += 1) mean += (samples[i] ?? 0) / frame;
-    // without the steady offset that cheap sound cards add
-    for (let i = at; i < at + frame; i += 1) sum += ((samples[i] ?? 0) - mean) ** 2;
-    levels.push(Math.max(-120, 10 * Math.log10(sum / frame + 1e-12)));
-  }
-  return levels;
-}
 
 const percentile = (sorted: readonly number[], share: number): number => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? -120;
 
@@ -55,23 +42,21 @@ function runsAbove(levels: readonly number[], threshold: number): { from: number
 }
 
 /**
- * Where a recording holds a voice and where it is silent. The threshold lies between the room's noise and the voice, so neither
- * the gain nor a steady hum matters.
+ * Where a recording holds a voice and where it is silent, told from how loud it is. The threshold lies between the room's noise and
+ * the voice, so neither the gain nor a steady hum matters.
  *
  * Known limit: a loud noise as long as a word counts as voice.
- * @param samples - one channel, -1 to 1
- * @param sampleRate - samples a second
+ * @param levels - of each frame, decibels below full scale
  */
-export function heardSpeech(samples: ArrayLike<number>, sampleRate: number): HeardSpeech {
-  const frame = Math.max(1, Math.round(sampleRate * FRAME));
-  const seconds = (frames: number): number => (frames * frame) / sampleRate;
-  const levels = loudness(samples, frame);
+export function heardIn(levels: readonly number[], frameSeconds: number): HeardSpeech {
+  const seconds = (frames: number): number => frames * frameSeconds;
   const sorted = [...levels].sort((a, b) => a - b);
-  const loud = percentile(sorted, 0.98);
+  // told from what can be heard at all: a few sentences are little of a recording that ran on through the sets
+  const loud = percentile(sorted.filter((level) => level >= SILENT), 0.98);
   const floor = Math.max(percentile(sorted, 0.05), loud - RANGE);
   // when nothing is quieter than the voice, the take holds no silence at all
   const steady = loud - floor < 6;
-  const runs = loud < SILENT ? [] : runsAbove(levels, steady ? SILENT : floor + RISE * (loud - floor));
+  const runs = runsAbove(levels, steady ? SILENT : floor + RISE * (loud - floor));
   const sounds = runs.filter(({ from, to }) => seconds(to - from) >= LEAST_SOUND);
   const joined: { from: number; to: number }[] = [];
   for (const { from, to } of sounds) {
@@ -85,4 +70,15 @@ export function heardSpeech(samples: ArrayLike<number>, sampleRate: number): Hea
     voicedSeconds: seconds(joined.reduce((sum, { from, to }) => sum + to - from, 0)),
     pauses: joined.slice(1).map(({ from }, at) => ({ from: seconds(joined[at]?.to ?? 0), to: seconds(from) })),
   };
+}
+
+/**
+ * Where samples hold a voice and where they are silent, as `heardIn` tells it.
+ * @param samples - one channel, -1 to 1
+ * @param sampleRate - samples a second
+ */
+export function heardSpeech(samples: ArrayLike<number>, sampleRate: number): HeardSpeech {
+  const { add, levels, frameSeconds } = loudnessMeter(sampleRate);
+  add(samples);
+  return heardIn(levels, frameSeconds);
 }
