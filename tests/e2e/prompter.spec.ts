@@ -77,6 +77,53 @@ test("page and arrow keys, as pedals send them, go breath by breath and block by
   await expect(status(page)).toHaveText("First waits");
 });
 
+test("a clip takes its own seconds at any pace, and a change of pace moves no second of it", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  await page.keyboard.press(" ");
+  const began = Date.now();
+  await expect(left(page)).toHaveText("0:04");
+  for (let i = 0; i < 10; i++) await page.keyboard.press("f");
+  await expect(page.locator(".prompter").getByText("150 %")).toBeVisible();
+  await expect(left(page)).toHaveText(/^0:0[34]$/);
+  await expect(status(page)).toHaveText("Second waits", { timeout: 7000 });
+  expect(Date.now() - began).toBeGreaterThan(4500);
+});
+
+test("a pedal on a block's last breath stops before the next block where each waits, and Enter starts it as Space does", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  await page.keyboard.press("Enter");
+  await expect(status(page)).toHaveText("Running");
+  await page.keyboard.press("PageDown");
+  await expect.poll(() => current(page)).toBe("Then stand up.");
+  await page.keyboard.press("PageDown");
+  await expect(status(page)).toHaveText("Second waits");
+  await expect(left(page)).toHaveText("0:02");
+  await page.keyboard.press("PageDown");
+  await expect(status(page)).toHaveText("Running");
+  await page.keyboard.press("Enter");
+  await expect(status(page)).toHaveText("Stopped");
+});
+
+test("a held key starts once and mirrors once, and makes letters larger as long as it is held", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  const dialog = page.getByRole("dialog", { name: "Prompter" });
+  const size = (): Promise<number> => page.locator(".prompt-stretch").first().evaluate((node) => parseFloat(getComputedStyle(node).fontSize));
+  const before = await size();
+  const hold = async (key: string, times: number): Promise<void> => {
+    for (let i = 0; i < times; i++) await page.keyboard.down(key);
+    await page.keyboard.up(key);
+  };
+  await hold("m", 4);
+  await expect(dialog.getByLabel("mirrored")).toBeChecked();
+  await hold("+", 4);
+  expect(await size()).toBe(before + 24);
+  await hold(" ", 4);
+  await expect(status(page)).toHaveText("Running");
+});
+
 test("letters, pace, mirror and light are set by keys and presses, and kept for the next time", async ({ sheet: page, library }) => {
   await openInSpeak(page, library, EPISODE);
   await openPrompter(page);
