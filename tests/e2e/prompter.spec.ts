@@ -159,6 +159,28 @@ test("Escape leaves, the keys go back to where they were, and nothing of the epi
   await expect(page.getByText(/^Saved/)).toBeVisible();
 });
 
+test("undo, redo and another episode wait behind it with a sentence, and the episode stays as it is", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await page.locator(".place .ruled-word", { hasText: "Sit" }).first().click();
+  await page.keyboard.type("Please ");
+  await page.keyboard.press("Escape");
+  await openPrompter(page);
+  await page.keyboard.press("Control+z");
+  const refusal = page.getByRole("alert");
+  await expect(refusal).toHaveText('Close "Prompter" first, then undo.');
+  // Inside of what has the whole screen, or it would not be seen.
+  await expect(page.locator(".stage .refusal")).toBeVisible();
+  await page.keyboard.press("Control+o");
+  await expect(refusal).toHaveText('Close "Prompter" first, then go to another episode.');
+  await expect(page.getByRole("dialog")).toHaveCount(1);
+  await page.keyboard.press("Escape");
+  await expect(page.getByRole("dialog")).toHaveCount(0);
+  await expect(refusal).toHaveCount(0);
+  await expect(page.locator(".place .ruled-word", { hasText: "Please" })).toBeVisible();
+  await page.keyboard.press("Control+z");
+  await expect(page.locator(".place .ruled-word", { hasText: "Please" })).toHaveCount(0);
+});
+
 test("for people who asked for less motion the text jumps from breath to breath", async ({ sheet: page, library }) => {
   await page.emulateMedia({ reducedMotion: "reduce" });
   await openInSpeak(page, library, EPISODE);
