@@ -303,6 +303,26 @@ test("what is said otherwise than written is shown and corrected, for the whole 
   await expect.poll(() => part(page, "Second").locator(".line-time .second").innerText()).toBe(before);
 });
 
+test("your pronunciations are listed, changed and taken out, whatever line their words stand in", async ({ sheet: page, library }) => {
+  const episode = talkEpisode([["First", 20, "RDL 3x8, then rest."]]);
+  await openInSpeak(page, library, { ...episode, series: { ...episode.series, pronunciations: [{ written: "RDL", said: "Romanian deadlift" }, { written: "x".repeat(190), said: "long" }] } });
+  await page.getByText("Your pronunciations").press("Enter");
+  const list = page.getByRole("list", { name: "Your pronunciations" });
+  await expect(list.getByRole("listitem")).toHaveCount(2);
+  expect(await page.locator(".app-place").evaluate((place) => place.scrollWidth - place.clientWidth)).toBeLessThanOrEqual(0);
+  const said = list.getByRole("textbox", { name: "RDL is said" });
+  await expect(said).toHaveValue("Romanian deadlift");
+  await said.fill("R D L");
+  await said.press("Enter");
+  await expect(said).toHaveValue("R D L");
+  await list.getByRole("button", { name: "Take out RDL" }).press("Enter");
+  await expect(list.getByRole("listitem")).toHaveCount(1);
+  await list.getByRole("button", { name: /^Take out x/ }).click();
+  await expect(page.getByText(/^Press a word of a line, and say under the line/)).toBeVisible();
+  await page.keyboard.press("Control+z");
+  await expect(list.getByRole("listitem")).toHaveCount(1);
+});
+
 test("the ruler reads as text: time, seconds and words of each line, and where they go over", async ({ sheet: page, library }) => {
   await openInSpeak(page, library, talkEpisode([["First", 2, "Sit back, knees out, and stand up again."]]));
   const first = part(page, "First");
