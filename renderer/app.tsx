@@ -12,6 +12,7 @@ import { BookContext } from "./rule-book/context";
 import { RuleBook } from "./rule-book/rule-book";
 import { ActionsContext, ApiContext, SessionContext } from "./session/context";
 import type { OpenSession } from "./session/create-session";
+import { Refusal } from "./session/refusal";
 import { PLACES, type Session } from "./session/types";
 import { useAppKeys } from "./session/use-app-keys";
 import { gravest, openCounts } from "./words/open-counts";
@@ -74,7 +75,7 @@ export function App({ api, session: { store, actions, editor } }: { api: Api; se
   const { place, episode } = session;
   const [book, setBook] = useState<{ about: string | null } | null>(null);
   const openBook = useCallback((about: string | null) => setBook({ about }), []);
-  useAppKeys(api, actions, { onOpen: () => setFiles(true), onPapers: () => setPapers(true), onChecks: () => openBook(null) });
+  const { refused, onRead } = useAppKeys(api, actions, { onOpen: () => setFiles(true), onPapers: () => setPapers(true), onChecks: () => openBook(null) });
   useEffect(() => {
     document.title = `${episodeName(episode)} · Repwright`;
   }, [episode]);
@@ -104,6 +105,7 @@ export function App({ api, session: { store, actions, editor } }: { api: Api; se
             <ImportText open={isImport} onClose={() => setImport(false)} />
             <MakePapers open={isPapers} onClose={() => setPapers(false)} />
             <RuleBook open={book !== null} about={book?.about ?? null} onClose={() => setBook(null)} />
+            <Refusal refused={refused} onOver={onRead} />
           </BookContext>
         </SessionContext>
       </ActionsContext>

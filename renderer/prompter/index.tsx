@@ -3,9 +3,12 @@ import { Tick } from "../fields/choice";
 import { useSession } from "../session/context";
 import { clock, seconds } from "../words/clock";
 import { RATES, SIZES, useChoices } from "./choices";
+import { fateOfKey, nameOfKey } from "./keys";
+import { clipLeft, type Moment } from "./moment";
 import { PromptText } from "./prompt-text";
-import { blockAt, promptScript, stepByBlock, stepByStretch, stretchAt, type PromptBlock } from "./script";
+import { blockAt, promptScript, stretchAt, type PromptBlock } from "./script";
 import { pushAt } from "./scroll";
+import { stepByBlock, stepByStretch } from "./steps";
 import { useRun } from "./use-run";
 import { useWholeScreen, wantsLessMotion } from "./use-screen";
 import "./prompter.css";
@@ -33,18 +36,16 @@ export function Prompter({ from, onClose }: { from: string | null; onClose: () =
   const left = useRef<HTMLSpanElement>(null);
   const { rate } = choices;
 
-  const onMoment = useCallback((at: number) => {
-    const stretch = stretchAt(script, at);
-    const here = blockAt(script, at);
-    setNow(stretch?.index ?? 0);
-    setBlock(here);
-    if (text.current) text.current.style.transform = `translateY(${-pushAt(script.stretches, places.current, at, !lessMotion)}px)`;
-    if (left.current && here) {
-      const { figure, isOver } = leftWords(here.clip - (at - here.from) / rate);
+  const onMoment = useCallback((moment: Moment) => {
+    setNow(stretchAt(script, moment.at)?.index ?? 0);
+    setBlock(script.blocks[moment.block] ?? null);
+    if (text.current) text.current.style.transform = `translateY(${-pushAt(script.stretches, places.current, moment.at, !lessMotion)}px)`;
+    if (left.current) {
+      const { figure, isOver } = leftWords(clipLeft(script, moment));
       if (left.current.textContent !== figure) left.current.textContent = figure;
       left.current.classList.toggle("over", isOver);
     }
-  }, [script, lessMotion, rate]);
+  }, [script, lessMotion]);
   const run = useRun({ script, startAt, rate, waits: choices.waits, onMoment });
   const { now: moment } = run;
 
@@ -71,25 +72,31 @@ export function Prompter({ from, onClose }: { from: string | null; onClose: () =
     observer.observe(column);
     return () => observer.disconnect();
   }, [choices.size, onMoment, moment]);
+  // A new block is drawn with its whole clip; a step back into it may lead to where less is left.
+  useLayoutEffect(() => onMoment(moment()), [block, onMoment, moment]);
 
   const toggle = (): void => (run.isRunning ? run.stop() : run.start());
-  const stretchBy = (step: 1 | -1): void => (step === 1 && run.isWaiting ? run.start() : run.goTo(stepByStretch(script, moment(), step)));
+  const stretchBy = (step: 1 | -1): void => {
+    if (step === 1 && run.isWaiting) return run.start();
+    const { to, entersBlock } = stepByStretch(script, moment(), step);
+    if (entersBlock && choices.waits) blockBy(1);
+    else run.goTo(to);
+  };
   const blockBy = (step: 1 | -1): void => run.goTo(stepByBlock(script, moment(), step), true);
   const sizeBy = (step: 1 | -1): void => choices.set({ size: choices.size + step * SIZES.step });
   const rateBy = (step: 1 | -1): void => choices.set({ rate: rate + step * RATES.step });
   const keys: Readonly<Record<string, () => void>> = {
-    " ": toggle, PageDown: () => stretchBy(1), ArrowDown: () => stretchBy(1), PageUp: () => stretchBy(-1), ArrowUp: () => stretchBy(-1),
+    " ": toggle, Enter: toggle, PageDown: () => stretchBy(1), ArrowDown: () => stretchBy(1), PageUp: () => stretchBy(-1), ArrowUp: () => stretchBy(-1),
     ArrowRight: () => blockBy(1), ArrowLeft: () => blockBy(-1), Home: () => run.goTo(block?.from ?? 0, true),
     "+": () => sizeBy(1), "=": () => sizeBy(1), "-": () => sizeBy(-1), f: () => rateBy(1), s: () => rateBy(-1), m: () => choices.set({ isMirrored: !choices.isMirrored }),
   };
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const isControl = event.target instanceof HTMLElement && event.target.closest("button, input") !== null;
-    const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
-    const act = keys[key];
-    if (!act || (isControl && key === " ")) return;
+    const isOnControl = event.target instanceof HTMLElement && event.target.closest("button, input") !== null;
+    const act = keys[nameOfKey(event.key)];
+    const fate = fateOfKey(event, act !== undefined, isOnControl);
+    if (fate === "leave") return;
     event.preventDefault();
-    act();
+    if (fate === "act") act?.();
   };
   /** A press with the mouse leaves the keys to the prompter; one from the keyboard keeps its place. */
   const onControl = (event: MouseEvent): void => {
@@ -122,7 +129,7 @@ export function Prompter({ from, onClose }: { from: string | null; onClose: () =
             <Tick label="wait at each block" checked={choices.waits} onChange={(waits) => choices.set({ waits })} />
             <button type="button" onClick={onClose}>Leave</button>
           </div>
-          <p className="keys">Space starts and stops. Page keys or arrows up and down, also from a pedal: one breath on or back. Left and right: a block. Plus and minus: letters. S and F: slower, faster. M: mirrored. Escape leaves.</p>
+          <p className="keys">Space or Enter starts and stops. Page keys or arrows up and down, also from a pedal: one breath on or back. Left and right: a block. Plus and minus: letters. S and F: slower, faster. M: mirrored. Escape leaves.</p>
         </div>
       </div>
     </dialog>

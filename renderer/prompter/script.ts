@@ -20,6 +20,8 @@ export interface PromptBlock {
   /** When it begins in the script, and when the next one may; seconds. */
   readonly from: number;
   readonly to: number;
+  /** When its last word is said; seconds from the script's start. */
+  readonly speechTo: number;
   /** Length of its clip; seconds. */
   readonly clip: number;
   readonly stretches: readonly PromptStretch[];
@@ -51,8 +53,9 @@ export function promptScript(episode: Episode, own: Pace): PromptScript {
     if (said.length === 0) return;
     const own = said.map((stretch, n) => ({ ...stretch, index: stretches.length + n }));
     stretches.push(...own);
-    const to = at + Math.max(clip, speechTo);
-    blocks.push({ id: block.id, number: i + 1, name: blockName(block), from: at, to, clip, stretches: own });
+    const lastWord = Math.max(at + speechTo, ...own.map(({ to }) => to));
+    const to = Math.max(at + clip, lastWord);
+    blocks.push({ id: block.id, number: i + 1, name: blockName(block), from: at, to, speechTo: lastWord, clip, stretches: own });
     at = to;
   });
   return { blocks, stretches, seconds: at };
@@ -66,24 +69,4 @@ export function blockAt(script: PromptScript, at: number): PromptBlock | null {
 /** The stretch that is read at a moment, or comes up next in the pause before it; the last one at the end. */
 export function stretchAt(script: PromptScript, at: number): PromptStretch | null {
   return script.stretches.find(({ to }) => at < to) ?? script.stretches.at(-1) ?? null;
-}
-
-/** A step back soon after a beginning means the one before; later it means this one's beginning. Seconds. */
-const GRACE = 0.6;
-
-/** Where a step of one stretch leads, from the one that is read or comes up; seconds. */
-export function stepByStretch(script: PromptScript, at: number, step: 1 | -1): number {
-  const here = stretchAt(script, at);
-  if (!here) return at;
-  if (step === -1 && at > here.from + GRACE) return here.from;
-  return script.stretches[here.index + step]?.from ?? (step === 1 ? at : 0);
-}
-
-/** Where a step of one block leads; seconds. */
-export function stepByBlock(script: PromptScript, at: number, step: 1 | -1): number {
-  const here = blockAt(script, at);
-  if (!here) return at;
-  if (step === -1 && at > here.from + GRACE) return here.from;
-  const next = script.blocks[script.blocks.indexOf(here) + step];
-  return next?.from ?? (step === 1 ? at : 0);
 }

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "react";
-import { blockAt, type PromptScript } from "./script";
+import { advance, beginningOf, isAtEnd, momentAt, type Moment } from "./moment";
+import type { PromptScript } from "./script";
 
 /** Where the prompter is. `isWaiting`: at a block's beginning, until it is started. */
 export interface Run {
@@ -7,9 +8,9 @@ export interface Run {
   readonly isWaiting: boolean;
   readonly start: () => void;
   readonly stop: () => void;
-  readonly goTo: (seconds: number, waits?: boolean) => void;
-  /** Seconds from the script's start, now. */
-  readonly now: () => number;
+  /** @param seconds - planned ones from the script's start; `isBlock` stops there until it is started */
+  readonly goTo: (seconds: number, isBlock?: boolean) => void;
+  readonly now: () => Moment;
 }
 
 /** A tab in the background gets no frames; when it comes back, it goes on from where it was. Seconds. */
@@ -23,55 +24,55 @@ interface Setup {
   /** Stops before each block until it is started. */
   readonly waits: boolean;
   /** Called on every frame and after every jump. */
-  readonly onMoment: (seconds: number) => void;
+  readonly onMoment: (moment: Moment) => void;
 }
 
 /** Runs through a script in real time. */
 export function useRun({ script, startAt, rate, waits, onMoment }: Setup): Run {
-  const at = useRef(startAt);
+  const here = useRef<Moment>(momentAt(script, startAt, rate));
   const [isRunning, setRunning] = useState(false);
   const [isWaiting, setWaiting] = useState(true);
-  const moment = useRef(onMoment);
+  // Read on each frame, so that a change of pace does not begin the frame anew.
+  const latest = useRef({ rate, waits, onMoment });
   useEffect(() => {
-    moment.current = onMoment;
+    latest.current = { rate, waits, onMoment };
   });
 
   useEffect(() => {
     if (!isRunning) return;
     let before = performance.now();
     let frame = requestAnimationFrame(function run(time) {
-      const seconds = Math.min(LONGEST_FRAME, Math.max(0, time - before) / 1000) * rate;
+      const seconds = Math.min(LONGEST_FRAME, Math.max(0, time - before) / 1000);
       before = time;
-      const here = blockAt(script, at.current);
-      const next = at.current + seconds;
-      const isOver = next >= script.seconds;
-      if (isOver || (waits && here && next >= here.to)) {
-        at.current = isOver ? script.seconds : (here?.to ?? next);
+      const { moment, stopsAt } = advance(script, here.current, seconds, latest.current);
+      here.current = moment;
+      latest.current.onMoment(moment);
+      if (stopsAt === null) frame = requestAnimationFrame(run);
+      else {
         setRunning(false);
-        setWaiting(!isOver);
-      } else at.current = next;
-      moment.current(at.current);
-      frame = requestAnimationFrame(run);
+        setWaiting(stopsAt === "block");
+      }
     });
     return () => cancelAnimationFrame(frame);
-  }, [isRunning, rate, waits, script]);
+  }, [isRunning, script]);
 
   return {
     isRunning, isWaiting,
     start: useCallback(() => {
-      if (at.current >= script.seconds) at.current = 0;
+      if (isAtEnd(script, here.current)) here.current = beginningOf(script, 0);
       setWaiting(false);
       setRunning(true);
     }, [script]),
     stop: useCallback(() => setRunning(false), []),
     goTo: useCallback((seconds, isBlock = false) => {
-      at.current = seconds;
+      // A step that leads nowhere leaves the clip's seconds as they are.
+      if (isBlock || seconds !== here.current.at) here.current = momentAt(script, seconds, latest.current.rate);
       if (isBlock) {
         setRunning(false);
         setWaiting(true);
       }
-      moment.current(seconds);
-    }, []),
-    now: useCallback(() => at.current, []),
+      latest.current.onMoment(here.current);
+    }, [script]),
+    now: useCallback(() => here.current, []),
   };
 }

@@ -1,4 +1,5 @@
 import { useEffect, type RefObject } from "react";
+import { keepLit } from "./keep-lit";
 
 /**
  * Takes the whole screen where that is allowed, and keeps it lit. Leaving the whole screen, which is what Escape does there, closes.
@@ -9,7 +10,6 @@ export function useWholeScreen(stage: RefObject<HTMLElement | null>, opener: HTM
     const node = stage.current;
     if (!node) return;
     let [gone, isWhole] = [false, false];
-    let lock: WakeLockSentinel | null = null;
     const onChange = (): void => {
       if (document.fullscreenElement !== null || gone) return;
       isWhole = false;
@@ -23,15 +23,13 @@ export function useWholeScreen(stage: RefObject<HTMLElement | null>, opener: HTM
         document.addEventListener("fullscreenchange", onChange);
       }
     }, () => undefined);
-    void navigator.wakeLock?.request("screen").then((got) => {
-      if (gone) void got.release();
-      else lock = got;
-    }, () => undefined);
+    const { wakeLock } = navigator as Partial<Navigator>;
+    const letGoDark = wakeLock && keepLit(document, () => wakeLock.request("screen"));
     return () => {
       gone = true;
       document.removeEventListener("fullscreenchange", onChange);
       if (document.fullscreenElement === node) void document.exitFullscreen().catch(() => undefined);
-      void lock?.release();
+      letGoDark?.();
       const back = (): void => opener?.focus({ preventScroll: true });
       if (isWhole) document.addEventListener("fullscreenchange", back, { once: true });
       if (document.fullscreenElement === null) back();

@@ -20,6 +20,13 @@ const DERIVE_AFTER = 120;
 /** Edits of the same field within this time undo together. Milliseconds. */
 const MERGE_WITHIN = 1000;
 
+/** The last change that the next one may undo together with: when it was made, and what it changed. */
+interface LastApply {
+  readonly at: number;
+  readonly shape: string;
+}
+const NOTHING_APPLIED: LastApply = { at: 0, shape: "" };
+
 /** What an edit changes, so that letters typed one after the other are told from other changes; "" for what is never typed. */
 function typedShape(edit: Edit): string {
   if (edit.type === "set-facts") return `${edit.type} ${Object.keys(edit.fields).join()}`;
@@ -58,6 +65,7 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
     if (store.get().episode === episode) patch({ clocks, findings: calm.found(findings) });
   });
   const calm = createCalm((findings) => patch({ findings }));
+  let lastApply = NOTHING_APPLIED;
 
   editor.registerUpdateListener(({ editorState, tags }) => {
     editorState.read(() => {
@@ -72,6 +80,8 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
       const before = store.get();
       const here = before.here.block === block && before.here.line === line ? before.here : top ? { block, line } : before.here;
       if (projected.episode !== before.episode) {
+        // Undo, another place or another episode came between: what is typed next is a step of its own, or undo would lose a state.
+        lastApply = NOTHING_APPLIED;
         patch({ episode: projected.episode, here });
         files.changed(projected.episode);
         const isTyped = block !== null && !tags.has(LOAD_TAG) && !tags.has(HISTORIC_TAG);
@@ -106,7 +116,6 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
     return status === "failed" || status === "changed-outside" ? `The open episode is not saved yet, so it stays open. ${message ?? ""}`.trim() : null;
   };
 
-  let lastApply = { at: 0, shape: "" };
   const apply = (edits: readonly Edit[], isOwnStep = false): void => {
     const before = store.get().episode;
     const after = applyEdits(before, edits);
@@ -115,8 +124,8 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
     const shape = isOwnStep ? "" : edits.map(typedShape).join();
     const now = performance.now();
     const merge = shape !== "" && shape === lastApply.shape && now - lastApply.at < MERGE_WITHIN;
-    lastApply = { at: now, shape };
     editor.update(() => $syncEpisode(after, before), { discrete: true, tag: [LOAD_TAG, merge ? HISTORY_MERGE_TAG : HISTORY_PUSH_TAG, "skip-dom-selection"] });
+    lastApply = { at: now, shape };
   };
 
   const mend = (edits: readonly Edit[]): void => apply(edits, true);

@@ -1,28 +1,45 @@
-import { useEffect } from "react";
+import { useCallback, useEffect, useState } from "react";
 import type { Api } from "../../shared/bridge";
+import { commandOf, refusalOf, type AppCommand } from "./app-commands";
+import type { Refused } from "./refusal";
 import type { SessionActions } from "./types";
+import { nameOfWindow, windowOver } from "./window-over";
 
-/** Keys and menu items that work in every place: save, undo, redo, open, new, make papers, the list of checks. */
-export function useAppKeys(api: Api, actions: SessionActions, { onOpen, onPapers, onChecks }: { onOpen: () => void; onPapers: () => void; onChecks: () => void }): void {
+/** Words that are not the episode's yet, and the sheet, have an undo of their own. */
+const OWN_UNDO = ".surface, [data-draft='true'], .waive-form textarea, dialog input[type='text'], dialog textarea";
+
+const hasOwnUndo = (target: EventTarget | null): boolean => target instanceof Element && target.closest(OWN_UNDO) !== null;
+
+/**
+ * Keys and menu items that work in every place: save, undo, redo, open, new, make papers, the list of checks.
+ * While a window lies over the episode all but saving are refused.
+ * @returns the last refusal until it was read, and what to call then
+ */
+export function useAppKeys(api: Api, actions: SessionActions, { onOpen, onPapers, onChecks }: { onOpen: () => void; onPapers: () => void; onChecks: () => void }): { refused: Refused | null; onRead: () => void } {
+  const [refused, setRefused] = useState<Refused | null>(null);
   useEffect(() => {
-    const run: Readonly<Record<string, () => void>> = {
+    const run: Readonly<Record<AppCommand, () => void>> = {
       new: actions.newEpisode, open: onOpen, save: () => void actions.save(), undo: actions.undo, redo: actions.redo, "make-papers": onPapers, checks: onChecks,
     };
+    const choose = (command: AppCommand): void => {
+      const over = windowOver();
+      const sentence = refusalOf(command, over && nameOfWindow(over));
+      if (over === null || sentence === null) run[command]();
+      // Something that has the whole screen hides even the window it belongs to.
+      else setRefused({ sentence, over: over.querySelector<HTMLElement>(":fullscreen") ?? over });
+    };
     const onKey = (event: KeyboardEvent): void => {
-      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
-      const key = event.key.toLowerCase();
-      // The sheet has its own undo, and words not handed over yet are the field's to take back.
-      const ownUndo = event.target instanceof Element && event.target.closest(".surface, [data-draft='true'], .waive-form textarea") !== null;
-      const item = key === "s" ? "save" : key === "o" ? "open" : key === "z" && !ownUndo ? (event.shiftKey ? "redo" : "undo") : key === "y" && !ownUndo ? "redo" : null;
-      if (item === null) return;
+      const command = commandOf(event);
+      if (command === null || ((command === "undo" || command === "redo") && hasOwnUndo(event.target))) return;
       event.preventDefault();
-      run[item]?.();
+      choose(command);
     };
     document.addEventListener("keydown", onKey);
-    const stop = api.on("menu:chosen", ({ item }) => run[item]?.());
+    const stop = api.on("menu:chosen", ({ item }) => choose(item));
     return () => {
       document.removeEventListener("keydown", onKey);
       stop();
     };
   }, [api, actions, onOpen, onPapers, onChecks]);
+  return { refused, onRead: useCallback(() => setRefused(null), []) };
 }

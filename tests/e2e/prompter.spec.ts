@@ -77,6 +77,53 @@ test("page and arrow keys, as pedals send them, go breath by breath and block by
   await expect(status(page)).toHaveText("First waits");
 });
 
+test("a clip takes its own seconds at any pace, and a change of pace moves no second of it", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  await page.keyboard.press(" ");
+  const began = Date.now();
+  await expect(left(page)).toHaveText("0:04");
+  for (let i = 0; i < 10; i++) await page.keyboard.press("f");
+  await expect(page.locator(".prompter").getByText("150 %")).toBeVisible();
+  await expect(left(page)).toHaveText(/^0:0[34]$/);
+  await expect(status(page)).toHaveText("Second waits", { timeout: 7000 });
+  expect(Date.now() - began).toBeGreaterThan(4500);
+});
+
+test("a pedal on a block's last breath stops before the next block where each waits, and Enter starts it as Space does", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  await page.keyboard.press("Enter");
+  await expect(status(page)).toHaveText("Running");
+  await page.keyboard.press("PageDown");
+  await expect.poll(() => current(page)).toBe("Then stand up.");
+  await page.keyboard.press("PageDown");
+  await expect(status(page)).toHaveText("Second waits");
+  await expect(left(page)).toHaveText("0:02");
+  await page.keyboard.press("PageDown");
+  await expect(status(page)).toHaveText("Running");
+  await page.keyboard.press("Enter");
+  await expect(status(page)).toHaveText("Stopped");
+});
+
+test("a held key starts once and mirrors once, and makes letters larger as long as it is held", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openPrompter(page);
+  const dialog = page.getByRole("dialog", { name: "Prompter" });
+  const size = (): Promise<number> => page.locator(".prompt-stretch").first().evaluate((node) => parseFloat(getComputedStyle(node).fontSize));
+  const before = await size();
+  const hold = async (key: string, times: number): Promise<void> => {
+    for (let i = 0; i < times; i++) await page.keyboard.down(key);
+    await page.keyboard.up(key);
+  };
+  await hold("m", 4);
+  await expect(dialog.getByLabel("mirrored")).toBeChecked();
+  await hold("+", 4);
+  expect(await size()).toBe(before + 24);
+  await hold(" ", 4);
+  await expect(status(page)).toHaveText("Running");
+});
+
 test("letters, pace, mirror and light are set by keys and presses, and kept for the next time", async ({ sheet: page, library }) => {
   await openInSpeak(page, library, EPISODE);
   await openPrompter(page);
@@ -110,6 +157,28 @@ test("Escape leaves, the keys go back to where they were, and nothing of the epi
   await expect(page.getByRole("dialog", { name: "Prompter" })).toHaveCount(0);
   await expect(page.getByRole("button", { name: "Prompter from here" }).nth(1)).toBeFocused();
   await expect(page.getByText(/^Saved/)).toBeVisible();
+});
+
+test("undo, redo and another episode wait behind it with a sentence, and the episode stays as it is", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await page.locator(".place .ruled-word", { hasText: "Sit" }).first().click();
+  await page.keyboard.type("Please ");
+  await page.keyboard.press("Escape");
+  await openPrompter(page);
+  await page.keyboard.press("Control+z");
+  const refusal = page.getByRole("alert");
+  await expect(refusal).toHaveText('Close "Prompter" first, then undo.');
+  // Inside of what has the whole screen, or it would not be seen.
+  await expect(page.locator(".stage .refusal")).toBeVisible();
+  await page.keyboard.press("Control+o");
+  await expect(refusal).toHaveText('Close "Prompter" first, then go to another episode.');
+  await expect(page.getByRole("dialog")).toHaveCount(1);
+  await page.keyboard.press("Escape");
+  await expect(page.getByRole("dialog")).toHaveCount(0);
+  await expect(refusal).toHaveCount(0);
+  await expect(page.locator(".place .ruled-word", { hasText: "Please" })).toBeVisible();
+  await page.keyboard.press("Control+z");
+  await expect(page.locator(".place .ruled-word", { hasText: "Please" })).toHaveCount(0);
 });
 
 test("for people who asked for less motion the text jumps from breath to breath", async ({ sheet: page, library }) => {

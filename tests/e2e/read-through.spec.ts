@@ -397,3 +397,13 @@ for (const colorScheme of ["light", "dark"] as const) {
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(" ")).slice(0, 3).join("; ")}`)).toEqual([]);
   });
 }
+
+test("undo and another episode wait while it is open, with a sentence", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  await page.keyboard.press("Control+o");
+  await expect(dialog(page).getByText('Close "Read it through" first, then go to another episode.')).toBeVisible();
+  await page.keyboard.press("Control+z");
+  await expect(dialog(page).getByText('Close "Read it through" first, then undo.')).toBeVisible();
+  await expect(page.getByRole("dialog")).toHaveCount(1);
+});

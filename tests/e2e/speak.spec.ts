@@ -90,6 +90,113 @@ test("a line is cut in two, joined again and added from the keyboard alone", asy
   await expect(part(page, "Third").locator(".ruled-line")).toHaveCount(1);
 });
 
+test("no empty line stays behind: Enter at a line's start, arrows out of an empty line", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  const first = part(page, "First");
+  const lines = first.locator(".ruled-line");
+  const words = page.getByRole("textbox", { name: /^Words from/ });
+  await lines.first().locator(".ruled-word", { hasText: "Sit" }).click();
+  await page.keyboard.press("Enter");
+  await expect(lines).toHaveCount(3);
+  await expect(words).toHaveValue("");
+  await page.keyboard.press("Enter");
+  await expect(lines).toHaveCount(3);
+  await page.keyboard.press("ArrowDown");
+  await expect(lines).toHaveCount(2);
+  await expect(words).toHaveValue("Sit back, knees out.");
+  await page.keyboard.press("End");
+  await page.keyboard.press("Enter");
+  await expect(lines).toHaveCount(3);
+  await expect(words).toHaveValue("");
+  await page.keyboard.press("ArrowUp");
+  await expect(lines).toHaveCount(2);
+  await expect(words).toHaveValue("Sit back, knees out.");
+  await page.keyboard.press("Home");
+  await page.keyboard.press("Enter");
+  await page.keyboard.type("Now.");
+  await page.keyboard.press("Escape");
+  await expect(first.locator(".ruled-word")).toHaveText(["Now. ", "Sit ", "back, ", "knees ", "out. ", "Then ", "stand ", "up ", "again. "]);
+});
+
+/** A press as a hand does it: down, a moment, up; nothing is looked for anew in between. */
+const press = async (page: Page, target: Locator): Promise<void> => {
+  await target.scrollIntoViewIfNeeded();
+  const box = await boxOf(target);
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.waitForTimeout(60);
+  await page.mouse.up();
+};
+
+test("one press while a line is changed does what was pressed", async ({ sheet: page, library }) => {
+  const long = "Set the feet first, then the hands, and look at one spot on the floor before the first rep begins, and keep looking at it until the very last one is done.";
+  await openInSpeak(page, library, talkEpisode([["First", 30, "Sit back, knees out.", long]]));
+  const first = part(page, "First");
+  const lines = first.locator(".ruled-line");
+  const words = page.getByRole("textbox", { name: /^Words from/ });
+  const edit = async (): Promise<void> => {
+    await press(page, lines.first().locator(".ruled-word", { hasText: "Sit" }));
+    await expect(words).toHaveValue("Sit back, knees out.");
+  };
+  await edit();
+  await press(page, lines.first().locator(".ruled-word", { hasText: "knees" }));
+  await expect(words).toBeFocused();
+  // The same word once more brings the caret back to it.
+  await press(page, lines.first().locator(".ruled-word", { hasText: "knees" }));
+  await expect(words).toBeFocused();
+  await page.keyboard.type("both ");
+  await expect(words).toHaveValue("Sit back, both knees out.");
+  await page.keyboard.press("Control+z");
+  await page.keyboard.press("Escape");
+
+  await edit();
+  await press(page, lines.nth(1).locator(".ruled-word", { hasText: "feet" }));
+  await expect(words).toHaveValue(long);
+  await expect(words).toBeFocused();
+
+  await edit();
+  await press(page, lines.nth(1).getByRole("button", { name: "suggested breath, mark it" }).first());
+  await expect(lines.nth(1).getByRole("button", { name: "breath, take it out" })).toHaveCount(1);
+  await expect(words).toHaveCount(0);
+
+  await edit();
+  await press(page, first.getByRole("button", { name: "Add a line" }));
+  await expect(lines).toHaveCount(3);
+  await expect(words).toHaveValue("");
+  await expect(words).toBeFocused();
+  // An empty line is left by a press like any other, and not left behind.
+  await press(page, lines.nth(1).locator(".ruled-word", { hasText: "feet" }));
+  await expect(lines).toHaveCount(2);
+  await page.keyboard.press("Escape");
+  await press(page, first.getByRole("button", { name: "Add a line" }));
+  await expect(lines).toHaveCount(3);
+  await press(page, page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: /^Write/ }));
+  await goToSpeak(page);
+  await expect(lines).toHaveCount(2);
+});
+
+test("one press on a way of saying less takes it while a line is changed", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, talkEpisode([["First", 5, "Keep both knees wide over the toes. I really just want you to breathe out on the way up.", "Remember to keep your knees wide over your toes."]]));
+  const first = part(page, "First");
+  await press(page, first.locator(".ruled-word", { hasText: "Keep" }).first());
+  await expect(page.getByRole("textbox", { name: /^Words from/ })).toBeFocused();
+  await press(page, first.getByRole("button", { name: /^Takes out "Remember to keep/ }));
+  await expect(first.locator(".ruled-line")).toHaveCount(1);
+  await expect(page.getByRole("textbox", { name: /^Words from/ })).toHaveCount(0);
+});
+
+test("more words than a line holds are refused with a sentence, and none of those that stand are lost", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await part(page, "First").locator(".ruled-word", { hasText: "knees" }).click();
+  const words = page.getByRole("textbox", { name: /^Words from/ });
+  await page.keyboard.insertText("word ".repeat(900));
+  await expect(page.getByRole("alert").filter({ hasText: /^A line holds at most 4000 letters, with this it would have 4520\./ })).toBeVisible();
+  await expect(words).toHaveValue("Sit back, knees out.");
+  await page.keyboard.type("both ");
+  await expect(words).toHaveValue("Sit back, both knees out.");
+  await expect(page.getByRole("alert").filter({ hasText: "A line holds" })).toHaveCount(0);
+});
+
 test("the clip's end is dragged, one step of undo, and words that no longer fit are counted", async ({ sheet: page, library }) => {
   await openInSpeak(page, library, EPISODE);
   const first = part(page, "First");
@@ -110,6 +217,23 @@ test("the clip's end is dragged, one step of undo, and words that no longer fit 
   expect(await first.locator(".ruled-word.hangs").count()).toBe(Number(/(\d+) words? hangs? over/.exec(await first.locator(".fit").innerText())?.[1]));
   await page.keyboard.press("Control+z");
   await expect(clip).toHaveValue("0:12");
+  await expect(first.getByText(/hang over the end/)).toHaveCount(0);
+});
+
+test("Escape while the clip's end is dragged gives its seconds back", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  const first = part(page, "First");
+  const box = await boxOf(first.getByRole("slider"));
+  const strip = await boxOf(first.locator(".strip"));
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(strip.x + strip.width * 0.11, box.y + 30, { steps: 4 });
+  await expect(first.getByText(/hang over the end/)).toBeVisible();
+  await page.keyboard.press("Escape");
+  await expect(first.getByText(/hang over the end/)).toHaveCount(0);
+  await page.mouse.move(strip.x + strip.width * 0.2, box.y + 30);
+  await page.mouse.up();
+  await expect(first.getByRole("textbox", { name: "Clip" })).toHaveValue("0:12");
   await expect(first.getByText(/hang over the end/)).toHaveCount(0);
 });
 
@@ -177,6 +301,26 @@ test("what is said otherwise than written is shown and corrected, for the whole 
   await expect.poll(() => part(page, "Second").locator(".line-time .second").innerText()).not.toBe(before);
   await said.getByRole("button", { name: "Say psoas as usual again" }).click();
   await expect.poll(() => part(page, "Second").locator(".line-time .second").innerText()).toBe(before);
+});
+
+test("your pronunciations are listed, changed and taken out, whatever line their words stand in", async ({ sheet: page, library }) => {
+  const episode = talkEpisode([["First", 20, "RDL 3x8, then rest."]]);
+  await openInSpeak(page, library, { ...episode, series: { ...episode.series, pronunciations: [{ written: "RDL", said: "Romanian deadlift" }, { written: "x".repeat(190), said: "long" }] } });
+  await page.getByText("Your pronunciations").press("Enter");
+  const list = page.getByRole("list", { name: "Your pronunciations" });
+  await expect(list.getByRole("listitem")).toHaveCount(2);
+  expect(await page.locator(".app-place").evaluate((place) => place.scrollWidth - place.clientWidth)).toBeLessThanOrEqual(0);
+  const said = list.getByRole("textbox", { name: "RDL is said" });
+  await expect(said).toHaveValue("Romanian deadlift");
+  await said.fill("R D L");
+  await said.press("Enter");
+  await expect(said).toHaveValue("R D L");
+  await list.getByRole("button", { name: "Take out RDL" }).press("Enter");
+  await expect(list.getByRole("listitem")).toHaveCount(1);
+  await list.getByRole("button", { name: /^Take out x/ }).click();
+  await expect(page.getByText(/^Press a word of a line, and say under the line/)).toBeVisible();
+  await page.keyboard.press("Control+z");
+  await expect(list.getByRole("listitem")).toHaveCount(1);
 });
 
 test("the ruler reads as text: time, seconds and words of each line, and where they go over", async ({ sheet: page, library }) => {

@@ -24,7 +24,7 @@ interface Props {
   readonly onSet: (length: number) => void;
 }
 
-/** A block's ruler at the scale of all: where there is speech, where silence, what hangs over. Its end can be dragged, or moved with arrow keys. */
+/** A block's ruler at the scale of all: where there is speech, where silence, what hangs over. Its end can be dragged, which Escape gives up, or moved with arrow keys. */
 export function ClipStrip({ name, timeline, isSet, longest, isQuietFine, words, onDraft, onSet }: Props) {
   const ruler = useRef<HTMLDivElement>(null);
   /** While the end is dragged: the scale it was taken up at, and the length it had. */
@@ -43,7 +43,16 @@ export function ClipStrip({ name, timeline, isSet, longest, isQuietFine, words, 
     const fits = Math.ceil(speechTo);
     return Math.max(0, Math.min(MOST, Math.abs(at - fits) < near ? fits : Math.round(at)));
   };
+  const letGo = (): void => {
+    setDrag(null);
+    onDraft(null);
+  };
   const onKeyDown = (event: KeyboardEvent): void => {
+    if (drag !== null) {
+      event.preventDefault();
+      if (event.key === "Escape") letGo();
+      return;
+    }
     const step = STEPS[event.key];
     const to = step !== undefined ? length + step : event.key === "Home" ? 0 : event.key === "End" ? Math.ceil(speechTo) : null;
     if (to === null) return;
@@ -71,15 +80,11 @@ export function ClipStrip({ name, timeline, isSet, longest, isQuietFine, words, 
         onPointerUp={(event) => {
           if (drag === null) return;
           const to = lengthAt(event);
-          setDrag(null);
-          onDraft(null);
+          letGo();
           // A press that moved nothing is no change.
           if (event.clientX !== drag.x && to !== drag.from) onSet(to);
         }}
-        onPointerCancel={() => {
-          setDrag(null);
-          onDraft(null);
-        }}
+        onPointerCancel={letGo}
       >
         {drag !== null && <span className="strip-draft">{length >= 60 ? clock(length) : `${seconds(length)} s`}</span>}
       </button>

@@ -1,19 +1,26 @@
 import { MAX_TEXT, linesOf, type Block, type Edit, type NewId } from "../../../shared/episode";
 
 /** Typed or pasted text as one line: what a line cannot hold becomes a space. */
-export const oneLine = (text: string): string => text.replace(/[\u0000-\u001f\u007f\u2028\u2029]+/g, " ").slice(0, MAX_TEXT);
+export const oneLine = (text: string): string => text.replace(/[\u0000-\u001f\u007f\u2028\u2029]+/g, " ");
 
-/** The line cut in two at the caret; the second half is a say line of its own, right behind. */
-export function splitLine(block: Block, line: string, text: string, at: number, newId: NewId): { edits: Edit[]; line: string } {
+/** Why a text does not go into one line; null when it does. */
+export function tooLong(text: string): string | null {
+  if (text.length <= MAX_TEXT) return null;
+  return `A line holds at most ${MAX_TEXT} letters, with this it would have ${text.length}. Nothing was put in: take it in parts, each in a line of its own.`;
+}
+
+/**
+ * The line cut in two at the caret; the second half is a say line of its own, right behind.
+ * At its start nothing is cut: an empty line is put before it, and the words keep theirs.
+ * @returns the edits, and the line the caret goes to; null for a line without words
+ */
+export function splitLine(block: Block, line: string, text: string, at: number, newId: NewId): { edits: Edit[]; line: string } | null {
+  if (text.trim() === "") return null;
   const id = newId();
   const index = block.lines.findIndex((one) => one.id === line);
-  return {
-    line: id,
-    edits: [
-      { type: "set-line", line, fields: { text: text.slice(0, at).trimEnd() } },
-      { type: "insert-line", block: block.id, at: index < 0 ? null : index + 1, line: { id, kind: "say", text: text.slice(at).trimStart() } },
-    ],
-  };
+  const insert = (text: string, step: 0 | 1): Edit => ({ type: "insert-line", block: block.id, at: index < 0 ? null : index + step, line: { id, kind: "say", text } });
+  if (text.slice(0, at).trim() === "") return { line: id, edits: [insert("", 0)] };
+  return { line: id, edits: [{ type: "set-line", line, fields: { text: text.slice(0, at).trimEnd() } }, insert(text.slice(at).trimStart(), 1)] };
 }
 
 /** The line behind the say line before it; null for a block's first. `at` is where the two meet. */

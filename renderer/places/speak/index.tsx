@@ -8,6 +8,7 @@ import { clock } from "../../words/clock";
 import { count } from "../../words/count";
 import { EmptyPlace, Figure, PlaceFrame } from "../place";
 import { PaceWords } from "./pace-words";
+import { Pronunciations } from "./pronunciations";
 import { SpeakPart } from "./speak-part";
 import { useFoldSize } from "./use-fold-size";
 import "./speak.css";
@@ -52,6 +53,7 @@ export function Speak() {
           <p className="second">Press a word to change it, drag a ruler's end to change the clip. <span className="breath-key marked">/</span> is a breath you marked, <span className="breath-key">(/)</span> one that would help, <span className="quiet-key" aria-hidden="true" /> room to be quiet.</p>
         </div>
       )}
+      {episode.blocks.length > 0 && <Pronunciations />}
       <div className="speak-parts">
         {episode.blocks.map((block, i) => <SpeakPart key={block.id} block={block} number={i + 1} start={starts[i] ?? 0} longest={longest} pace={pace} size={size} onPrompt={onPrompt} />)}
       </div>

@@ -1,11 +1,11 @@
-import { useEffect, useLayoutEffect, useRef, useState, type KeyboardEvent } from "react";
-import { oneLine } from "./edits";
+import { useEffect, useId, useLayoutEffect, useRef, useState, type KeyboardEvent } from "react";
+import { oneLine, tooLong } from "./edits";
 
 interface Props {
   readonly label: string;
   readonly text: string;
-  /** Where the caret goes first: a character offset. */
-  readonly caret: number;
+  /** Where the caret goes, a character offset; a new object brings it there again. */
+  readonly place: { readonly caret: number };
   readonly onText: (text: string) => void;
   readonly onSplit: (text: string, at: number) => void;
   readonly onJoin: (text: string) => void;
@@ -22,22 +22,27 @@ const isSame = (a: string, b: string): boolean => a.trim() === b.trim();
  * The words of one line to type in. Every letter goes to the episode at once, so the rulers follow; the app's undo takes it back.
  * Enter cuts the line at the caret, Backspace at its start joins it to the one before, Escape leaves.
  */
-export function LineEditor({ label, text, caret, onText, onSplit, onJoin, onMove, onLeave }: Props) {
+export function LineEditor({ label, text, place, onText, onSplit, onJoin, onMove, onLeave }: Props) {
   const field = useRef<HTMLTextAreaElement>(null);
   // The episode may hold the words a little differently (spaces at the end); what is typed stays as typed.
   const [draft, setDraft] = useState(text);
   const sent = useRef(text);
+  const [problem, setProblem] = useState<string | null>(null);
+  const problemId = useId();
+  /** Where the caret was before the last letter or paste. */
+  const selected = useRef({ start: 0, end: 0 });
   useEffect(() => {
     if (isSame(text, sent.current)) return;
     sent.current = text;
     setDraft(text);
+    setProblem(null);
   }, [text]);
   useLayoutEffect(() => {
     const node = field.current;
     if (!node) return;
     node.focus();
-    node.setSelectionRange(caret, caret);
-  }, [caret]);
+    node.setSelectionRange(place.caret, place.caret);
+  }, [place]);
   // As high as its words, where the styles cannot do it by themselves.
   useLayoutEffect(() => {
     const node = field.current;
@@ -69,14 +74,26 @@ export function LineEditor({ label, text, caret, onText, onSplit, onJoin, onMove
   return (
     <form autoComplete="off" onSubmit={(event) => event.preventDefault()}>
       <textarea
-        ref={field} className="line-editor" aria-label={label} rows={1} value={draft} spellCheck={false} onKeyDown={onKeyDown}
-        onChange={(event) => {
-          const typed = oneLine(event.target.value);
+        ref={field} className="line-editor" aria-label={label} rows={1} value={draft} spellCheck={false} onKeyDown={onKeyDown} aria-invalid={problem !== null} aria-describedby={problem === null ? undefined : problemId}
+        onSelect={({ currentTarget }) => {
+          selected.current = { start: currentTarget.selectionStart, end: currentTarget.selectionEnd };
+        }}
+        onChange={({ currentTarget }) => {
+          const typed = oneLine(currentTarget.value);
+          const tooMuch = tooLong(typed);
+          setProblem(tooMuch);
+          if (tooMuch !== null) {
+            // The words go back to what they were after this; so does the caret, which would land at their end.
+            const { start, end } = selected.current;
+            queueMicrotask(() => currentTarget.setSelectionRange(start, end));
+            return;
+          }
           setDraft(typed);
           sent.current = typed;
           onText(typed);
         }}
       />
+      {problem !== null && <p id={problemId} className="field-problem" role="alert">{problem}</p>}
     </form>
   );
 }

@@ -1,4 +1,4 @@
-import { memo, useCallback, useRef, useState } from "react";
+import { memo, useCallback, useEffect, useRef, useState, type FocusEvent } from "react";
 import type { Block } from "../../../shared/episode";
 import { breathEdits, type Pace, type QuietPlace } from "../../../shared/speech";
 import { useActions } from "../../session/context";
@@ -10,6 +10,7 @@ import { LineEditor } from "./line-editor";
 import { RuledLine } from "./ruled-line";
 import { SaidAs } from "./said-as";
 import { SayLess } from "./say-less";
+import { watchPresses, type Presses } from "./watch-presses";
 import type { BlockTimeline, PlacedLine, TimedLine } from "../../voiceover/timeline";
 
 interface Props {
@@ -39,17 +40,54 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
   const isNear = useNear(list, ".app-place", NEAR);
   const { lines, length } = timeline;
 
-  const leave = (line: string, text: string): void => {
+  /** What stands now, for what was begun earlier: a press that ends, a line that is drawn only when its words move. */
+  const latest = useRef({ here, lines });
+  useEffect(() => {
+    latest.current = { here, lines };
+  });
+  /** A line without words is not left behind. */
+  const drop = useCallback((line: string): void => {
+    const text = latest.current.lines.find(({ placed }) => placed.line === line)?.placed.text;
+    if (text !== undefined && text.trim() === "") apply([{ type: "remove-line", line }]);
+  }, [apply]);
+  const leave = (line: string): void => {
     setHere((now) => (now?.line === line ? null : now));
-    if (text.trim() === "") apply([{ type: "remove-line", line }]);
+    drop(line);
   };
+  /** The words of a line to change; those of the line before are left. */
+  const open = useCallback((next: Here): void => {
+    const before = latest.current.here;
+    if (before && before.line !== next.line) drop(before.line);
+    setHere(next);
+  }, [drop]);
   const addLine = (): void => {
     const id = newId();
     mend([{ type: "insert-line", block: block.id, at: null, line: { id, kind: "say", text: "" } }]);
-    setHere({ line: id, caret: 0 });
+    open({ line: id, caret: 0 });
+  };
+  const presses = useRef<Presses | null>(null);
+  const isOpen = here !== null;
+  useEffect(() => {
+    if (!isOpen) return;
+    const watched = watchPresses(document);
+    presses.current = watched;
+    return () => {
+      presses.current = null;
+      watched.stop();
+    };
+  }, [isOpen]);
+  const onBlur = (line: string, event: FocusEvent): void => {
+    const part = event.currentTarget;
+    // Another window in front is no reason to close the words.
+    if (part.contains(event.relatedTarget) || part.contains(document.activeElement)) return;
+    const leaveUnlessBack = (): void => {
+      if (!part.contains(document.activeElement)) leave(line);
+    };
+    if (presses.current) presses.current.after(leaveUnlessBack);
+    else leave(line);
   };
   // The same functions as long as the ruler stands, so that only lines whose words moved are drawn again.
-  const onWord = useCallback(({ line, text }: PlacedLine, index: number) => setHere({ line, caret: wordOffsets(text)[index]?.start ?? 0 }), []);
+  const onWord = useCallback(({ line, text }: PlacedLine, index: number) => open({ line, caret: wordOffsets(text)[index]?.start ?? 0 }), [open]);
   const onBreath = useCallback(
     ({ line, text }: PlacedLine, afterWord: number, isMarked: boolean) => mend([{ type: "set-line", line, fields: { text: isMarked ? withoutBreath(text, afterWord) : withBreath(text, afterWord) } }]),
     [mend],
@@ -64,34 +102,29 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
           const isHere = here?.line === placed.line;
           return (
             <li key={placed.line} className={isHere ? "ruled-line here" : "ruled-line"}>
-              <LineTime timed={timed} onOpen={() => setHere({ line: placed.line, caret: text.length })} />
-              <div
-                onBlur={(event) => {
-                  // Another window in front is no reason to close the words.
-                  const isAway = !event.currentTarget.contains(event.relatedTarget) && !event.currentTarget.contains(document.activeElement);
-                  if (isHere && isAway) leave(placed.line, text);
-                }}
-              >
+              <LineTime timed={timed} onOpen={() => open({ line: placed.line, caret: text.length })} />
+              <div onBlur={(event) => isHere && onBlur(placed.line, event)}>
                 {isHere && (
                   <LineEditor
-                    label={`Words from ${clock(from)}`} text={text} caret={here.caret}
+                    label={`Words from ${clock(from)}`} text={text} place={here}
                     onText={(typed) => apply([{ type: "set-line", line: placed.line, fields: { text: typed } }])}
                     onSplit={(typed, at) => {
                       const split = splitLine(block, placed.line, typed, at, newId);
+                      if (!split) return;
                       mend(split.edits);
-                      setHere({ line: split.line, caret: 0 });
+                      open({ line: split.line, caret: 0 });
                     }}
                     onJoin={(typed) => {
                       const joined = joinLine(block, placed.line, typed);
                       if (!joined) return;
                       mend(joined.edits);
-                      setHere({ line: joined.line, caret: joined.at });
+                      open({ line: joined.line, caret: joined.at });
                     }}
                     onMove={(step) => {
                       const next = lines[i + step];
-                      if (next) setHere({ line: next.placed.line, caret: step === 1 ? 0 : next.placed.text.length });
+                      if (next) open({ line: next.placed.line, caret: step === 1 ? 0 : next.placed.text.length });
                     }}
-                    onLeave={() => leave(placed.line, text)}
+                    onLeave={() => leave(placed.line)}
                   />
                 )}
                 {isHere && <SaidAs text={text} />}
@@ -107,7 +140,7 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
         })}
       </ol>
       {/* Below the words: it changes while they are typed, and must not push them about. */}
-      <SayLess block={block} pace={pace} onShow={(line, caret) => setHere({ line, caret })} />
+      <SayLess block={block} pace={pace} onShow={(line, caret) => open({ line, caret })} />
       <p className="ruler-foot second">
         {breathsToMark > 0 && <button type="button" className="word-button" onClick={() => mend(breathEdits(block, pace))}>{breathsToMark === 1 ? "Mark the breath that would help" : `Mark the ${breathsToMark} breaths that would help`}</button>}
         <button type="button" className="word-button" onClick={addLine}>{lines.length === 0 ? "Write words for this clip" : "Add a line"}</button>

@@ -2,8 +2,10 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { countingIds, demoEpisode, emptyBlock, emptyEpisode, newLine } from "../../../../shared/episode";
 import { DEFAULT_PACE, ownPace } from "../../../../shared/speech";
-import { blockAt, promptScript, stepByBlock, stepByStretch, stretchAt } from "../../../../renderer/prompter/script";
+import { momentAt } from "../../../../renderer/prompter/moment";
+import { blockAt, promptScript, stretchAt } from "../../../../renderer/prompter/script";
 import { pushAt } from "../../../../renderer/prompter/scroll";
+import { stepByBlock, stepByStretch } from "../../../../renderer/prompter/steps";
 
 const script = promptScript(demoEpisode, DEFAULT_PACE);
 const id = countingIds("p");
@@ -39,21 +41,37 @@ describe("the prompter's script", () => {
 });
 
 describe("steps", () => {
+  const stretchFrom = (at: number, step: 1 | -1): number => stepByStretch(script, momentAt(script, at, 1), step).to;
+  const blockFrom = (at: number, step: 1 | -1): number => stepByBlock(script, momentAt(script, at, 1), step);
+
   it("go breath by breath through the whole script and back", () => {
     let at = 0;
     const seen: number[] = [];
-    for (let i = 1; i < script.stretches.length; i++) seen.push((at = stepByStretch(script, at, 1)));
+    for (let i = 1; i < script.stretches.length; i++) seen.push((at = stretchFrom(at, 1)));
     expect(seen).toEqual(script.stretches.slice(1).map(({ from }) => from));
-    expect(stepByStretch(script, at, 1)).toBe(at);
-    expect(stepByStretch(script, at, -1)).toBe(script.stretches.at(-2)?.from);
-    expect(stepByStretch(script, at + 1, -1)).toBe(at);
-    expect(stepByStretch(script, 0, -1)).toBe(0);
+    expect(stretchFrom(at, 1)).toBe(at);
+    expect(stretchFrom(at, -1)).toBe(script.stretches.at(-2)?.from);
+    expect(stretchFrom(at + 1, -1)).toBe(at);
+    expect(stretchFrom(0, -1)).toBe(0);
+  });
+
+  it("say when they go on into another block: from its last breath, and from the quiet behind it", () => {
+    for (const [i, block] of script.blocks.slice(0, -1).entries()) {
+      const next = script.blocks[i + 1]?.stretches[0]?.from;
+      block.stretches.forEach((stretch, n) => {
+        const isLast = n === block.stretches.length - 1;
+        expect(stepByStretch(script, { block: i, at: stretch.from, clip: 0 }, 1).entersBlock, `${block.name} ${n}`).toBe(isLast);
+      });
+      expect(stepByStretch(script, { block: i, at: block.speechTo, clip: 0 }, 1)).toEqual({ to: next, entersBlock: true });
+    }
+    const last = script.blocks.length - 1;
+    expect(stepByStretch(script, { block: last, at: script.stretches.at(-1)?.from ?? 0, clip: 0 }, 1).entersBlock).toBe(false);
   });
 
   it("back from within a block go to its beginning, from there to the block before", () => {
     const second = script.blocks[1] ?? expect.fail();
-    expect(stepByBlock(script, second.from + 5, -1)).toBe(second.from);
-    expect(stepByBlock(script, second.from, -1)).toBe(0);
+    expect(blockFrom(second.from + 5, -1)).toBe(second.from);
+    expect(blockFrom(second.from, -1)).toBe(0);
     expect(blockAt(script, second.from)).toBe(second);
     expect(blockAt(script, 1e9)).toBe(script.blocks.at(-1));
   });

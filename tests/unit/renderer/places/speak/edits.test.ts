@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { applyEdits, countingIds, emptyBlock, emptyEpisode, linesOf, newLine, MAX_TEXT, type Block } from "../../../../../shared/episode";
-import { joinLine, oneLine, splitLine, withBreath, withoutBreath, wordOffsets } from "../../../../../renderer/places/speak/edits";
+import { joinLine, oneLine, splitLine, tooLong, withBreath, withoutBreath, wordOffsets } from "../../../../../renderer/places/speak/edits";
 
 const id = countingIds("e");
 const block: Block = emptyBlock(id, "talk", { lines: [newLine(id, "say", "One two."), newLine(id, "cue", "Sit"), newLine(id, "say", "Three four.")] });
@@ -10,9 +10,32 @@ const [first, second] = linesOf(block, "say");
 
 describe("a say line", () => {
   it("is cut in two at the caret, the second half right behind", () => {
-    const split = splitLine(block, first?.id ?? "", "One two.", 3, id);
+    const split = splitLine(block, first?.id ?? "", "One two.", 3, id) ?? expect.fail();
     expect(after(split.edits).lines.map(({ kind, text }) => `${kind}: ${text}`)).toEqual(["say: One", "say: two.", "cue: Sit", "say: Three four."]);
     expect(after(split.edits).lines[1]?.id).toBe(split.line);
+  });
+
+  it("has an empty line put before it by a cut at its start, and stays the line it was", () => {
+    for (const at of [0, 1]) {
+      const split = splitLine(block, first?.id ?? "", " One two.", at, id) ?? expect.fail();
+      expect(after(split.edits).lines.map(({ text }) => text)).toEqual(["", "One two.", "Sit", "Three four."]);
+      expect(after(split.edits).lines.map((line) => line.id).slice(0, 2)).toEqual([split.line, first?.id]);
+    }
+  });
+
+  it("without words is not cut", () => {
+    for (const text of ["", "  "]) expect(splitLine(block, first?.id ?? "", text, text.length, id)).toBeNull();
+  });
+
+  it("cut anywhere loses no word and leaves no line empty but the one the caret goes to", () => {
+    const words = fc.array(fc.constantFrom("sit", "back,", "and", "/", "up."), { minLength: 1, maxLength: 8 }).map((list) => list.join(" "));
+    fc.assert(fc.property(words, fc.nat(40), (text, n) => {
+      const edited = applyEdits(emptyEpisode(id, { blocks: [block] }), [{ type: "set-line", line: first?.id ?? "", fields: { text } }]).blocks[0] ?? expect.fail();
+      const split = splitLine(edited, first?.id ?? "", text, n % (text.length + 1), id) ?? expect.fail();
+      const says = linesOf(applyEdits(emptyEpisode(id, { blocks: [edited] }), split.edits).blocks[0] ?? expect.fail(), "say");
+      expect(says.slice(0, 2).flatMap((line) => line.text.split(" ")).filter(Boolean).join("")).toBe(text.replaceAll(" ", ""));
+      for (const line of says) if (line.text.trim() === "") expect(line.id).toBe(split.line);
+    }));
   });
 
   it("is joined to the say line before it, past lines of other kinds; a block's first stays", () => {
@@ -23,9 +46,11 @@ describe("a say line", () => {
     expect(joinLine(block, second?.id ?? "", "x".repeat(MAX_TEXT))).toBeNull();
   });
 
-  it("holds no line breaks or control characters, and no more than a line may", () => {
-    expect(oneLine("a\r\nb\u2028c\td")).toBe("a b c d");
-    expect(oneLine("x".repeat(9000))).toHaveLength(MAX_TEXT);
+  it("holds no line breaks or control characters", () => expect(oneLine("a\r\nb\u2028c\td")).toBe("a b c d"));
+
+  it("takes as much as a line may hold, and refuses more with a sentence instead of losing the rest", () => {
+    expect(tooLong("x".repeat(MAX_TEXT))).toBeNull();
+    expect(tooLong(oneLine("x".repeat(4210)))).toBe("A line holds at most 4000 letters, with this it would have 4210. Nothing was put in: take it in parts, each in a line of its own.");
   });
 });
 

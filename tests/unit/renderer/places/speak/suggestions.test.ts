@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { suggestionWords } from "../../../../../renderer/places/speak/say-less";
-import { withPronunciation } from "../../../../../renderer/places/speak/said-as";
 
 describe("a suggestion in words", () => {
   const edits = [{ type: "remove-line", line: "l1" }] as const;
@@ -11,14 +10,4 @@ describe("a suggestion in words", () => {
   ])("%#", (suggestion, words) => expect(suggestionWords(suggestion)).toBe(words));
 
   it("is cut short where the sentence is long", () => expect(suggestionWords({ sentence: "word ".repeat(60), becomes: "", edits }).length).toBeLessThan(110));
-});
-
-describe("the list of pronunciations", () => {
-  const list = [{ written: "psoas", said: "so as" }, { written: "RDL", said: "R D L" }];
-
-  it("holds one entry a word, whatever its case, and loses it when it is said as usual again", () => {
-    expect(withPronunciation(list, "Psoas ", "so-az")).toEqual([{ written: "RDL", said: "R D L" }, { written: "Psoas", said: "so-az" }]);
-    expect(withPronunciation(list, "rdl", null)).toEqual([{ written: "psoas", said: "so as" }]);
-    expect(withPronunciation([], "x", "ex")).toEqual([{ written: "x", said: "ex" }]);
-  });
 });
