@@ -30,11 +30,13 @@ const PADDING: readonly Padding[] = [
   { written: pattern(`${OPENER}(?:just|simply)~${VERB_AHEAD}`), keep: kept },
   // "we are going to push" says what "we push" says; who does it must stay, or what will happen becomes an order
   { written: pattern(`${EDGE}(we|you|they)~are~going~to~${VERB_AHEAD}`), keep: (m) => `${kept(m)} ` },
-  { written: pattern(`${EDGE}(I|we|you|they)~(?:just|simply|literally|basically|actually|sort~of|kind~of)~${VERB_AHEAD}`), keep: (m) => `${kept(m)} ` },
+  { written: pattern(`${EDGE}(I|we|you|they)~(?:basically|actually|sort~of|kind~of)~${VERB_AHEAD}`), keep: (m) => `${kept(m)} ` },
+  // not inside a sentence, where "just" is "only": "if you just lower it halfway"
+  { written: pattern(`${OPENER}(I|we|you|they)~(?:just|simply|literally)~${VERB_AHEAD}`), keep: (m) => `${kept(m)}${m[2] ?? ""} ` },
   { written: pattern(String.raw`(?<=(?:${EDGE}(?:is|are|was|were|feels?|looks?|seems?|gets?)|['’](?:s|re))\s+)(?:sort|kind)~of~(?=(?:${HEDGED_ADJECTIVE})(?![\p{L}-]))`), keep: () => "" },
   { written: pattern(String.raw`^(?:${REMARK}),\s*${CLAUSE_AHEAD}`), keep: () => "" },
-  // between commas: both go inside a phrase ("it is, you know, the hip"), one stays where a clause or a list goes on
-  { written: pattern(String.raw`(?<![\p{L}'-])([\p{L}'’]+),\s*(?:${REMARK}),\s*(?=(and|but|then|so|the|a|an|your|my|our|it|you|we|I|they)(?![\p{L}-])|\p{L})`),
+  // between commas: both go inside a phrase ("it is, you know, the hip"), one stays where a clause goes on
+  { written: pattern(String.raw`(?<![\p{L}'-])([\p{L}'’]+),\s*(?:${REMARK}),\s*(?=(and|but|then|so|it|you|we|I|they|(?<=^(?:when|if|once|as|while|after|before|because|since|until)\s.*)(?:the|a|an|your|my|our))(?![\p{L}-])|\p{L})`),
     keep: (m) => (isFunctionWord(kept(m).toLowerCase()) ? `${kept(m)} ` : m[2] ? `${kept(m)}, ` : m[0] ?? "") },
   { written: pattern(String.raw`(?<=^(?!.*\b(?:put|sort|arrange|stack)\b).*)${EDGE}in~order~(?=to\s+\p{L})`), keep: () => "" },
 ];
