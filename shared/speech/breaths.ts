@@ -41,7 +41,37 @@ function chunksOf(stretch: string, pace: Pace): Chunk[] {
   return chunks;
 }
 
-/** Cuts a stretch so that no piece is longer than `maxSeconds`, at the least cost; a single chunk that is too long stays whole. */
+/** A millionth of a millisecond is arithmetic, not breath. */
+const HAIR = 1e-9;
+
+/** "10 kg", "30 seconds": never parted. */
+const isFigureWithUnit = (word: string, next: string): boolean => /\d$/.test(word) && /^\p{L}/u.test(next);
+
+/** How well a run of figures parts between two words: after a comma, before the next figure, else anywhere but between a figure and its unit. */
+const partsWell = (word: string, next: string): number =>
+  /[,;:]$/.test(word) ? 3 : /\p{L}$/u.test(word) && /^\d/.test(next) ? 2 : isFigureWithUnit(word, next) ? 0 : 1;
+
+/** Words that go together by rights, cut all the same where they last longer than a breath. */
+function cutChunk(text: string, pace: Pace, maxSeconds: number): string[] {
+  const words = text.split(/\s+/).filter(Boolean);
+  const fits = (from: number, to: number): boolean =>
+    to - from === 1 || (to - from === 2 && isFigureWithUnit(words[from] ?? "", words[from + 1] ?? "")) || speak(words.slice(from, to).join(" "), pace).seconds <= maxSeconds + HAIR;
+  const pieces: string[] = [];
+  for (let from = 0; from < words.length; ) {
+    let reach = from + 1;
+    while (reach < words.length && fits(from, reach + 1)) reach += 1;
+    let end = reach;
+    if (reach < words.length) {
+      const merit = (to: number): number => partsWell(words[to - 1] ?? "", words[to] ?? "");
+      for (let to = reach - 1; to > from; to -= 1) if (merit(to) > merit(end)) end = to;
+    }
+    pieces.push(words.slice(from, end).join(" "));
+    from = end;
+  }
+  return pieces;
+}
+
+/** Cuts a stretch so that no piece is longer than `maxSeconds`, at the least cost. */
 function cutStretch(stretch: string, pace: Pace, maxSeconds: number): string[] {
   const chunks = chunksOf(stretch, pace);
   // best[i]: cheapest way to say chunks 0..i-1, and where its last piece begins
@@ -63,14 +93,15 @@ function cutStretch(stretch: string, pace: Pace, maxSeconds: number): string[] {
   for (let end = chunks.length; end > 0; end = best[end]?.from ?? 0) {
     pieces.unshift(chunks.slice(best[end]?.from ?? 0, end).map(({ text }) => text).join(" "));
   }
-  return pieces;
+  // Figures sound otherwise together than apart, so each piece is heard again.
+  return pieces.flatMap((piece) => (speak(piece, pace).seconds > maxSeconds + HAIR ? cutChunk(piece, pace, maxSeconds) : [piece]));
 }
 
 /**
  * The text cut into what is said in one breath.
  *
  * Marked breaths ( / ) and sentence ends always end a segment. A stretch longer than `maxSeconds` gets suggested breaths: at commas,
- * before conjunctions, else before prepositions, else between words. Only one word or one figure with its unit can be longer still.
+ * before conjunctions, else before prepositions, else between words, and within a run of figures where there is no other way. Only one word or one figure with its unit can be longer still.
  * @param maxSeconds - longest stretch without a pause; seconds
  * @returns segments in order, without the breath marks; `seconds` is the speech alone, `breathAfter` null only after the last
  */

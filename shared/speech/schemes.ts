@@ -9,6 +9,15 @@ export interface Saying {
 const part = (match: readonly string[], index: number): string => match[index] ?? "";
 const tempoWords = (figures: string): string => Array.from(figures, (figure) => (/x/i.test(figure) ? "X" : digitWords(figure))).join(" ");
 
+/** Longest work or rest that is named by its seconds alone, and the shortest of two equal ones, which else are reps of each side. */
+const [MOST_INTERVAL, LEAST_EQUAL] = [60, 30];
+
+/** Two round figures said one after the other, or null where they are something else (a blood pressure, reps of each side). */
+function pairWords(first: number, second: number): string | null {
+  const isPair = first === second ? first >= LEAST_EQUAL : first + second === 100 || Math.max(first, second) <= MOST_INTERVAL;
+  return isPair ? `${numberWords(first)} ${numberWords(second)}` : null;
+}
+
 /** "1" or "one" is a single set. */
 const setsWord = (count: string): string => (Number(count) === 1 ? "set" : "sets");
 
@@ -20,6 +29,9 @@ export const SCHEME_SAYINGS: readonly Saying[] = [
   { written: /\btempo:?\s*([\dX](?:\s?[-–/]\s?[\dX]){2,3})(?![\w-])/gi, said: (m) => `tempo ${tempoWords(part(m, 1).replace(/[^\dX]/gi, ""))}` },
   { written: /\btempo:?\s*([\dX]{3,4})\b/gi, said: (m) => `tempo ${tempoWords(part(m, 1))}` },
   { written: /(?<![\w.-])(\d-\d-[\dX]-\d)(?![\w-])/gi, said: (m) => tempoWords(part(m, 1).replace(/-/g, "")) },
+  // 4010 tempo, a tempo of 31X0
+  { written: /(?<![\w.,-])(?=X*\d)([\dX]{4})(?=[\s-]tempo\b)/gi, said: (m) => tempoWords(part(m, 1)) },
+  { written: /\btempo\s(of|is|at)\s(?=X*\d)([\dX]{4})\b/gi, said: (m) => `tempo ${part(m, 1)} ${tempoWords(part(m, 2))}` },
   // L4-L5, T8-T10: joints of the spine
   { written: /\b([A-Z]\d{1,2})[-–](?=[A-Z]\d)/g, said: (m) => `${part(m, 1)} to ` },
   // a ladder: 12-10-8, 15/12/10/8
@@ -38,6 +50,10 @@ export const SCHEME_SAYINGS: readonly Saying[] = [
   { written: /(?<![\d,])(\d{1,3}),(\d{1,2})(?=\s?(?:kg|lb|m|s|cm|km)\b)/g, said: (m) => `${part(m, 1)}.${part(m, 2)}` },
   // 3x8-10, 3 × 40 m, 3 x AMRAP
   { written: /(?<![\w.])(\d{1,2})\s?[x×]\s?(?=\d|AMRAP|max\b|failure\b)/gi, said: (m) => `${part(m, 1)} ${setsWord(part(m, 1))} of ` },
+  // 1x per week, 2x/week, 1x weekly
+  { written: /\b([12])\s?[x×]\s?(?:(?:per|a)\s|\/\s?)(day|week|month|year|session)\b/gi, said: (m) => `${part(m, 1) === "1" ? "once" : "twice"} a ${part(m, 2)}` },
+  { written: /\b([12])\s?[x×](?=\s(?:daily|weekly|monthly)\b)/gi, said: (m) => (part(m, 1) === "1" ? "once" : "twice") },
+  { written: /(?<![\w.,])1\s?[x×](?!\w|\sbodyweight\b)/gi, said: () => "1 time" },
   // 2x bodyweight, 10x
   { written: /\b(\d+(?:\.\d+)?)\s?[x×](?!\w)/gi, said: (m) => `${part(m, 1)} times` },
   { written: /(?<!\w)[x×]\s?(?=\d)/gi, said: () => "times " },
@@ -47,6 +63,8 @@ export const SCHEME_SAYINGS: readonly Saying[] = [
   { written: /%\s*(?:of\s+)?(?=(?:your\s+)?\d\s?RM\b)/g, said: () => "% of " },
   // 10/side, 20 kg/hand
   { written: /\s?\/\s?(side|leg|arm|hand|foot|set|min|minute|week|day|session)\b/gi, said: (m) => ` per ${part(m, 1) === "min" ? "minute" : part(m, 1)}` },
+  // 20/10, 30/30: seconds of work and of rest; 80/20: a share of a hundred; 90/90: the joints of a stretch
+  { written: /(?<!pressure\D{0,20})(?<![\w/.])([1-9][05])\/([1-9][05]|5)(?![\w/.%]|\s?(?:kg|lb)\b)/gi, said: (m) => pairWords(Number(part(m, 1)), Number(part(m, 2))) ?? part(m, 0) },
   // 8/8: eight on one side, eight on the other
   { written: /(?<![\w/.])(\d{1,3})\/(\1)(?![\w/])/g, said: (m) => `${part(m, 1)} and ${part(m, 2)}` },
   { written: /\s?@\s?/g, said: () => " at " },

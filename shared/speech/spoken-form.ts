@@ -1,5 +1,6 @@
 import { SHORT_FORMS, SPELLED } from "./abbreviations";
 import { DATE_SAYINGS } from "./dates";
+import { moneyWords } from "./money";
 import { decimalWords, fractionWords, numberWords, ordinalWords } from "./numbers";
 import { SCHEME_SAYINGS, type Saying } from "./schemes";
 import { withPronunciations } from "./pronunciations";
@@ -9,13 +10,15 @@ import type { Pronunciation } from "./types";
 import { UNIT_PATTERN, UNITS_SAID, unitOf } from "./units";
 
 const NUMBER = String.raw`(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?|\.\d+`;
-const MONEY: Readonly<Record<string, string>> = { $: "dollars", "€": "euros", "£": "pounds" };
 /** Things named by their weight or length: "a twenty kilo bell", not "kilos". */
 const MEASURED_THINGS = "bells?|kettlebells?|dumbbells?|barbells?|plates?|bars?|balls?|sandbags?|vests?|packs?|backpacks?|weights?|holds?|rests?|breaks?|walks?|runs?|rows?|planks?|box(?:es)?|steps?|blocks?|inclines?|declines?|bench(?:es)?|angles?|stacks?|gaps?|jumps?|carry|carries|intervals?|timers?|warm-ups?|cool-downs?|videos?|clips?|sprints?|sessions?";
 
 const FRACTION = new RegExp(String.raw`(?<![\d/.])(?:(\d{1,3})\s+)?(\d)/(\d)(?![\d/])(?:\s?(${UNIT_PATTERN})(?![A-Za-z]))?`, "g");
 const RANGE = new RegExp(String.raw`(?<!\d)(${NUMBER})(\s?(?:${UNIT_PATTERN}))?(?:-|\s?[–—]\s?|\s-\s)(?=(?:${NUMBER})(?!-\d))`, "gi");
 const MEASURE = new RegExp(String.raw`(?<![A-Za-z\d])(${NUMBER})(\s?-?)(${UNIT_PATTERN})(?![A-Za-z])(?=(\s+(?:${MEASURED_THINGS})\b)?)`, "gi");
+const MONEY = new RegExp(String.raw`([$€£])\s?(${NUMBER})(?: to (${NUMBER}))?(?![\d])`, "g");
+/** A weight or a length and another: "10kg/22lb". Seconds of work and of rest are said one after the other instead. */
+const TWO_UNITS = /(?<![A-Za-z])(\d\s?(?:kgs?|lbs?|g|km|cm|mm|m|yds?|ft))\s?\/\s?(?=\d)/g;
 const UNIT_ALONE = new RegExp(String.raw`(?<![\w.])(?:${UNITS_SAID.filter(({ alone }) => alone).map(({ written }) => written).join("|")})(?!\w)`, "g");
 
 const sayAll = (text: string, sayings: readonly Saying[]): string =>
@@ -26,6 +29,9 @@ function plainTypography(text: string): string {
   return text
     .replace(/º/g, "°")
     .replace(/(\d)(?=[¼½¾⅐-⅞])/g, "$1 ")
+    // minutes and seconds, before each double prime becomes two single ones
+    .replace(/′/g, "'")
+    .replace(/″/g, '"')
     .normalize("NFKC")
     .replace(/⁄/g, "/")
     .replace(/[‘’ʼ]/g, "'")
@@ -55,6 +61,10 @@ function sayMeasures(text: string): string {
     return `${figures} ${single ? unit.one : unit.many} `;
   });
 }
+
+/** From one amount to another; the coin is said once where neither has small coins. */
+const sayAmounts = (sign: string, from: string, to: string): string =>
+  [from, to].some((figures) => /\.\d\d$/.test(figures)) ? `${moneyWords(sign, from)} to ${moneyWords(sign, to)}` : `${decimalWords(from)} to ${moneyWords(sign, to)}`;
 
 /** Letters that are read one by one: RPE, and any capitals without a vowel. */
 function spellLetters(text: string): string {
@@ -100,7 +110,8 @@ export function spokenForm(text: string, pronunciations: readonly Pronunciation[
   said = sayFractions(said);
   said = said.replace(RANGE, "$1$2 to ");
   said = sayAll(said, NUMBER_SIGNS);
-  said = said.replace(new RegExp(`([$€£])\\s?((?:${NUMBER})(?: to (?:${NUMBER}))?)`, "g"), (_, sign: string, figures: string) => `${figures} ${MONEY[sign] ?? ""}`);
+  said = said.replace(MONEY, (_, sign: string, from: string, to: string | undefined) => (to === undefined ? moneyWords(sign, from) : sayAmounts(sign, from, to)));
+  said = said.replace(TWO_UNITS, "$1 or ");
   said = sayMeasures(said);
   said = said.replace(/\bRIR\b/g, "reps in reserve");
   said = said.replace(UNIT_ALONE, (unit) => unitOf(unit)?.many ?? unit);

@@ -21,14 +21,16 @@ export const TIME_SAYINGS: readonly Saying[] = [
   // 5'10": a person's height, unless it is held or rested
   { written: /(?<!(?:rest|hold|plank|carry|every|for):?\s)(?<![\d.])([4-7])'(1[01]|\d)(?:"|'')/gi, said: (m) => `${numberWords(Number(m[1]))} foot ${numberWords(Number(m[2]))}` },
   { written: /(\d)[\s-]in\.?(?=\s(?:box|step|plate|block)\b)/gi, said: (m) => `${m[1] ?? ""} inch` },
+  // 1h 30m, 2 h 5 min
+  { written: /\b(\d{1,2})\s?(?:h|hrs?|hours?)\s?(\d{1,2})\s?m(?:ins?)?\b/gi, said: (m) => `${m[1] ?? ""} h ${m[2] ?? ""} min` },
   // rest 2m, 2m rest, 1m15, 1'30, rest 3:00, 2', 90"; a box of 20" is inches
   { written: /\b(rest:?\s)(\d+(?:\.\d+)?)\s?m\b/gi, said: (m) => `${m[1] ?? ""}${m[2] ?? ""} min` },
   { written: /\b(\d+(?:\.\d+)?)\s?m(?=\s(?:rest|break)\b)/gi, said: (m) => `${m[1] ?? ""} min` },
   { written: /\b(\d{1,2})\s?(?:m|'|min\s?)([0-5]\d)\s?(?:s\b|"|'')?(?![\w.])/gi, said: (m) => `${Number(m[1])} min ${Number(m[2])}` },
   { written: /\b((?:rest|hold|break|plank|carry|every):?\s)(\d{1,2}):([0-5]\d)\b(?!\s?[-–])(?:\s?min(?:s|utes)?\b)?/gi, said: (m) => `${m[1] ?? ""}${Number(m[2])} min${Number(m[3]) > 0 ? ` ${Number(m[3])}` : ""}` },
-  { written: /(\d)'(?=[\s,;.)]|$)/g, said: (m) => `${m[1] ?? ""} min` },
-  { written: /(\d)\s?(?:"|″|'')(?=\s(?:box|step|plate|block))/g, said: (m) => `${m[1] ?? ""} inch` },
-  { written: /(\d)\s?(?:"|″|'')(?=[\s,;.)]|$)/g, said: (m) => `${m[1] ?? ""} s` },
+  { written: /(\d)'(?=[\s,;:.!?)/–-]|$)/g, said: (m) => `${m[1] ?? ""} min` },
+  { written: /(\d)\s?(?:"|'')(?=\s(?:box|step|plate|block))/g, said: (m) => `${m[1] ?? ""} inch` },
+  { written: /(\d)\s?(?:"|'')(?=[\s,;:.!?)/–-]|$)/g, said: (m) => `${m[1] ?? ""} s` },
   { written: /(\d:[0-5]\d)\s?[-–]\s?(?=\d{1,2}:[0-5]\d)/g, said: (m) => `${m[1] ?? ""} to ` },
   { written: /\b(\d{1,2}):([0-5]\d):([0-5]\d)\b/g, said: (m) => [numberWords(Number(m[1])), minutesWords(Number(m[2])) || "oh oh", minutesWords(Number(m[3])) || "oh oh"].join(" ") },
   { written: /\b(\d{1,3}):([0-5]\d)\s?(?:mins?|minutes)\b/gi, said: (m) => `${Number(m[1])} min${Number(m[2]) > 0 ? ` ${Number(m[2])}` : ""}` },

@@ -286,6 +286,21 @@ test("words that do not fit come with ways of saying less, each one step of undo
   await expect(first.locator(".ruled-word", { hasText: "really" })).toHaveCount(1);
 });
 
+test("what forbids or warns is in none of the ways of saying less, and stays when all are taken", async ({ sheet: page, library }) => {
+  const lines = ["Just press the bar up. Never bounce it off the ribs.", "Do not lock the elbows hard at the top. Make sure your hips stay level. Go ahead and breathe out on the way up."];
+  await openInSpeak(page, library, talkEpisode([["First", 3, ...lines]]));
+  const first = part(page, "First");
+  const ways = first.getByRole("list", { name: "Ways of saying less" });
+  await expect(ways.getByRole("button", { name: 'Says "Press the bar up."', exact: true })).toBeVisible();
+  await expect(ways.getByRole("button", { name: /bounce|lock|hips stay level\.?"$/ }).filter({ hasText: /^(?:Takes out|Says)/ })).toHaveCount(0);
+  await first.getByRole("button", { name: /^Do (?:the first|all of these)/ }).click();
+  await expect(first.locator(".ruled-word", { hasText: "Just" })).toHaveCount(0);
+  await page.getByRole("navigation", { name: "Places" }).getByRole("button", { name: /^Write/ }).click();
+  const left = await sheetLines(page);
+  expect(left).toContain("say: Press the bar up. Never bounce it off the ribs.");
+  expect(left).toContain("say: Do not lock the elbows hard at the top. Make sure your hips stay level. Breathe out on the way up.");
+});
+
 test("what is said otherwise than written is shown and corrected, for the whole series", async ({ sheet: page, library }) => {
   await openInSpeak(page, library, talkEpisode([["First", 20, "Do 3x8-10 @ 42.5 kg and feel the psoas."], ["Second", 20, "The psoas again."]]));
   const first = part(page, "First");

@@ -12,8 +12,10 @@ const EACH = String.raw`(?:on |for )?(?:each|either|per|a) (?:side|leg|arm|hand|
 const RUN = String.raw`(?:a (?=hundred|thousand))?(?:${NUMBER_WORD}|(?<=\ba )(?:hundred|thousand))(?:[ -](?:and )?(?:${NUMBER_WORD}|hundred|thousand))*(?: point (?:${NUMBER_WORD})(?:[ -](?:${NUMBER_WORD}))*)?(?: and a half)?`;
 const SIGN = SIGNS.map(([said]) => said).join("|");
 const COUNTS_AFTER = new RegExp(`^(?:[ -](?:${COUNTED})| ${EACH})(?!\\p{L})`, "iu");
-/** One number or a range, with the unit or noun it counts. */
-const NUMBERS = new RegExp(String.raw`(?<![\p{L}\p{N}'’-])(${RUN})(?: to (${RUN}))?(?![\p{L}'’]|-(?!(?:${COUNTED}|${SIGN})(?!\p{L})))(?:[ -](${SIGN})(?!\p{L}))?`, "giu");
+/** One number, a range or a choice of two, with the unit or noun it counts. */
+const NUMBERS = new RegExp(String.raw`(?<![\p{L}\p{N}'’-])(${RUN})(?: (to|or) (${RUN}))?(?![\p{L}'’]|-(?!(?:${COUNTED}|${SIGN})(?!\p{L})))(?:[ -](${SIGN})(?!\p{L}))?`, "giu");
+/** A small number that goes on from another in words stays like it: "two, maybe three seconds". */
+const GOES_ON = new RegExp(String.raw`(?<![\p{L}-])(?:${NUMBER_WORD}),?(?: (?:or|and|maybe|perhaps|even))* $`, "iu");
 /** Numbers that follow these are figures however small. */
 const LEADS = /(?:\bsets? of|\brounds? of|\bRPE|\bRIR|\btempo|\bset|\bat least|\bup to) $/i;
 const DIGIT = `(?:${["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"].join("|")}|x)`;
@@ -23,8 +25,8 @@ const FIGURES_FROM = 11;
 
 const figures = (value: number): string => (value >= 10_000 ? value.toLocaleString("en") : String(value));
 
-/** A number or a range in figures, where figures are read faster; else as it is written. */
-function inFigures(written: string, first: string, second: string | undefined, sign: string | undefined, before: string, after: string): string {
+/** A number, a range or a choice in figures, where figures are read faster; else as it is written. */
+function inFigures(written: string, first: string, link: string | undefined, second: string | undefined, sign: string | undefined, before: string, after: string): string {
   const value = numberOf(first);
   const until = second === undefined ? null : numberOf(second);
   if (value === null || (second !== undefined && until === null)) return written;
@@ -32,8 +34,9 @@ function inFigures(written: string, first: string, second: string | undefined, s
   const counts = COUNTS_AFTER.test(after) || LEADS.test(before);
   const top = until ?? value;
   const isSpoken = Number.isInteger(value) || / and a half$/i.test(first);
+  if (value < FIGURES_FROM && GOES_ON.test(before)) return written;
   if (unit === null && isSpoken && top < FIGURES_FROM && !(counts && top >= 2)) return written;
-  return `${figures(value)}${until === null ? "" : ` to ${figures(until)}`}${unit ?? ""}`;
+  return `${figures(value)}${until === null ? "" : ` ${link ?? ""} ${figures(until)}`}${unit ?? ""}`;
 }
 
 /** Shorthand with room to read: "3x8@42.5kg" is "3 x 8 at 42.5 kg". */
@@ -55,6 +58,6 @@ export function spelledForReader(text: string): string {
   return spacedShorthand(text.replace(/\s+/g, " ").trim())
     .replace(/(?<![\p{L}\p{N}*])\*(?=[^\s*])([^*]*[^\s*])\*(?![\p{L}\p{N}*])/gu, "$1")
     .replace(TEMPO, (_, digits: string) => `tempo ${digits.split(/[ -]/).map((digit) => (digit.toLowerCase() === "x" ? "X" : digitOf(digit.toLowerCase()))).join("-")}`)
-    .replace(NUMBERS, (written: string, first: string, second: string | undefined, sign: string | undefined, at: number, whole: string) =>
-      inFigures(written, first, second, sign, whole.slice(0, at), whole.slice(at + written.length)));
+    .replace(NUMBERS, (written: string, first: string, link: string | undefined, second: string | undefined, sign: string | undefined, at: number, whole: string) =>
+      inFigures(written, first, link, second, sign, whole.slice(0, at), whole.slice(at + written.length)));
 }

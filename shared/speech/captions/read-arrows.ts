@@ -12,8 +12,9 @@ export interface OpenCue {
 }
 
 const TIMING = /^\s*(\S+?)\s*--+>\s*(\S+)(?:\s.*)?$/;
-/** A number, or any words, right above the times and alone after an empty line. */
-const isIdentifier = (lines: readonly string[], at: number): boolean => (lines[at] ?? "").trim() !== "" && (at === 0 || (lines[at - 1] ?? "").trim() === "");
+/** Right above the times and alone after an empty line: in WebVTT any words, in SubRip a number; words there are said. */
+const isIdentifier = (lines: readonly string[], at: number, format: "webvtt" | "subrip"): boolean =>
+  (format === "webvtt" ? /\S/ : /^\s*\d+\s*$/).test(lines[at] ?? "") && (at === 0 || (lines[at - 1] ?? "").trim() === "");
 const BLOCK = /^(?:NOTE|STYLE|REGION)(?:\s|$)/;
 
 interface Timing {
@@ -65,7 +66,7 @@ export function readArrows(lines: readonly string[], format: "webvtt" | "subrip"
       timing = { ...readTiming(line, at, format, problems), line: at + 1 };
     } else if (line.trim() === "") {
       gap = words.length > 0;
-    } else if ((lines[at + 1] ?? "").includes("-->") && isIdentifier(lines, at)) {
+    } else if ((lines[at + 1] ?? "").includes("-->") && isIdentifier(lines, at, format)) {
       continue;
     } else if (format === "webvtt" && BLOCK.test(line) && (at === 0 || (lines[at - 1] ?? "").trim() === "")) {
       const from = at;

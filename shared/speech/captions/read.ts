@@ -3,8 +3,9 @@ import { readArrows, settleTimes } from "./read-arrows";
 import { readLines, readTimedLine } from "./read-lines";
 import type { CaptionsRead } from "./types";
 
-/** Share of characters no text holds from which a file counts as binary. */
+/** Share of characters no text holds from which a file counts as binary; a few broken ones make none, however short it is. */
 const TOO_MANY_ODD = 0.02;
+const FEW_ODD = 3;
 /** How much of a file is looked at to tell what it is; characters and lines. */
 const SAMPLE = 20_000;
 const SAMPLE_LINES = 200;
@@ -17,7 +18,7 @@ const nothing = (sentence: string): CaptionsRead => ({ format: "none", cues: [],
 
 const isBinary = (text: string): boolean => {
   const sample = text.slice(0, SAMPLE);
-  return (sample.match(/[\u0000-\u0008\u000e-\u001f\ufffd]/g)?.length ?? 0) > sample.length * TOO_MANY_ODD;
+  return (sample.match(/[\u0000-\u0008\u000e-\u001f\ufffd]/g)?.length ?? 0) > Math.max(FEW_ODD, sample.length * TOO_MANY_ODD);
 };
 
 /**

@@ -3,11 +3,14 @@ import { isFunctionWord } from "../function-words";
 import { sentencesOf, stretchesOf } from "../sentences";
 import { saidWords } from "../said-words";
 import type { Pace } from "../types";
+import { mustStay } from "./cautions";
 
 /** One sentence of a block's voiceover. */
 export interface SaySentence {
   readonly line: string;
   readonly text: string;
+  /** Where it begins in its line; -1 where the line writes it with other spaces. */
+  readonly at: number;
   readonly words: number;
   /** The time it takes in its block, the pause after it left out. */
   readonly seconds: number;
@@ -15,12 +18,9 @@ export interface SaySentence {
   readonly breathless: number;
   /** Stems of the words that carry meaning. */
   readonly stems: ReadonlySet<string>;
-  /** Warnings, doctors, disclosures: never proposed for cutting. */
+  /** Negations, warnings, disclosures, and parts of a sentence that a breath mark divides: never proposed for cutting, nor cut into. */
   readonly kept: boolean;
 }
-
-/** What protects people or keeps the law stays, whatever the clip. */
-const KEPT = /\b(?:pain\w*|hurts?|injur\w*|dizz\w*|doctor|physician|physio\w*|midwife|stop (?:at once|the set|if)|spotter|safety|careful|caution|warning|ad|advert\w*|paid|sponsor\w*|partner\w*|gift\w*|affiliate)\b/i;
 
 const stem = (word: string): string => word.replace(/'s$/, "").replace(/(?<=[a-z]{3})(?:ing|ed|es|s|ly)$/, "").replace(/(?<=[a-z]{3})(.)\1$/, "$1").replace(/(?<=[a-z]{3})e$/, "");
 
@@ -44,13 +44,20 @@ function longestRun(text: string, pace: Pace): number {
 /** The sentences of one line; breath marks at their ends are left out. */
 export const sentencesOfLine = (text: string): string[] => stretchesOf(text).flatMap(sentencesOf);
 
+const ends = (text: string | undefined): boolean => text === undefined || /[.!?…]['"’”)\]]*$/.test(text);
+/** False for a piece whose sentence goes on beyond a breath mark: "Do not / lock the elbows." is one. */
+const isWhole = (pieces: readonly string[], at: number): boolean => ends(pieces[at - 1]) && (ends(pieces[at]) || at === pieces.length - 1);
+
 /** All that is said in a block, sentence by sentence. */
 export function saySentences(block: Block, pace: Pace): SaySentence[] {
-  return linesOf(block, "say").flatMap((line) =>
-    sentencesOfLine(line.text).map((text) => {
+  return linesOf(block, "say").flatMap((line) => {
+    let from = 0;
+    return sentencesOfLine(line.text).map((text, nth, all) => {
+      const at = line.text.indexOf(text, from);
+      if (at >= 0) from = at + text.length;
       const words = saidWords(text, pace);
-      const seconds = words.reduce((sum, word, at) => sum + word.seconds + (at < words.length - 1 ? word.pauseSeconds : 0), 0);
-      return { line: line.id, text, words: words.length, seconds, breathless: longestRun(text, pace), stems: stemsOf(text), kept: KEPT.test(text) };
-    }),
-  );
+      const seconds = words.reduce((sum, word, index) => sum + word.seconds + (index < words.length - 1 ? word.pauseSeconds : 0), 0);
+      return { line: line.id, text, at, words: words.length, seconds, breathless: longestRun(text, pace), stems: stemsOf(text), kept: mustStay(text) || !isWhole(all, nth) };
+    });
+  });
 }

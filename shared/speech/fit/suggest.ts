@@ -1,6 +1,7 @@
 import type { Block, Edit } from "../../episode";
 import { speak } from "../speak";
 import type { Pace } from "../types";
+import { isOpposed } from "./opposites";
 import { saySentences, sentencesOfLine, stemsOf, type SaySentence } from "./sentences";
 import { withoutFillers, withoutTail } from "./shorten";
 import type { CutReason, CutSuggestion } from "./types";
@@ -17,29 +18,28 @@ const TO_THE_POINT = stemsOf(
 );
 
 /** A line's text with one sentence put otherwise, or taken out. Breath marks beside it stay in the line. */
-function lineWith(text: string, sentence: string, becomes: string): string {
-  const at = text.indexOf(sentence);
-  if (at < 0) return text;
-  const [before, after] = [text.slice(0, at).trimEnd(), text.slice(at + sentence.length).trimStart()];
+function lineWith(text: string, sentence: SaySentence, becomes: string): string {
+  const [before, after] = [text.slice(0, sentence.at).trimEnd(), text.slice(sentence.at + sentence.text.length).trimStart()];
   const joined = [before, becomes, after].filter((part) => part !== "").join(" ");
   return joined.replace(/(?<=^|\s)\/(?:\s+\/)+(?=\s|$)/g, "/").replace(/^\/\s+|\s+\/$|^\/$/g, "");
 }
 
 /** Puts a sentence otherwise; a line with nothing left goes. */
-function editFor(block: Block, { line, text }: SaySentence, becomes: string): Edit[] {
+function editFor(block: Block, sentence: SaySentence, becomes: string): Edit[] {
+  const { line } = sentence;
   const written = block.lines.find(({ id }) => id === line)?.text;
-  if (written === undefined || !written.includes(text)) return [];
-  const left = lineWith(written, text, becomes);
+  if (written === undefined || sentence.at < 0) return [];
+  const left = lineWith(written, sentence, becomes);
   return sentencesOfLine(left).length > 0 ? [{ type: "set-line", line, fields: { text: left } }] : [{ type: "remove-line", line }];
 }
 
 const quoted = (text: string): string => (text.length > 48 ? `${text.slice(0, 45).trimEnd()}…` : text);
 
-/** The earlier sentence that says the same, if any. */
+/** The earlier sentence that says the same, if any. One that forbids or warns says something else. */
 function saidBefore(sentence: SaySentence, earlier: readonly SaySentence[]): SaySentence | undefined {
   if (sentence.stems.size < LEAST_STEMS) return undefined;
   return earlier.find((other) => {
-    if (other.stems.size < LEAST_STEMS) return false;
+    if (other.stems.size < LEAST_STEMS || other.kept || isOpposed(sentence.text, other.text)) return false;
     const common = [...sentence.stems].filter((one) => other.stems.has(one)).length;
     return common / Math.min(sentence.stems.size, other.stems.size) >= SAME;
   });
@@ -54,7 +54,7 @@ const hasSubject = ({ kind, lines }: Block): boolean => (kind === "exercise" || 
 
 /**
  * Ways of saying less in a block, best first: what is said twice, words that say nothing, what is not about the exercise,
- * the longest stretch without a pause. Warnings and disclosures are never among them, nor is the only sentence.
+ * the longest stretch without a pause. What forbids, warns or discloses is never among them, nor is the only sentence.
  */
 export function suggestCuts(block: Block, pace: Pace): CutSuggestion[] {
   const sentences = saySentences(block, pace);

@@ -44,6 +44,28 @@ describe("breaths", () => {
     }), { numRuns: 500 });
   });
 
+  it("are found in a long run of figures, each figure with its unit", () => {
+    for (const text of [Array.from({ length: 40 }, (_, at) => `${10 + at}kg`).join(" "), Array.from({ length: 40 }, (_, at) => `${10 + at} kg,`).join(" "), Array.from({ length: 40 }, (_, at) => `${at % 2 ? "3x8" : "@"} ${at}`).join(" ")]) {
+      const segments = breaths(text);
+      expect(segments.length).toBeGreaterThan(5);
+      for (const segment of segments) expect(segment.seconds).toBeLessThanOrEqual(6 + 1e-9);
+      for (const segment of segments.filter(() => text.includes("kg"))) expect(segment.text).toMatch(/kg,?$/);
+    }
+  });
+
+  it("let nothing but one word, or a figure with its unit, be longer than asked for, whatever the text", () => {
+    const piece = fc.oneof(
+      words, fc.constantFrom("10kg", "3x8-10", "@", "42.5", "tempo", "3-1-1-0,", "1:30", "45″", "£1.50", "%", "123456789012345", "–", "(", "and/or", "a".repeat(400), "...", "2027-03-04", "w/", "1x", "per", "week"),
+      fc.string({ maxLength: 12 }),
+    );
+    const any = fc.oneof(fc.array(piece, { maxLength: 50 }).map((list) => list.join(" ")), fc.string({ maxLength: 200 }), fc.tuple(piece, fc.integer({ min: 2, max: 60 })).map(([one, times]) => Array(times).fill(one).join(" ")));
+    fc.assert(fc.property(any, fc.double({ min: 0.5, max: 8, noNaN: true }), (text, most) => {
+      for (const segment of breaths(text, DEFAULT_PACE, most)) {
+        if (!/^\s*\S+(?:(?<=\d)\s+\p{L}\S*)?\s*$/u.test(segment.text)) expect(segment.seconds).toBeLessThanOrEqual(most + 1e-6);
+      }
+    }), { numRuns: 600 });
+  });
+
   it("keep every word, in order", () => {
     fc.assert(fc.property(texts, (text) => {
       const kept = breaths(text, DEFAULT_PACE, 2).flatMap((segment) => segment.text.split(/\s+/)).filter(Boolean);

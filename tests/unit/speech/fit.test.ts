@@ -119,6 +119,11 @@ describe("breath marks", () => {
     for (const { seconds } of breaths(marked, DEFAULT_PACE, 60)) expect(seconds).toBeLessThanOrEqual(5);
   });
 
+  it("leave no run of figures longer than a breath", () => {
+    const marked = withBreathMarks(Array.from({ length: 40 }, (_, at) => `${10 + at}kg`).join(" "), DEFAULT_PACE);
+    for (const { seconds } of breaths(marked, DEFAULT_PACE, 600)) expect(seconds).toBeLessThanOrEqual(6);
+  });
+
   it("keep every word and are not set twice", () => {
     const words = fc.constantFrom("push", "the", "floor", "away,", "and", "stand", "tall.", "/", "10", "kg", "with", "slowly;", "shoulders");
     fc.assert(fc.property(fc.array(words, { maxLength: 60 }), (list) => {

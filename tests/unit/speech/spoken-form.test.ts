@@ -6,7 +6,7 @@ import { spokenForm } from "../../../shared/speech";
 const pieces = fc.constantFrom(
   "3x8-10", "@ 42.5 kg", "tempo 3-1-1-0,", "RIR 2", "RPE 8-9", "90 s", "1:30", "6:45.", "45°", "80% 1RM", "1½", "½", "e.g.", "L/R", "8/8", "10/side",
   "/", "-", "–", "—", "(", ")", "and", "Hold", "the bell,", "then.", "1st", "22nd", "T12", "-5", "~10", "w/", "w/o", "20-kg", "30-second", "×", "x", "x10",
-  "KB", "DO NOT", "don't", "’", "…", "...", "%", "°", "#3", "$5", "2027", "0:30", "a.m.", "6 a.m.", "etc.", "vs.", "🏋", "naïve", "ß", "&", "+", "=", "<", ">8", "10+",
+  "KB", "DO NOT", "don't", "’", "…", "...", "%", "°", "#3", "$5", "2027", "0:30", "45″", "3′", "1h 30m", "4010 tempo", "2027-03-04", "£1.50", "1x", "per week", "10kg/22lb", "20/10", "90/90", "a.m.", "6 a.m.", "etc.", "vs.", "🏋", "naïve", "ß", "&", "+", "=", "<", ">8", "10+",
 );
 const sentences = fc.array(pieces, { maxLength: 12 }).map((words) => words.join(" "));
 
@@ -44,6 +44,23 @@ describe("the spoken form", () => {
     ["3x10 rest 2'", "three sets of ten rest two minutes"],
     ["3x5 @ 185#", "three sets of five at one hundred eighty-five pounds"],
     ["3x10 @ 27,5kg", "three sets of ten at twenty-seven point five kilos"],
+    ["4010 tempo", "four zero one zero tempo"],
+    ["with a 31X0 tempo", "with a three one X zero tempo"],
+    ["a tempo of 4010", "a tempo of four zero one zero"],
+    ["tempo 4010", "tempo four zero one zero"],
+    ["4000 steps", "four thousand steps"],
+    ["1x per week", "once a week"],
+    ["2x/week, 3x/week", "twice a week, three times per week"],
+    ["1x weekly", "once weekly"],
+    ["1x each side", "one time each side"],
+    ["1x bodyweight", "one times bodyweight"],
+    ["20/10 intervals", "twenty ten intervals"],
+    ["40/20, 45/15, 30/30", "forty twenty, forty-five fifteen, thirty thirty"],
+    ["the 90/90 stretch", "the ninety ninety stretch"],
+    ["80/20", "eighty twenty"],
+    ["10/10, 20/20", "ten and ten, twenty and twenty"],
+    ["blood pressure of 90/60", "blood pressure of ninety over sixty"],
+    ["blood pressure 60/40", "blood pressure sixty over forty"],
   ])("reads set shorthand: %s", (written, said) => {
     expect(spokenForm(written)).toBe(said);
   });
@@ -87,6 +104,14 @@ describe("the spoken form", () => {
     ["she is 5'10\"", "she is five foot ten"],
     ["hold 5'10\"", "hold five minutes ten"],
     ["a 20\" box", "a twenty inch box"],
+    ["a 20″ box", "a twenty inch box"],
+    ["10kg/22lb", "ten kilos or twenty-two pounds"],
+    ["20 kg/15 kg", "twenty kilos or fifteen kilos"],
+    ["£1.50", "one pound fifty"],
+    ["$2.05, €1, £0.50, $0.01, £.99", "two dollars five, one euro, fifty pence, one cent, ninety-nine pence"],
+    ["£1,200.00 and £3.5", "one thousand two hundred pounds and three point five pounds"],
+    ["£1.50-2.25", "one pound fifty to two pounds twenty-five"],
+    ["$1-2", "one to two dollars"],
   ])("reads numbers and units: %s", (written, said) => {
     expect(spokenForm(written)).toBe(said);
   });
@@ -99,6 +124,17 @@ describe("the spoken form", () => {
     ["0:30", "thirty seconds"],
     ["rest 1:30 min", "rest one minute thirty"],
     ["1:30-2:00", "one thirty to two o'clock"],
+    ["45″", "forty-five seconds"],
+    ["Hold 45″!", "Hold forty-five seconds!"],
+    ["3′", "three minutes"],
+    ["1′30″ rest", "one minute thirty rest"],
+    ["30″/15″", "thirty seconds fifteen seconds"],
+    ["30″–45″", "thirty seconds to forty-five seconds"],
+    ["3′-4′", "three minutes to four minutes"],
+    ["5′10″ tall", "five foot ten tall"],
+    ["1h 30m", "one hour thirty minutes"],
+    ["1h30m, 2 h 5 min", "one hour thirty minutes, two hours five minutes"],
+    ["walk 30m", "walk thirty metres"],
     ["at 6 a.m. Then at 7 p.m.", "at six A M. Then at seven P M."],
   ])("reads times: %s", (written, said) => {
     expect(spokenForm(written)).toBe(said);
@@ -109,6 +145,8 @@ describe("the spoken form", () => {
     ["on 5 May 2026", "on the fifth of May, twenty twenty-six"],
     ["on Nov 25", "on November twenty-fifth"],
     ["since 2019.", "since twenty nineteen."],
+    ["2027-03-04", "the fourth of March, twenty twenty-seven"],
+    ["from 2026-12-31.", "from the thirty-first of December, twenty twenty-six."],
     ["you may 5 times", "you may five times"],
     ["in 2000 m", "in two thousand metres"],
   ])("reads days and years: %s", (written, said) => {
@@ -129,6 +167,10 @@ describe("the spoken form", () => {
     ["for it. / Ad: oats", "for it. / Ad: oats"],
     ["hands/feet", "hands or feet"],
     ["w/o weight", "without weight"],
+    ["w/o", "without"],
+    ["w/", "with"],
+    ["w/o 10 kg, w/ 5 kg", "without ten kilos, with five kilos"],
+    ["w/one arm, w/out a box", "with one arm, without a box"],
     ["DO NOT lock your knees", "DO NOT lock your knees"],
     ["KBs and a DB", "kettlebells and a dumbbell"],
     ["", ""],

@@ -56,6 +56,34 @@ describe("captions of an episode", () => {
     expect(notes[1]).toMatch(/characters a second, at most 17 can be read/);
   });
 
+  describe("on clips of 0 seconds", () => {
+    const TEXT = "Press up and slightly away, and let the bar move on its arc. Then lower it slowly, all the way.";
+
+    it("take the seconds their words need, as without a clip, and say so", () => {
+      const at = (clipSeconds: number | null) => captionsOf(episode(block([TEXT], { clipSeconds }), block(["Rest."], { clipSeconds: 10 })));
+      for (const clipSeconds of [0, 0.4]) {
+        const { cues, notes } = at(clipSeconds);
+        expect(cues).toEqual(at(null).cues);
+        expect(captionFaults(cues)).toEqual([]);
+        expect(notes).toEqual([`Press: the clip is ${clipSeconds} s long, too short for its words; its captions take the ${Math.round(speak(TEXT).seconds + 2)} s they need, and what follows is later. Set the clip's length.`]);
+      }
+    });
+
+    it("say nothing where nothing is said", () => {
+      const { cues, notes } = captionsOf(episode(block([], { clipSeconds: 0 }), block(["Rest."], { clipSeconds: 10 })));
+      expect([cues.map(({ start }) => start), notes]).toEqual([[1], []]);
+    });
+
+    it("keep every word and every limit, one or several in a row", () => {
+      fc.assert(fc.property(fc.array(fc.tuple(fc.array(line, { maxLength: 2 }), fc.constantFrom(0, 0, null, 0.5)), { minLength: 1, maxLength: 5 }), (blocks) => {
+        const of = (clip: (seconds: number | null) => number | null) => captionsOf(episode(...blocks.map(([says, clipSeconds]) => block(says, { clipSeconds: clip(clipSeconds) }))));
+        const { cues } = of((seconds) => seconds);
+        expect(captionFaults(cues).filter(({ kind }) => kind !== "too fast")).toEqual([]);
+        expect(cues.map(({ text }) => text)).toEqual(of(() => null).cues.map(({ text }) => text));
+      }), { numRuns: 100 });
+    });
+  });
+
   it("follow measured times where a line was read and timed", () => {
     const made = episode(block(["Hello there.", "And welcome."], { clipSeconds: 30 }));
     const [first, second] = made.blocks[0]?.lines ?? [];

@@ -33,6 +33,12 @@ describe("a line spelled for the reader", () => {
     ["The under-15s, in the 90s, over-75s; rest 90s, walk 40m.", "The under-15s, in the 90s, over-75s; rest 90 s, walk 40 m."],
     ["4x6 tempo 20X0, then 2.5x10", "4 x 6 tempo 20X0, then 2.5x10"],
     ["Put another two and a half on, sixty-two and a half in all.", "Put another two and a half on, 62.5 in all."],
+    ["Hold for two or three seconds.", "Hold for 2 or 3 seconds."],
+    ["eight or ten kilos, thirty or forty", "8 or 10 kg, 30 or 40"],
+    ["One or two of them.", "One or two of them."],
+    ["two, maybe three seconds", "two, maybe three seconds"],
+    ["between two and three seconds", "between two and three seconds"],
+    ["eight, ten or twelve reps", "eight, ten or twelve reps"],
     ["Breathe / and rest", "Breathe / and rest"], ["", ""],
   ])("%j is %j", (said, read) => {
     expect(spelledForReader(said)).toBe(read);

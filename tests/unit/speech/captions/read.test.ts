@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { readCaptions } from "../../../../shared/speech";
 
@@ -53,6 +54,22 @@ describe("captions read from SubRip", () => {
     const read = readCaptions("1\n00:00:01,000 --> 00:00:02,000\nCount down\n\n3\n\n2\n00:00:03,000 --> 00:00:04,000\n10\n");
     expect(read.cues).toEqual([cue(1, 2, "Count down\n3"), cue(3, 4, "10")]);
     expect(read.problems.map(({ line }) => line)).toEqual([5]);
+  });
+
+  it("keeps words right above the next times, which only a number may be left out", () => {
+    const read = readCaptions("1\n00:00:01,000 --> 00:00:02,000\nHello\n\nworld\n00:00:03,000 --> 00:00:04,000\nAgain\n\n 3 \n00:00:05,000 --> 00:00:06,000\nBye");
+    expect(read.cues.map(({ text }) => text)).toEqual(["Hello\nworld", "Again", "Bye"]);
+    expect(read.problems.map(({ line }) => line)).toEqual([5]);
+    expect(readCaptions("Made at home\n00:00:01,000 --> 00:00:02,000\nOne").asides).toEqual([{ line: 1, kind: "untimed", text: "Made at home" }]);
+  });
+
+  it("loses no word, whatever stands where", () => {
+    const line = fc.constantFrom("00:00:01,000 --> 00:00:02,000", "00:00:03,000 --> 00:00:05,000", "", "", "1", "hello", "world", "stand tall", "NOTE that");
+    const wordsIn = (text: string): string[] => text.match(/\p{L}+/gu) ?? [];
+    fc.assert(fc.property(fc.array(line, { maxLength: 16 }), (lines) => {
+      const { cues, asides, format } = readCaptions(lines.join("\n"));
+      if (format === "subrip") expect([...asides, ...cues].flatMap(({ text }) => wordsIn(text))).toEqual(wordsIn(lines.join("\n")));
+    }));
   });
 
   it("reads captions without numbers and without empty lines between them", () => {
