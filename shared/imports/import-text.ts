@@ -1,5 +1,5 @@
 import type { NewId } from "../episode";
-import { decodeText, ownPace } from "../speech";
+import { decodeText } from "../speech";
 import { blocksOf, episodeOf, missingFrom, type Understood } from "./draft";
 import { cutInto, prepared, speechOf, type Prepared } from "./heard";
 import { trainedModels } from "./learning/models";
@@ -17,7 +17,7 @@ import { cutAt, splitBefore } from "./sentences/split-at-names";
 import { MAX_IMPORT_BYTES, readSource, tooBig, type Source } from "./source/read-source";
 import { soundsIn } from "./source/sounds";
 import { textIn } from "./source/words";
-import type { Imported, ImportResult, MeasuredPace, NotUnderstood, Span, Word } from "./types";
+import type { Imported, ImportResult, NotUnderstood, Span, Word } from "./types";
 
 /** "ep 12 - legs.en.vtt" as a title: "Ep 12 - legs". */
 export function titleFrom(file: string): string {
@@ -103,16 +103,6 @@ function lastSecond(words: readonly Word[]): number | null {
   return words.reduce<number | null>((last, { end }) => (end === null ? last : Math.max(last ?? 0, end)), null);
 }
 
-function paceFrom(all: Understood): MeasuredPace | null {
-  const measured = measurePace(all.words);
-  if (!measured) return null;
-  const counted = all.words.filter(({ plain }) => plain !== "").length;
-  const text = all.sentences.map((sentence) => `${saidWords(all.words, sentence)}.`).join(" ");
-  return { ...measured, own: ownPace(text, (counted / measured.wordsPerMinute) * 60) };
-}
-
-const saidWords = (words: readonly Word[], { from, to }: Span): string => words.slice(from, to).map(({ plain }) => plain).filter((plain) => plain !== "").join(" ");
-
 function imported(source: Source, title: string, newId: NewId, onProgress: OnProgress): Imported {
   const { words } = source;
   const sounds = source.format === "notes" ? new Set<number>() : soundsIn(words);
@@ -132,7 +122,7 @@ function imported(source: Source, title: string, newId: NewId, onProgress: OnPro
   const { episode, over } = episodeOf(placed.map(({ block }) => block), title, all.units, lastSecond(words), newId);
   return {
     ok: true, episode, format: source.format, words: words.length, sentences: all.sentences.length,
-    pace: paceFrom(all),
+    pace: measurePace(words, all.sentences),
     missing: missingFrom(episode.blocks), notUnderstood: [...namelessRemarks(all, placed), ...schemeRemarks(all, placed), ...listed, ...over], problems: source.problems,
   };
 }

@@ -1,5 +1,5 @@
-import { syllablesOf, spokenForm } from "../speech";
-import type { MeasuredPace, Word } from "./types";
+import { ownPace, syllablesOf, spokenForm } from "../speech";
+import type { MeasuredPace, Span, Word } from "./types";
 
 /** Silence longer than this is a rest, a set, or looking for the dumbbell, and no part of speaking. Seconds. */
 const SILENCE = 0.9;
@@ -43,12 +43,8 @@ function middle(values: readonly number[]): number {
   return sorted[Math.floor(sorted.length / 2)] ?? 0;
 }
 
-/**
- * How fast the speaker was. Captions spoken at an odd rate are left out, and so is every silence longer than a pause between
- * sentences. Captions begin a little early and stay a little long where nothing presses them; there, no more than the usual
- * time of their words counts. Null without times, or with too few words.
- */
-export function measurePace(words: readonly Word[]): Omit<MeasuredPace, "own"> | null {
+/** Captions spoken at an odd rate are left out. Captions begin a little early and stay a little long where nothing presses them; there, no more than the usual time of their words counts. */
+function measured(words: readonly Word[]): Omit<MeasuredPace, "own"> | null {
   const captions = captionsOf(words);
   if (captions.reduce((sum, caption) => sum + caption.words, 0) < FEWEST) return null;
   // Times in whole seconds scatter the rates of single captions; only the far ones are wrong then.
@@ -72,4 +68,30 @@ export function measurePace(words: readonly Word[]): Omit<MeasuredPace, "own"> |
   const first = captions.reduce((least, { start }) => Math.min(least, start), Infinity);
   const last = captions.reduce((most, { end }) => Math.max(most, end), 0);
   return { wordsPerMinute: (count / seconds) * 60, syllablesPerSecond: beats / seconds, speechSeconds: seconds, silentSeconds: Math.max(0, last - first - seconds) };
+}
+
+/** What is said without a silence that is left out, each a text of its sentences. */
+function spokenTogether(words: readonly Word[], sentences: readonly Span[]): string[] {
+  const texts: string[] = [];
+  for (const { from, to } of sentences) {
+    for (let at = from; at < to; at += 1) {
+      const { text = "", plain = "", pause = 0 } = words[at] ?? {};
+      if (texts.length === 0 || pause > SILENCE) texts.push("");
+      if (plain !== "") texts[texts.length - 1] += ` ${text}`;
+    }
+    // Speech written down without signs has its pauses between sentences all the same.
+    const last = texts.at(-1) ?? "";
+    if (last !== "" && !/[.!?…]["'”’)]*$/.test(last)) texts[texts.length - 1] += ".";
+  }
+  return texts.filter((text) => text !== "");
+}
+
+/**
+ * How fast the speaker was. Every silence longer than a pause between sentences is left out, as time and as a pause.
+ * Null without times, or with too few words.
+ */
+export function measurePace(words: readonly Word[], sentences: readonly Span[]): MeasuredPace | null {
+  const found = measured(words);
+  const counted = words.filter(({ plain }) => plain !== "").length;
+  return found && { ...found, own: ownPace(spokenTogether(words, sentences), (counted / found.wordsPerMinute) * 60) };
 }

@@ -11,13 +11,14 @@ const silenceOf = (text: string, pace: Pace): number => speak(text, { ...pace, s
 
 /**
  * A speaker's own pace from something they read aloud: the pauses of `base`, and the rate that fills the rest of the time.
- * @param text - what was read; the longer the better
- * @param seconds - from the first sound to the last
+ * @param texts - what was read; the longer the better. Silence between two of them is not in `seconds`
+ * @param seconds - of each text from its first sound to its last, together
  * @returns null when nothing was read, or the time cannot be right for the text
  */
-export function ownPace(text: string, seconds: number, base: Pace = DEFAULT_PACE): Pace | null {
-  const silence = silenceOf(text, base);
-  const beats = (speak(text, base).seconds - silence) * base.syllablesPerSecond;
+export function ownPace(texts: readonly string[], seconds: number, base: Pace = DEFAULT_PACE): Pace | null {
+  const sum = (of: (text: string) => number): number => texts.reduce((all, text) => all + of(text), 0);
+  const silence = sum((text) => silenceOf(text, base));
+  const beats = (sum((text) => speak(text, base).seconds) - silence) * base.syllablesPerSecond;
   const syllablesPerSecond = beats / (seconds - silence);
   if (!(syllablesPerSecond >= SLOWEST && syllablesPerSecond <= FASTEST)) return null;
   return { ...base, syllablesPerSecond };

@@ -26,7 +26,7 @@ const HABITS: Readonly<Record<string, (cues: readonly Cue[]) => string>> = {
 const errors = (habit: (cues: readonly Cue[]) => string): number[] => transcripts.map((transcript) => {
   const { vtt, wordsPerMinute } = captionsOf(transcript);
   const source = readSource(habit(readCaptions(vtt).cues));
-  const pace = source.ok ? measurePace(source.words) : null;
+  const pace = source.ok ? measurePace(source.words, []) : null;
   return pace ? Math.abs(pace.wordsPerMinute - wordsPerMinute) / wordsPerMinute : 1;
 });
 

@@ -75,14 +75,14 @@ describe("a speaker's own pace", () => {
   it("is found back from a reading at that pace", () => {
     const text = "Push the floor away, and stand tall. Breathe at the top, then lower the bell slowly.";
     fc.assert(fc.property(fc.double({ min: 2, max: 8, noNaN: true }), (syllablesPerSecond) => {
-      const own = ownPace(text, speak(text, { ...DEFAULT_PACE, syllablesPerSecond }).seconds);
+      const own = ownPace([text], speak(text, { ...DEFAULT_PACE, syllablesPerSecond }).seconds);
       expect(own?.syllablesPerSecond).toBeCloseTo(syllablesPerSecond, 6);
     }));
   });
 
   it("is refused when the time cannot be right", () => {
-    for (const seconds of [0, -1, 0.1, 600, Number.NaN]) expect(ownPace("Push the floor away.", seconds)).toBeNull();
-    expect(ownPace("", 3)).toBeNull();
+    for (const seconds of [0, -1, 0.1, 600, Number.NaN]) expect(ownPace(["Push the floor away."], seconds)).toBeNull();
+    expect(ownPace([""], 3)).toBeNull();
   });
 });
 

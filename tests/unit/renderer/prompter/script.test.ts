@@ -34,7 +34,7 @@ describe("the prompter's script", () => {
   });
 
   it("runs faster for a faster speaker", () => {
-    const slow = ownPace("Sit back and stand up again with both feet on the floor.", 3, DEFAULT_PACE) ?? expect.fail();
+    const slow = ownPace(["Sit back and stand up again with both feet on the floor."], 3, DEFAULT_PACE) ?? expect.fail();
     const length = (pace: typeof slow): number => promptScript(demoEpisode, pace).stretches.reduce((sum, { from, to }) => sum + to - from, 0);
     expect(length(slow)).toBeLessThan(length(DEFAULT_PACE) * 0.95);
   });
