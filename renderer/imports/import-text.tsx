@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { dropsFile, FileField } from "../fields/file-field";
 import { Dialog } from "../dialog/dialog";
 import type { Imported } from "../../shared/imports";
 import { Tick } from "../fields/choice";
@@ -34,26 +35,10 @@ function Source({ problem, progress, onFile, onPasted, onStop }: { problem: stri
         event.preventDefault();
         onPasted(text);
       }}
-      onDragOver={(event) => event.preventDefault()}
-      onDrop={(event) => {
-        event.preventDefault();
-        const file = event.dataTransfer.files[0];
-        if (file) onFile(file);
-      }}
+      {...dropsFile(onFile)}
     >
       {problem !== null && <p className="field-problem" role="alert">{problem}</p>}
-      <label className="import-file">
-        <span>Captions of an earlier episode (.vtt, .srt), lines with times, a transcript or notes</span>
-        <input
-          type="file" accept=".vtt,.srt,.txt,.md,.sbv,text/*" disabled={isReading}
-          onChange={(event) => {
-            const file = event.target.files?.[0];
-            // Emptied, so that the same file can be chosen again after it was mended.
-            event.target.value = "";
-            if (file) onFile(file);
-          }}
-        />
-      </label>
+      <FileField className="import-file" label="Captions of an earlier episode (.vtt, .srt), lines with times, a transcript or notes" accept=".vtt,.srt,.txt,.md,.sbv,text/*" disabled={isReading} onFile={onFile} />
       <label className="import-paste">
         <span>Or paste the words</span>
         <textarea rows={10} value={text} disabled={isReading} onChange={(event) => setText(event.target.value)} />

@@ -71,7 +71,7 @@ function measured(words: readonly Word[]): Omit<MeasuredPace, "own"> | null {
 }
 
 /** What is said without a silence that is left out, each a text of its sentences. */
-function spokenTogether(words: readonly Word[], sentences: readonly Span[]): string[] {
+function withoutSilences(words: readonly Word[], sentences: readonly Span[]): string[] {
   const texts: string[] = [];
   for (const { from, to } of sentences) {
     for (let at = from; at < to; at += 1) {
@@ -93,5 +93,5 @@ function spokenTogether(words: readonly Word[], sentences: readonly Span[]): str
 export function measurePace(words: readonly Word[], sentences: readonly Span[]): MeasuredPace | null {
   const found = measured(words);
   const counted = words.filter(({ plain }) => plain !== "").length;
-  return found && { ...found, own: ownPace(spokenTogether(words, sentences), (counted / found.wordsPerMinute) * 60) };
+  return found && { ...found, own: ownPace(withoutSilences(words, sentences), (counted / found.wordsPerMinute) * 60) };
 }

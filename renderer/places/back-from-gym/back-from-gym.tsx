@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { dropsFile, FileField } from "../../fields/file-field";
 import { blockName, type Block } from "../../../shared/episode";
 import { liftedInWords, takeOver, type ReportLine, type SessionReport } from "../../../shared/session-report";
 import { useActions, useSession } from "../../session/context";
@@ -30,26 +31,10 @@ function Source({ problem, onFile, onPasted }: { problem: string | null; onFile:
         event.preventDefault();
         onPasted(text);
       }}
-      onDragOver={(event) => event.preventDefault()}
-      onDrop={(event) => {
-        event.preventDefault();
-        const file = event.dataTransfer.files[0];
-        if (file) onFile(file);
-      }}
+      {...dropsFile(onFile)}
     >
       {problem !== null && <p className="field-problem" role="alert">{problem}</p>}
-      <label>
-        <span>The file the phone sheet handed back (.session.json)</span>
-        <input
-          type="file" accept=".json,application/json"
-          onChange={(event) => {
-            const file = event.target.files?.[0];
-            // Emptied, so that the same file can be chosen again.
-            event.target.value = "";
-            if (file) onFile(file);
-          }}
-        />
-      </label>
+      <FileField label="The file the phone sheet handed back (.session.json)" accept=".json,application/json" onFile={onFile} />
       <label>
         <span>Or paste its code</span>
         <textarea rows={3} spellCheck={false} value={text} onChange={(event) => setText(event.target.value)} />

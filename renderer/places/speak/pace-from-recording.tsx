@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { DEFAULT_PACE, linesAloud, paceOf, paceOfRecording, readAloud, type RecordedPace, type Recording } from "../../../shared/speech";
 import { Dialog } from "../../dialog/dialog";
+import { dropsFile, FileField } from "../../fields/file-field";
 import { difference } from "../../read-through/takes-table";
 import { useActions, useSession } from "../../session/context";
 import { clock, seconds } from "../../words/clock";
@@ -29,26 +30,10 @@ function Source({ problem, progress, onFile, onStop }: { problem: string | null;
   return (
     <div
       className="pace-source"
-      onDragOver={(event) => event.preventDefault()}
-      onDrop={(event) => {
-        event.preventDefault();
-        const file = event.dataTransfer.files[0];
-        if (file) onFile(file);
-      }}
+      {...dropsFile(onFile)}
     >
       {problem !== null && <p className="field-problem" role="alert">{problem}</p>}
-      <label>
-        <span>Yourself reading the words of this episode ({count(linesAloud(episode).length, "line")}), all in order, as a WAV file (.wav)</span>
-        <input
-          type="file" accept=".wav,audio/wav,audio/x-wav" disabled={isHearing}
-          onChange={(event) => {
-            const file = event.target.files?.[0];
-            // Emptied, so that the same file can be chosen again after it was mended.
-            event.target.value = "";
-            if (file) onFile(file);
-          }}
-        />
-      </label>
+      <FileField label={`Yourself reading the words of this episode (${count(linesAloud(episode).length, "line")}), all in order, as a WAV file (.wav)`} accept=".wav,audio/wav,audio/x-wav" disabled={isHearing} onFile={onFile} />
       <div className="pace-doings">
         {isHearing && <button type="button" className="plain-button" onClick={onStop}>Stop listening</button>}
         {isHearing && <progress aria-label="Listening" value={progress} max={1} />}

@@ -51,7 +51,7 @@ const MEANT = 0.6;
 /** The name that counts: the one said, unless another exercise is heard more surely than all others together; none where nothing is sure. */
 function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name {
   const { key, share } = likeliest(meant);
-  const heard = key === "" ? null : nameByKey(key);
+  const heard = nameByKey(key);
   if (said === null) return share > SURE && heard !== null ? heard : noName(begun);
   return heard !== null && !begun.has(heard.title) && share > MEANT ? heard : said;
 }
