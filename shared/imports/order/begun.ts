@@ -15,22 +15,24 @@ const SURE = 0.2;
 /** A turn, and the name that was found to begin an exercise there; null where none was. */
 interface Turn {
   readonly at: number;
+  /** Was the turn heard, or does a name alone tell of it? */
+  readonly isHeard: boolean;
   readonly begins: Candidate | null;
 }
 
 /** Names that begin exercises with the turns they follow; a second name after one turn is a turn of its own. */
 function turnsWithNames(turns: readonly number[], starts: readonly Candidate[], end: number): Turn[] {
-  const own = (candidate: Candidate): Turn => ({ at: candidate.span.from, begins: candidate });
+  const own = (candidate: Candidate): Turn => ({ at: candidate.span.from, isHeard: false, begins: candidate });
   const before = starts.filter(({ span }) => span.to <= (turns[0] ?? end)).map(own);
   return [...before, ...turns.flatMap((at, place): Turn[] => {
     const until = turns[place + 1] ?? end;
     const here = starts.filter(({ span }) => span.to > at && span.from < until);
     const others = here.filter((candidate, index) => index > 0 && candidate.name.title !== here[index - 1]?.name.title);
-    return [{ at, begins: here[0] ?? null }, ...others.map(own)];
+    return [{ at, isHeard: true, begins: here[0] ?? null }, ...others.map(own)];
   })];
 }
 
-/** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done. */
+/** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done where no turn to it is heard. */
 const isIdle = ({ passing }: Candidate, { statements }: Speech, from: number, until: number): boolean => passing && !statements.some((statement) => statement.from >= from && statement.from < until);
 
 /** In fewer words nothing is turned to that is neither named nor counted. */
@@ -63,12 +65,12 @@ export function begunIn(speech: Speech, listened: Listened, turns: readonly numb
   const starts = candidates.filter((_, at) => (shares[at] ?? 0) > STARTS);
   const all = turnsWithNames(turns, starts, words.length);
   const titles = new Set<string>();
-  return all.flatMap(({ at, begins }, place): Begun[] => {
+  return all.flatMap(({ at, isHeard, begins }, place): Begun[] => {
     const until = all[place + 1]?.at ?? words.length;
     const meant = meantAt(listened, candidates, at, until);
-    const named = begins ?? meant.named;
+    const named = begins ?? (meant.named?.passing === true ? null : meant.named);
     if (named === null && until - at < FEW && !speech.statements.some(({ from }) => from >= at && from < until)) return [];
-    if (named && (begins === null ? named.passing : isIdle(named, speech, at, until))) return [];
+    if (named && !isHeard && isIdle(named, speech, at, until)) return [];
     const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles);
     if (titles.has(name.title)) return [];
     titles.add(name.title);
