@@ -74,9 +74,6 @@ export function withRoles({ words, sentences, heard, row, candidates, said }: Pr
 /** The models that are needed until the running order is known. */
 export type ReadingModels = Omit<RowModels, "assembly">;
 
-/** Parts in whose sentences no exercise of the session begins. */
-const EASY = new Set(["warm-up", "cool-down"]);
-
 /** The speech with its figures, exercises and parts understood. */
 export function speechOf(ready: Prepared, listened: Listened, models: ReadingModels): Speech {
   const { heard, row } = ready;
@@ -85,9 +82,5 @@ export function speechOf(ready: Prepared, listened: Listened, models: ReadingMod
   const words = again.places.map((place) => heard.tokens[place]?.at ?? 0);
   const known = withRoles(ready, rolesOf(again, models.roles, rolesHeard(listened, words, ready.words)));
   const begun = begunIn(known, listened, turns);
-  // What begins in a warm-up is none of the session's exercises; without it the parts are told once more.
-  const zones = zonesIn({ ...known, begun }, models.zones);
-  const own = begun.filter(({ turn }) => !EASY.has(zones[sentenceAt(known, turn)] ?? ""));
-  const main = own.length === 0 ? begun : own;
-  return { ...known, begun: main, zones: main.length === begun.length ? zones : zonesIn({ ...known, begun: main }, models.zones) };
+  return { ...known, begun, zones: zonesIn({ ...known, begun }, models.zones) };
 }
