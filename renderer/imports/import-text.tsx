@@ -59,17 +59,28 @@ function Understood({ name, draft, onAgain, onCreated }: { name: string; draft: 
   const own = draft.pace?.own ?? null;
   const [keepsPace, setKeepsPace] = useState(voice === null);
   const [problem, setProblem] = useState<string | null>(null);
+  // The episode is made, but its pace could not be written down.
+  const [unkept, setUnkept] = useState<string | null>(null);
   const [isBusy, setBusy] = useState(false);
   const create = async (): Promise<void> => {
     setBusy(true);
     const refused = await startFrom(draft.episode);
     setBusy(false);
     if (refused !== null) return setProblem(refused);
-    if (own && keepsPace && draft.pace) {
-      await keepVoice({ pace: own, lines: Math.max(1, draft.sentences), seconds: draft.pace.speechSeconds, at: new Date().toISOString() });
-    }
-    onCreated();
+    const refusedPace = own && keepsPace && draft.pace
+      ? await keepVoice({ pace: own, lines: Math.max(1, draft.sentences), seconds: draft.pace.speechSeconds, at: new Date().toISOString() })
+      : null;
+    if (refusedPace === null) onCreated();
+    else setUnkept(refusedPace);
   };
+  if (unkept !== null) {
+    return (
+      <div className="import-read">
+        <p className="field-problem" role="alert">The episode is made. {unkept}</p>
+        <div className="import-buttons"><button type="button" className="main-button" onClick={onCreated}>Go to the episode</button></div>
+      </div>
+    );
+  }
   return (
     <div className="import-read">
       {problem !== null && <p className="field-problem" role="alert">{problem}</p>}

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useRef, useState, useSyncExternalStore } from "react";
+import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from "react";
 import { DEFAULT_PACE, paceOf } from "../../shared/speech";
 import { Dialog } from "../dialog/dialog";
 import { Tick } from "../fields/choice";
@@ -6,7 +6,7 @@ import { useActions, useApi, useSession } from "../session/context";
 import { seconds } from "../words/clock";
 import { count } from "../words/count";
 import { LineAtHand } from "./line-at-hand";
-import { learnPace, linesToRead, takesOf, type LineToRead } from "./lines";
+import { countedAt, learnPace, linesToRead, takesOf, type LineToRead } from "./lines";
 import { openMicrophone } from "./microphone";
 import { createReading, type ReadingDesk } from "./reading";
 import { readingKey } from "./reading-keys";
@@ -20,15 +20,21 @@ export function ReadThrough({ onClose }: { onClose: () => void }) {
   const api = useApi();
   const { file, problem } = usePlaceForTakes();
   const [desk, setDesk] = useState<ReadingDesk | null>(null);
-  // The lines as they stand when the read-through opens; the words under a reader's eyes do not change.
-  const [lines] = useState(() => linesToRead(episode, pace));
+  const spoken = useMemo(() => paceOf(episode, pace), [episode, pace]);
+  // The words as they stand when the read-through opens: under a reader's eyes they do not change. Their seconds follow the pace.
+  const [words] = useState(() => linesToRead(episode, spoken));
+  const lines = useMemo(() => countedAt(words, spoken), [words, spoken]);
+  const linesNow = useRef(lines);
+  useEffect(() => {
+    linesNow.current = lines;
+  }, [lines]);
   useEffect(() => {
     if (file === null) return;
-    const made = createReading({ api, file, lines, openMicrophone, now: () => performance.now() });
+    const made = createReading({ api, file, lines: () => linesNow.current, openMicrophone, now: () => performance.now() });
     setDesk(made);
     void made.load();
     return () => void made.close();
-  }, [api, file, lines]);
+  }, [api, file]);
   // Escape has closed the dialog before anything can be asked; a warning is a dialog opened anew.
   const [warnings, setWarnings] = useState(0);
   const leave = async (): Promise<void> => {

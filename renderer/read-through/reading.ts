@@ -60,7 +60,8 @@ export interface DeskSetup {
   readonly api: Api;
   /** The episode's file in the library. */
   readonly file: string;
-  readonly lines: readonly LineToRead[];
+  /** As they are counted at the present pace; always the same words. */
+  readonly lines: () => readonly LineToRead[];
   readonly openMicrophone: (listener: Listener) => Promise<{ ok: true; microphone: Microphone } | { ok: false; sentence: string }>;
   /** Milliseconds, going up. */
   readonly now: () => number;
@@ -130,7 +131,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
   };
 
   const begin = (at: number): void => {
-    const line = lines[at];
+    const line = lines()[at];
     if (!line) return;
     if (state.get().microphone.state === "muted") return patch({ at, phase: "ready", isRetake: false, message: `${MUTED} Turn it on again, or go on without it.` });
     begunAt = now();
@@ -143,7 +144,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
 
   /** Closes the take at hand. `isWhole`: the line was read to its end. */
   const end = (isWhole: boolean): void => {
-    const line = lines[state.get().at];
+    const line = lines()[state.get().at];
     if (!line || state.get().phase !== "reading") return;
     const done = writer;
     writer = null;
@@ -160,7 +161,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     patch({ message: null });
     end(true);
     if (isRetake) patch({ phase: "ready", isRetake: false });
-    else if (at + 1 < lines.length) begin(at + 1);
+    else if (at + 1 < lines().length) begin(at + 1);
     else patch({ phase: "done" });
   };
 
@@ -179,7 +180,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     if (phase === "reading") return next();
     if (phase === "ready") return start(at);
     // One press too many after the last line is easily made; it must not begin a take of the first.
-    const unread = lines.filter((line) => takesOf(takes, line).counts === null).length;
+    const unread = lines().filter((line) => takesOf(takes, line).counts === null).length;
     patch({ message: `That was the last line; ${unread === 0 ? "all are read" : `${count(unread, "line")} ${unread === 1 ? "is" : "are"} not read yet`}. To read more, choose a button or a line.` });
   };
 
@@ -191,7 +192,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     hearing.add(rms, sound.length / (microphone?.rate ?? 48_000));
     if (phase !== "reading" || !writer) return;
     writer.push(toSamples(sound));
-    if (goesOn && hearing.quietFor() >= PAUSE_ENDS && (hearing.span() ?? 0) >= ENOUGH * (lines[at]?.planned ?? 0)) next();
+    if (goesOn && hearing.quietFor() >= PAUSE_ENDS && (hearing.span() ?? 0) >= ENOUGH * (lines()[at]?.planned ?? 0)) next();
   };
   const leave = async (): Promise<boolean> => {
     stop();

@@ -1,5 +1,5 @@
 import AxeBuilder from "@axe-core/playwright";
-import { readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Locator, Page } from "@playwright/test";
 import { expect, sheetLines, test } from "./app";
@@ -81,6 +81,21 @@ test("pasted notes become blocks, and other words can be read instead", async ({
   await dialog.getByRole("button", { name: "Read the words" }).click();
   await dialog.getByRole("button", { name: "Create the episode" }).click();
   await expect.poll(() => sheetLines(page)).toEqual(["# Plank", "sets: 3 x 40 s"]);
+});
+
+test("an episode whose pace could not be written down is made, and the pace is told of", async ({ sheet: page, library }) => {
+  const captions = join(library, "legs last month.vtt");
+  writeFileSync(captions, CAPTIONS);
+  const dialog = await openImport(page);
+  await dialog.locator("input[type=file]").setInputFiles(captions);
+  await expectRead(dialog.getByLabel("Count every episode at the pace of this recording")).toBeChecked();
+  // A folder stands where the file would be.
+  mkdirSync(join(library, "voice.json"));
+  await dialog.getByRole("button", { name: "Create the episode" }).click();
+  await expect(dialog.getByRole("alert")).toHaveText(/^The episode is made\. Your pace was not kept/);
+  await dialog.getByRole("button", { name: "Go to the episode" }).click();
+  await expect(page.getByLabel("Title of the episode")).toHaveValue("Legs last month");
+  await expect.poll(() => saved(library)).toHaveLength(1);
 });
 
 test("what cannot be read is told in a sentence, and the open episode stays", async ({ sheet: page, library }) => {

@@ -68,8 +68,13 @@ test("a voice is recorded and measured line by line without a touch, kept as WAV
   await dialog(page).getByRole("button", { name: "Listen to line 1" }).click();
   await expect(dialog(page).getByRole("button", { name: "Stop listening" })).toBeVisible();
   await dialog(page).getByRole("button", { name: "Stop listening" }).click();
+  const planned = dialog(page).locator(".takes tbody td:nth-of-type(1)");
+  const before = await planned.allInnerTexts();
   await dialog(page).getByRole("button", { name: "Count everything at this pace" }).click();
   await expect(dialog(page).getByText("Everything is counted at it.")).toBeVisible();
+  // What was planned is counted at it here as well.
+  expect(before).toHaveLength(4);
+  expect(await planned.allInnerTexts()).not.toEqual(before);
   // The file is written a moment after the screen tells it.
   await expect.poll(() => existsSync(join(library, "voice.json"))).toBe(true);
   const kept = JSON.parse(readFileSync(join(library, "voice.json"), "utf8")) as { voice: { lines: number; pace: { syllablesPerSecond: number } } };

@@ -23,13 +23,13 @@ export function splitLine(block: Block, line: string, text: string, at: number, 
   return { line: id, edits: [{ type: "set-line", line, fields: { text: text.slice(0, at).trimEnd() } }, insert(text.slice(at).trimStart(), 1)] };
 }
 
-/** The line behind the say line before it; null for a block's first. `at` is where the two meet. */
-export function joinLine(block: Block, line: string, text: string): { edits: Edit[]; line: string; at: number } | null {
+/** The line behind the say line before it, `at` is where the two meet; why they stay apart where they are too long; null for a block's first. */
+export function joinLine(block: Block, line: string, text: string): { edits: Edit[]; line: string; at: number } | { problem: string } | null {
   const says = linesOf(block, "say");
   const before = says[says.findIndex((one) => one.id === line) - 1];
   if (!before) return null;
   const joined = [before.text.trimEnd(), text.trimStart()].filter(Boolean).join(" ");
-  if (joined.length > MAX_TEXT) return null;
+  if (joined.length > MAX_TEXT) return { problem: `A line holds at most ${MAX_TEXT} letters, with the one before it would have ${joined.length}. The two stay apart.` };
   return { line: before.id, at: before.text.trimEnd().length, edits: [{ type: "set-line", line: before.id, fields: { text: joined } }, { type: "remove-line", line }] };
 }
 

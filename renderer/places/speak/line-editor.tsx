@@ -8,7 +8,8 @@ interface Props {
   readonly place: { readonly caret: number };
   readonly onText: (text: string) => void;
   readonly onSplit: (text: string, at: number) => void;
-  readonly onJoin: (text: string) => void;
+  /** Gives a sentence where the lines cannot be joined. */
+  readonly onJoin: (text: string) => string | null;
   /** To the say line before (-1) or after (1); the caret stands at the text's edge. */
   readonly onMove: (step: 1 | -1) => void;
   readonly onLeave: () => void;
@@ -64,7 +65,7 @@ export function LineEditor({ label, text, place, onText, onSplit, onJoin, onMove
       if (isCaret) onSplit(draft, at);
     } else if (event.key === "Backspace" && isCaret && at === 0) {
       event.preventDefault();
-      onJoin(draft);
+      setProblem(onJoin(draft));
     } else if (isCaret && ((event.key === "ArrowUp" && at === 0) || (event.key === "ArrowDown" && at === draft.length))) {
       event.preventDefault();
       onMove(event.key === "ArrowUp" ? -1 : 1);

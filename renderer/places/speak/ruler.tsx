@@ -116,9 +116,11 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
                     }}
                     onJoin={(typed) => {
                       const joined = joinLine(block, placed.line, typed);
-                      if (!joined) return;
+                      if (!joined) return null;
+                      if ("problem" in joined) return joined.problem;
                       mend(joined.edits);
                       open({ line: joined.line, caret: joined.at });
+                      return null;
                     }}
                     onMove={(step) => {
                       const next = lines[i + step];

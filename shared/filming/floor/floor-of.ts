@@ -46,7 +46,7 @@ const ALONG_WORDS: Readonly<Record<FilmingLine["along"], string>> = { faces: "th
 function mirrorWords(mark: Placed, { side, showsCamera, safeBearing }: MirrorView): string {
   const where = `The mirror ${SIDE_WORDS[side]}`;
   if (!showsCamera) return `${where} is in the frame of ${nameOf(mark)} and shows the gym behind the camera: look who is in it.`;
-  const safe = safeBearing === null ? "Hang something over it, or film closer." : `It does not from ${bearingInWords(safeBearing)}.`;
+  const safe = safeBearing === null ? "Hang something over it, or film closer." : `With the camera at ${bearingInWords(safeBearing)} it does not.`;
   return `${where} shows the camera and whoever stands behind it in ${nameOf(mark)}. ${safe}`;
 }
 

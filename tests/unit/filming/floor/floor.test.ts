@@ -129,7 +129,7 @@ describe("mirrors", () => {
     const { marks, problems } = floor(["Rear, full: a"], room({ walls: walls(2, null, null, null), mirrors: ["ahead"] }));
     // by hand: a 26 mm lens sees 34.7 degrees to each side; the camera's image is straight behind the mirror
     expect(marks[0]?.mirrors).toEqual([{ side: "ahead", showsCamera: true, safeBearing: 135 }]);
-    expect(problems).toEqual(["The mirror ahead shows the camera and whoever stands behind it in mark A (rear, full). It does not from 135° from ahead on the left."]);
+    expect(problems).toEqual(["The mirror ahead shows the camera and whoever stands behind it in mark A (rear, full). With the camera at 135° from ahead on the left it does not."]);
   });
 
   it("are of no matter behind the camera", () => {

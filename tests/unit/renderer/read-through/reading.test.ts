@@ -39,7 +39,7 @@ function desk(opens: "opens" | "opens muted" | "refused" = "opens") {
     },
   };
   const made_: ReadingDesk = createReading({
-    api: answers as Api, file: "a.episode.json", lines, now: () => now,
+    api: answers as Api, file: "a.episode.json", lines: () => lines, now: () => now,
     openMicrophone: async (hears) => {
       if (opens === "refused") return { ok: false, sentence: "The microphone was refused." };
       listener = hears;

@@ -40,10 +40,11 @@ describe("a say line", () => {
 
   it("is joined to the say line before it, past lines of other kinds; a block's first stays", () => {
     const joined = joinLine(block, second?.id ?? "", "Three four.");
+    if (joined === null || "problem" in joined) expect.fail();
     expect(joined).toMatchObject({ line: first?.id, at: 8 });
-    expect(after(joined?.edits ?? []).lines.map(({ text }) => text)).toEqual(["One two. Three four.", "Sit"]);
+    expect(after(joined.edits).lines.map(({ text }) => text)).toEqual(["One two. Three four.", "Sit"]);
     expect(joinLine(block, first?.id ?? "", "One two.")).toBeNull();
-    expect(joinLine(block, second?.id ?? "", "x".repeat(MAX_TEXT))).toBeNull();
+    expect(joinLine(block, second?.id ?? "", "x".repeat(MAX_TEXT))).toEqual({ problem: `A line holds at most ${MAX_TEXT} letters, with the one before it would have ${MAX_TEXT + 9}. The two stay apart.` });
   });
 
   it("holds no line breaks or control characters", () => expect(oneLine("a\r\nb\u2028c\td")).toBe("a b c d"));
