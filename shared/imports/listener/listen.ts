@@ -82,7 +82,7 @@ export const startsHeard = (listened: Listened, candidates: readonly Candidate[]
 /** Words so far on either side may have been taken for the same turn. */
 const HALF = 6;
 /** The shares of a turn in so many words must come to this. */
-const SURE = 0.45;
+const SURE = 0.5;
 /** So much where another turn is close by. */
 const CLOSE = 0.75;
 

@@ -1,6 +1,6 @@
 import { likeliest, meantAt, type Meant } from "../listener/meant";
 import { startsHeard, type Listened } from "../listener/listen";
-import { nameByKey, type Name } from "../names/lexicon";
+import { keyOf, nameByKey, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
 import { unnamed, type Candidate } from "./candidates";
 import type { Begun, Speech } from "./speech";
@@ -8,7 +8,7 @@ import type { Begun, Speech } from "./speech";
 /** The exercises of a session: what each turn of the speaker turns to. */
 
 /** From this share on a name begins an exercise. */
-const STARTS = 0.5;
+const STARTS = 0.75;
 /** An exercise that nothing names is taken for one that is known from this share on. */
 const SURE = 0.2;
 
@@ -48,9 +48,18 @@ function noName(begun: ReadonlySet<string>): Name {
 }
 
 /** From this share on an exercise is meant whatever was named. */
-const MEANT = 0.6;
+const MEANT = 0.3;
 
-/** The name that counts: the one said, unless another exercise is heard more surely than all others together; none where nothing is sure. */
+/** What is named is not what is meant where the share of its exercise is less. */
+const LEAST = 0.1;
+
+/** The name by which a turn tells what it turns to, though none was heard to begin an exercise; none that is said in passing. */
+function toldBy({ named, shares }: Meant): Candidate | null {
+  if (named === null || named.passing) return null;
+  return (shares.get(keyOf(named.name)) ?? shares.get("?") ?? 0) < LEAST ? null : named;
+}
+
+/** The name that counts: the one said, unless another exercise is heard surely enough; none where nothing is sure. */
 function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name {
   const { key, share } = likeliest(meant);
   const heard = nameByKey(key);
@@ -68,7 +77,7 @@ export function begunIn(speech: Speech, listened: Listened, turns: readonly numb
   return all.flatMap(({ at, isHeard, begins }, place): Begun[] => {
     const until = all[place + 1]?.at ?? words.length;
     const meant = meantAt(listened, candidates, at, until);
-    const named = begins ?? (meant.named?.passing === true ? null : meant.named);
+    const named = begins ?? toldBy(meant);
     if (named === null && until - at < FEW && !speech.statements.some(({ from }) => from >= at && from < until)) return [];
     if (named && !isHeard && isIdle(named, speech, at, until)) return [];
     const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles);
