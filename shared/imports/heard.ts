@@ -78,7 +78,7 @@ export type ReadingModels = Omit<RowModels, "assembly">;
 export function speechOf(ready: Prepared, listened: Listened, models: ReadingModels): Speech {
   const { heard, row } = ready;
   const turns = turnsHeard(listened);
-  const again = withContext(row, heard, rolesOf(row, models.first), turns);
+  const again = withContext(row, heard, rolesOf(row, models.first), turns.map(({ at }) => at));
   const words = again.places.map((place) => heard.tokens[place]?.at ?? 0);
   const known = withRoles(ready, rolesOf(again, models.roles, rolesHeard(listened, words, ready.words)));
   const begun = begunIn(known, listened, turns);

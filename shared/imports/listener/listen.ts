@@ -97,23 +97,29 @@ function settle(left: Float32Array, turn: number): void {
   }
 }
 
-/** The words at which the speaker turns to exercises, in order: where the shares of some words together are largest, at the likeliest of them. */
-export function turnsHeard(listened: Listened): number[] {
+/** A word at which the speaker turns to an exercise, and how surely: the shares of the words around it together, about 1 at most. */
+export interface Turning {
+  readonly at: number;
+  readonly share: number;
+}
+
+/** Where the speaker turns to exercises, in order: where the shares of some words together are largest, at the likeliest of them. */
+export function turnsHeard(listened: Listened): Turning[] {
   const shares = sharesOf(turnScores(listened));
   const left = Float32Array.from({ length: shares.rows }, (_, row) => rowAt(shares, row)[1] ?? 0);
   const sumAt = (at: number): number => left.slice(Math.max(0, at - HALF), at + HALF + 1).reduce((sum, share) => sum + share, 0);
   const around = Float64Array.from(left, (_, at) => sumAt(at));
-  const turns: number[] = [];
+  const turns: Turning[] = [];
   for (;;) {
     const best = around.reduce((top, sum, at) => (sum > (around[top] ?? 0) ? at : top), 0);
-    if (!((around[best] ?? 0) > SURE)) return turns.sort((a, b) => a - b);
+    if (!((around[best] ?? 0) > SURE)) return turns.sort((a, b) => a.at - b.at);
     const [from, to] = [Math.max(0, best - HALF), Math.min(left.length, best + HALF + 1)];
     const near = left.slice(from, to);
     const turn = from + near.indexOf(Math.max(...near));
-    const isClose = turns.some((other) => Math.abs(other - turn) <= 2 * HALF);
+    const isClose = turns.some(({ at }) => Math.abs(at - turn) <= 2 * HALF);
     if (isClose && (around[best] ?? 0) < CLOSE) left.fill(0, from, to);
     else {
-      turns.push(turn);
+      turns.push({ at: turn, share: around[best] ?? 0 });
       settle(left, turn);
     }
     for (let at = Math.max(0, turn - 3 * HALF); at <= Math.min(left.length - 1, turn + 3 * HALF); at += 1) around[at] = sumAt(at);

@@ -1,5 +1,5 @@
 import { likeliest, meantAt, type Meant } from "../listener/meant";
-import { startsHeard, type Listened } from "../listener/listen";
+import { startsHeard, type Listened, type Turning } from "../listener/listen";
 import { keyOf, nameByKey, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
 import { unnamed, type Candidate } from "./candidates";
@@ -12,28 +12,28 @@ const STARTS = 0.75;
 /** An exercise that nothing names is taken for one that is known from this share on. */
 const SURE = 0.2;
 
-/** A turn, and the name that was found to begin an exercise there; null where none was. */
-interface Turn {
-  readonly at: number;
-  /** Was the turn heard, or does a name alone tell of it? */
-  readonly isHeard: boolean;
+/** A turn, and the name that was found to begin an exercise there; null where none was. Where a name alone tells of it, its share is 0. */
+interface Turn extends Turning {
   readonly begins: Candidate | null;
 }
 
 /** Names that begin exercises with the turns they follow; a second name after one turn is a turn of its own. */
-function turnsWithNames(turns: readonly number[], starts: readonly Candidate[], end: number): Turn[] {
-  const own = (candidate: Candidate): Turn => ({ at: candidate.span.from, isHeard: false, begins: candidate });
-  const before = starts.filter(({ span }) => span.to <= (turns[0] ?? end)).map(own);
-  return [...before, ...turns.flatMap((at, place): Turn[] => {
-    const until = turns[place + 1] ?? end;
+function turnsWithNames(turns: readonly Turning[], starts: readonly Candidate[], end: number): Turn[] {
+  const own = (candidate: Candidate): Turn => ({ at: candidate.span.from, share: 0, begins: candidate });
+  const before = starts.filter(({ span }) => span.to <= (turns[0]?.at ?? end)).map(own);
+  return [...before, ...turns.flatMap(({ at, share }, place): Turn[] => {
+    const until = turns[place + 1]?.at ?? end;
     const here = starts.filter(({ span }) => span.to > at && span.from < until);
     const others = here.filter((candidate, index) => index > 0 && candidate.name.title !== here[index - 1]?.name.title);
-    return [{ at, isHeard: true, begins: here[0] ?? null }, ...others.map(own)];
+    return [{ at, share, begins: here[0] ?? null }, ...others.map(own)];
   })];
 }
 
-/** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done where no turn to it is heard. */
+/** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done where no turn to it is heard for sure. */
 const isIdle = ({ passing }: Candidate, { statements }: Speech, from: number, until: number): boolean => passing && !statements.some((statement) => statement.from >= from && statement.from < until);
+
+/** A turn is heard for sure from this share on. */
+const HEARD = 0.9;
 
 /** In fewer words nothing is turned to that is neither named nor counted. */
 const FEW = 12;
@@ -59,27 +59,28 @@ function toldBy({ named, shares }: Meant): Candidate | null {
   return (shares.get(keyOf(named.name)) ?? shares.get("?") ?? 0) < LEAST ? null : named;
 }
 
-/** The name that counts: the one said, unless another exercise is heard surely enough; none where nothing is sure. */
+/** The name that counts: the one said, unless another exercise is heard surely enough, and much more surely; none where nothing is sure. */
 function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name {
   const { key, share } = likeliest(meant);
   const heard = nameByKey(key);
   if (said === null) return share > SURE && heard !== null ? heard : noName(begun);
-  return heard !== null && !begun.has(heard.title) && share > MEANT ? heard : said;
+  const own = meant.shares.get(keyOf(said)) ?? 0;
+  return heard !== null && !begun.has(heard.title) && share > Math.max(MEANT, 2 * own) ? heard : said;
 }
 
-/** The exercises of the session, in order, each once. @param speech - with its figures @param turns - words at which the speaker turns to one */
-export function begunIn(speech: Speech, listened: Listened, turns: readonly number[]): Begun[] {
+/** The exercises of the session, in order, each once. @param speech - with its figures @param turns - where the speaker turns to one */
+export function begunIn(speech: Speech, listened: Listened, turns: readonly Turning[]): Begun[] {
   const { words, candidates } = speech;
   const shares = startsHeard(listened, candidates);
   const starts = candidates.filter((_, at) => (shares[at] ?? 0) > STARTS);
   const all = turnsWithNames(turns, starts, words.length);
   const titles = new Set<string>();
-  return all.flatMap(({ at, isHeard, begins }, place): Begun[] => {
+  return all.flatMap(({ at, share, begins }, place): Begun[] => {
     const until = all[place + 1]?.at ?? words.length;
     const meant = meantAt(listened, candidates, at, until);
     const named = begins ?? toldBy(meant);
     if (named === null && until - at < FEW && !speech.statements.some(({ from }) => from >= at && from < until)) return [];
-    if (named && !isHeard && isIdle(named, speech, at, until)) return [];
+    if (named && share < HEARD && isIdle(named, speech, at, until)) return [];
     const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles);
     if (titles.has(name.title)) return [];
     titles.add(name.title);
