@@ -69,6 +69,22 @@ describe("a short word on the way to the next exercise", () => {
   });
 });
 
+describe("what a coach surely turns to begins", () => {
+  it.each([
+    ["my elbow felt like somebody's doorbell last week with the dips so without rear delts on the bench face down fives in each hand twenty reps three sets forty five seconds not more", "rear-shoulder-raise"],
+    ["and roll on to your side push up with your hands to sit on one hip legs folded to the side like a mermaid six of those two times", "Unnamed exercise"],
+  ])("though what is named near it is named in passing: %s", (said, exercise) => {
+    expect(exercises(`${BEFORE} ${said} ${AFTER}`)).toEqual(["front-squat", exercise]);
+  });
+
+  it.each([
+    ["ten arm circles each way and ten hip circles and some easy marching and that's you warm so block one we start with a goblet squat three sets of twelve at twelve kilos keep your chest up and then push-ups three sets of ten", ["goblet-squat", "push-up"]],
+    ["two minutes of marching on the spot and ten hip circles each way loosen up the shoulders and we're warm so pair number one is the chest supported row three sets of ten at twenty kilos each hand and then bench press three sets of eight at fifty", ["chest-supported-row", "bench-press"]],
+  ])("in the breath that ends the warm-up: %s", (said, order) => {
+    expect(exercises(`hello everyone welcome back ${said} ${AFTER}`)).toEqual(order);
+  });
+});
+
 describe("an exercise named in passing begins nothing", () => {
   it.each([
     "last week we did romanian deadlifts and my legs were sore for days",
