@@ -43,6 +43,8 @@ export function LineEditor({ label, text, place, onText, onSplit, onJoin, onMove
     if (!node) return;
     node.focus();
     node.setSelectionRange(place.caret, place.caret);
+    // The browser tells of it a moment later; a paste may come before.
+    selected.current = { start: place.caret, end: place.caret };
   }, [place]);
   // As high as its words, where the styles cannot do it by themselves.
   useLayoutEffect(() => {
