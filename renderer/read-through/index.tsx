@@ -6,7 +6,7 @@ import { useActions, useApi, useSession } from "../session/context";
 import { seconds } from "../words/clock";
 import { count } from "../words/count";
 import { LineAtHand } from "./line-at-hand";
-import { countedAt, learnPace, linesToRead, takesOf, type LineToRead } from "./lines";
+import { learnPace, linesToRead, takesOf, type LineToRead } from "./lines";
 import { openMicrophone } from "./microphone";
 import { createReading, type ReadingDesk } from "./reading";
 import { readingKey } from "./reading-keys";
@@ -20,10 +20,9 @@ export function ReadThrough({ onClose }: { onClose: () => void }) {
   const api = useApi();
   const { file, problem } = usePlaceForTakes();
   const [desk, setDesk] = useState<ReadingDesk | null>(null);
-  const spoken = useMemo(() => paceOf(episode, pace), [episode, pace]);
-  // The words as they stand when the read-through opens: under a reader's eyes they do not change. Their seconds follow the pace.
-  const [words] = useState(() => linesToRead(episode, spoken));
-  const lines = useMemo(() => countedAt(words, spoken), [words, spoken]);
+  // The episode as it stands when the read-through opens: the words under a reader's eyes do not change, their seconds follow the pace.
+  const [opened] = useState(episode);
+  const lines = useMemo(() => linesToRead(opened, pace), [opened, pace]);
   const linesNow = useRef(lines);
   useEffect(() => {
     linesNow.current = lines;

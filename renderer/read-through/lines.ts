@@ -1,6 +1,6 @@
 import type { Take, Voice } from "../../shared/bridge";
 import { blockName, linesOf, type Episode } from "../../shared/episode";
-import { fitPace, ranOn, speak, type Pace } from "../../shared/speech";
+import { fitPace, paceOf, ranOn, speak, type Pace } from "../../shared/speech";
 
 /** A say line to read. */
 export interface LineToRead {
@@ -13,17 +13,14 @@ export interface LineToRead {
   readonly planned: number;
 }
 
-/** The say lines of an episode that have words, in order. @param pace - with the series' pronunciations */
-export function linesToRead(episode: Episode, pace: Pace): LineToRead[] {
-  const lines = episode.blocks.flatMap((block, b) =>
+/** The say lines of an episode that have words, in order. */
+export function linesToRead(episode: Episode, own: Pace): LineToRead[] {
+  const pace = paceOf(episode, own);
+  return episode.blocks.flatMap((block, b) =>
     linesOf(block, "say").filter(({ text }) => /[\p{L}\p{N}]/u.test(text)).map((line, i) => ({
-      line: line.id, text: line.text, block: `${b + 1} ${blockName(block)}`, number: i + 1, planned: 0,
+      line: line.id, text: line.text, block: `${b + 1} ${blockName(block)}`, number: i + 1, planned: speak(line.text, pace).seconds,
     })));
-  return countedAt(lines, pace);
 }
-
-/** The same lines with their seconds at another pace. */
-export const countedAt = (lines: readonly LineToRead[], pace: Pace): LineToRead[] => lines.map((line) => ({ ...line, planned: speak(line.text, pace).seconds }));
 
 /** The start of a take's file name. */
 export const takeName = ({ block, number }: LineToRead): string => `${block} line ${number}`;

@@ -46,13 +46,19 @@ async function openImport(page: Page): Promise<Locator> {
   return dialogOf(page);
 }
 
-const saved = (library: string): string[] => readdirSync(library).filter((name) => name.endsWith(".episode.json"));
-
-test("captions of an earlier episode become a draft that is shown first, created and saved", async ({ sheet: page, library }) => {
+/** The import dialog with the captions chosen. */
+async function readCaptions(page: Page, library: string): Promise<Locator> {
   const captions = join(library, "legs last month.vtt");
   writeFileSync(captions, CAPTIONS);
   const dialog = await openImport(page);
   await dialog.locator("input[type=file]").setInputFiles(captions);
+  return dialog;
+}
+
+const saved = (library: string): string[] => readdirSync(library).filter((name) => name.endsWith(".episode.json"));
+
+test("captions of an earlier episode become a draft that is shown first, created and saved", async ({ sheet: page, library }) => {
+  const dialog = await readCaptions(page, library);
   await expectRead(dialog.getByText("Goblet squat")).toBeVisible();
   await expect(dialog.getByText("3 x 10 @ 20 kg, rest 90 s")).toBeVisible();
   await expect(dialog.getByRole("region", { name: "Not understood" }).getByText("Hesitations, left out of the lines.")).toBeVisible();
@@ -84,10 +90,7 @@ test("pasted notes become blocks, and other words can be read instead", async ({
 });
 
 test("an episode whose pace could not be written down is made, and the pace is told of", async ({ sheet: page, library }) => {
-  const captions = join(library, "legs last month.vtt");
-  writeFileSync(captions, CAPTIONS);
-  const dialog = await openImport(page);
-  await dialog.locator("input[type=file]").setInputFiles(captions);
+  const dialog = await readCaptions(page, library);
   await expectRead(dialog.getByLabel("Count every episode at the pace of this recording")).toBeChecked();
   // A folder stands where the file would be.
   mkdirSync(join(library, "voice.json"));

@@ -91,11 +91,13 @@ test("a whole session: a lost angle, a taken station, a reload, the closing that
   await expect(page.getByRole("region", { name: "Where the camera stands" })).toContainText("from the side, head to toe");
   await expect(page.getByRole("region", { name: "Where the camera stands" })).toContainText(/2½ steps|3 steps|3½ steps/);
 
+  // From here the clock goes on only when it is told to: a busy machine lets seconds pass between two looks.
+  await page.clock.pauseAt((await page.evaluate(() => Date.now())) + 1000);
+
   // The set counts up and buzzes at its planned time.
   await main(page).tap();
   await page.clock.runFor(30_000);
-  // The clock goes on by itself too: a busy machine lets some seconds pass between two looks.
-  await expect(page.getByRole("timer", { name: "Time of this set" })).toHaveText(/^0:3\d$/);
+  await expect(page.getByRole("timer", { name: "Time of this set" })).toHaveText("0:30");
   await page.clock.runFor(20_000);
   expect(await buzzes(page)).toEqual([[120]]);
 
@@ -108,14 +110,14 @@ test("a whole session: a lost angle, a taken station, a reload, the closing that
   await press(page, "End set 2");
 
   // The rest counts down, names the move that is due, warns and ends with a buzz.
-  await expect(page.getByRole("timer", { name: "Rest left" })).toHaveText(/^1:(?:30|2\d)$/);
+  await expect(page.getByRole("timer", { name: "Rest left" })).toHaveText("1:30");
   await expect(page.getByText("Move the camera from A to B.")).toBeVisible();
   await press(page, /^In the box$/);
   await page.clock.runFor(81_000);
-  await expect(page.getByRole("timer", { name: "Rest left" })).toHaveText(/^0:0\d$/);
+  await expect(page.getByRole("timer", { name: "Rest left" })).toHaveText("0:09");
   await expect(page.locator(".sr[role=status]")).toHaveText("10 seconds of rest left. Move the camera from A to B.");
   await page.clock.runFor(12_000);
-  await expect(page.getByRole("timer", { name: "Rest left" })).toHaveText(/^\+0:(?:0[3-9]|1\d)$/);
+  await expect(page.getByRole("timer", { name: "Rest left" })).toHaveText("+0:03");
   expect(await buzzes(page)).toEqual([[80], [200, 100, 200]]);
 
   // Numbers: prefilled with the plan, one step more, one typed.

@@ -29,10 +29,7 @@ function turnsWithNames(turns: readonly Turning[], starts: readonly Candidate[],
   })];
 }
 
-/** "The guy next to me does pulldowns": what is named in passing, and nothing counted of it, is not done where no turn to it is heard for sure. */
-const isIdle = ({ passing }: Candidate, { statements }: Speech, from: number, until: number): boolean => passing && !statements.some((statement) => statement.from >= from && statement.from < until);
-
-/** A turn is heard for sure from this share on. */
+/** "The guy next to me does pulldowns": what is named in passing is not done where nothing is counted of it, unless a turn to it is heard from this share on. */
 const HEARD = 0.9;
 
 /** In fewer words nothing is turned to that is neither named nor counted. */
@@ -79,8 +76,8 @@ export function begunIn(speech: Speech, listened: Listened, turns: readonly Turn
     const until = all[place + 1]?.at ?? words.length;
     const meant = meantAt(listened, candidates, at, until);
     const named = begins ?? toldBy(meant);
-    if (named === null && until - at < FEW && !speech.statements.some(({ from }) => from >= at && from < until)) return [];
-    if (named && share < HEARD && isIdle(named, speech, at, until)) return [];
+    const isCounted = speech.statements.some(({ from }) => from >= at && from < until);
+    if (!isCounted && (named === null ? until - at < FEW : named.passing && share < HEARD)) return [];
     const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles);
     if (titles.has(name.title)) return [];
     titles.add(name.title);
