@@ -29,7 +29,7 @@ export const SHORT_FORMS: readonly ShortForm[] = [
   { written: /\bnos\.\s?(?=\d)/gi, said: "numbers " },
   { written: /#\s?(?=\d)/g, said: "number " },
   { written: /(?<!\/)\bw\/o(?:ut)?(?![A-Za-z])\s?/gi, said: "without " },
-  { written: /(?<!\/)\bw\/\s?/gi, said: "with " },
+  { written: /(?<!\/)\bw\/(?!kg\b)\s?/gi, said: "with " },
   { written: /\bL\s?[/+&]\s?R\b/g, said: "left and right" },
   { written: /\bR\s?[/+&]\s?L\b/g, said: "right and left" },
   { written: /\band\/or\b/gi, said: "and or" },

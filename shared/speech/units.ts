@@ -12,6 +12,8 @@ export interface SpokenUnit {
 
 /** Units of the gym floor. Longer spellings stand first where one begins like another. */
 export const UNITS_SAID: readonly SpokenUnit[] = [
+  { written: "W/kg", one: "watt per kilo", many: "watts per kilo", alone: true },
+  { written: "g/kg", one: "gram per kilo", many: "grams per kilo", alone: true },
   { written: "kgs?", one: "kilo", many: "kilos", alone: true },
   { written: "lbs?", one: "pound", many: "pounds", alone: true },
   { written: "g", one: "gram", many: "grams", exact: true },
