@@ -1,4 +1,4 @@
-"""Marked transcripts told and heard otherwise, so that the listener learns from short and terse speech and from mistakes as well.
+"""Marked transcripts told and heard otherwise, so that the listener learns from short and terse speech, other numbers and mistakes as well.
 
 A row is what training.ts makes of one transcript; each function here makes another one of it.
 """
@@ -77,8 +77,31 @@ def misheard(row):
     return dict(row, exercises=[e for e, kept in zip(row["exercises"], stays) if kept], statements=sorted(statements, key=lambda s: s["at"]))
 
 
+# The numbers of one word.
+SAID = dict(enumerate("two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty".split(), 2))
+SAID.update(zip(range(30, 91, 10), "thirty forty fifty sixty seventy eighty ninety".split()))
+# How many more or fewer are counted of everything, and how numbers are written; most are left as they are.
+MORE, WRITTEN = [-2, -1, 0, 0, 1, 2, 3], ["as said"] * 3 + ["in words", "in digits"]
+
+
+def recounted(row):
+    """With other numbers where six to twenty are counted, all by as many, and now and then in digits for words or in words for digits. Numbers of several words stay."""
+    more, written = random.choice(MORE), random.choice(WRITTEN)
+    counts = [value is not None and kind == "NUM" for value, kind in zip(row["values"], row["classes"])]
+    words, values = list(row["words"]), list(row["values"])
+    for at, (word, value) in enumerate(zip(row["words"], row["values"])):
+        if not counts[at] or any(counts[max(0, at - 1):at] + counts[at + 1:at + 2]) or word not in (SAID.get(value), f"{value:g}") or value != int(value) or not 2 <= value <= 90:
+            continue
+        new = int(value) + (more if 6 <= value <= 20 else 0)
+        inWords = written == "in words" or (written == "as said" and word == SAID.get(value))
+        words[at], values[at] = SAID.get(new, str(new)) if inWords else str(new), new
+    return dict(row, words=words, values=values)
+
+
 def varied(row):
-    """The same transcript as it might have been told and heard as well; half of them keep all their words."""
+    """The same transcript as it might have been told and heard as well."""
+    if random.random() < 0.5:
+        row = recounted(row)
     if random.random() < 0.3:
         row = excerpt(row)
     if random.random() < 0.25:

@@ -93,4 +93,6 @@ export const BEYOND: readonly string[] = [
   "reverse grip pushdown", "treadmill incline walk", "zercher carry", "behind the neck press", "seated band press", "archer row", "double under", "step tap",
   "sumo squat pulse", "toe yoga", "pseudo planche push-up", "kettlebell front rack squat", "kettlebell sumo squat", "machine shrug", "ring face pull",
   "slider leg curl", "preacher hammer curl", "seated arnold press", "reverse cable fly", "inner thigh lift", "bottom leg lift", "heel dig", "heel to toe walk",
+  "spoto press", "larsen press", "hatfield squat", "jefferson curl", "swiss ball leg curl", "double kettlebell deadlift", "glute medius kickback",
+  "single-leg hop and stick",
 ];
