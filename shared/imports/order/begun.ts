@@ -2,6 +2,7 @@ import { likeliest, meantAt, type Meant } from "../listener/meant";
 import { startsHeard, type Listened, type Turning } from "../listener/listen";
 import { keyOf, nameByKey, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
+import type { Word } from "../types";
 import { unnamed, type Candidate } from "./candidates";
 import type { Begun, Speech } from "./speech";
 
@@ -56,13 +57,22 @@ function toldBy({ named, shares }: Meant): Candidate | null {
   return (shares.get(keyOf(named.name)) ?? shares.get("?") ?? 0) < LEAST ? null : named;
 }
 
+/** Words by which dumb-bells are spoken of. */
+const DUMBBELLS = /^(?:dumb|dumbbells?|bells?|hands?)$/;
+
+/** "Romanian deadlifts" are none with dumb-bells where nobody speaks of any. */
+function isInvented(heard: Name, said: Name, words: readonly Word[]): boolean {
+  const more = heard.words.filter((word) => !said.words.includes(word));
+  return more.join() === "dumbbell" && heard.words.length === said.words.length + 1 && !words.some(({ plain }) => DUMBBELLS.test(plain));
+}
+
 /** The name that counts: the one said, unless another exercise is heard surely enough, and much more surely; none where nothing is sure. */
-function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>): Name {
+function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>, words: readonly Word[]): Name {
   const { key, share } = likeliest(meant);
   const heard = nameByKey(key);
   if (said === null) return share > SURE && heard !== null ? heard : noName(begun);
   const own = meant.shares.get(keyOf(said)) ?? 0;
-  return heard !== null && !begun.has(heard.title) && share > Math.max(MEANT, 2 * own) ? heard : said;
+  return heard !== null && !begun.has(heard.title) && !isInvented(heard, said, words) && share > Math.max(MEANT, 2 * own) ? heard : said;
 }
 
 /** The exercises of the session, in order, each once. @param speech - with its figures @param turns - where the speaker turns to one */
@@ -78,7 +88,7 @@ export function begunIn(speech: Speech, listened: Listened, turns: readonly Turn
     const named = begins ?? toldBy(meant);
     const isCounted = speech.statements.some(({ from }) => from >= at && from < until);
     if (!isCounted && (named === null ? until - at < FEW : named.passing && share < HEARD)) return [];
-    const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles);
+    const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles, words);
     if (titles.has(name.title)) return [];
     titles.add(name.title);
     return [{ turn: at, candidate: { ...(named ?? unnamed(at)), name } }];

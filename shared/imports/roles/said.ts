@@ -41,9 +41,14 @@ const extra = (says: Partial<Scheme>, remark: string | null = null): Made => ({ 
 /** "Rest two": a rest or a hold of so few is in minutes where no unit says otherwise. */
 const FEW = 5;
 
-const secondsAt = (tokens: readonly Token[], place: number): number => {
+/** "One to two minutes": of two figures the lower one counts. */
+function lowerOf(tokens: readonly Token[], place: number): number {
+  const [before, own] = [tokens[place - 2], figureOf(tokens[place] as Token)];
+  return before && isFigure(before) && tokens[place - 1]?.text === "to" ? Math.min(own, figureOf(before)) : own;
+}
+
+const secondsAt = (tokens: readonly Token[], place: number, value = figureOf(tokens[place] as Token)): number => {
   const unit = unitAfter(tokens, place, TIME);
-  const value = figureOf(tokens[place] as Token);
   return Math.round(value * (unit === null ? (value <= FEW ? 60 : 1) : MINUTES.test(unit) ? 60 : 1));
 };
 
@@ -83,7 +88,7 @@ function madeOf(tokens: readonly Token[], { place, role }: Tagged): Made | null 
     case "meters": return value > 0 ? part({ meters: value }) : null;
     case "load": case "ramp-load": return isFigure(token) ? loadAt(tokens, place) : null;
     case "rest": {
-      const seconds = secondsAt(tokens, place);
+      const seconds = secondsAt(tokens, place, lowerOf(tokens, place));
       return seconds >= 0 && seconds <= 1200 ? extra({ restSeconds: seconds }) : null;
     }
     case "effort": return isFigure(token) ? effortAt(tokens, place) : null;

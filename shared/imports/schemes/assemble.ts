@@ -112,6 +112,16 @@ function isToldAgain(before: MadeSet | undefined, line: MadeSet): boolean {
   return before?.role === line.role && before.text === line.text && (line.scheme.sets ?? 1) > 1;
 }
 
+/** "Thirties for twelve, thirty-fives for ten, forties for eight, so three sets": a number of sets behind single ones that is how many there are is of them all, not of the last. */
+function countedUp(working: readonly Line[]): number | undefined {
+  const last = working.at(-1);
+  const sets = last?.base.at(-1)?.says.sets;
+  if (!last || sets !== working.length || sets < 3 || last.base.length < 2 || working.some(({ says }) => says.sets !== undefined && says !== last.says)) return undefined;
+  const { sets: _, ...says } = last.says;
+  last.says = says;
+  return sets;
+}
+
 /** Sets that are told one by one are one each; where there are more than were told, the first was done more often: "three sets, twelve, and the last one twenty". */
 const inTurn = (total: number | undefined, at: number, told: number): number | undefined => (total === undefined ? undefined : at === 0 ? Math.max(1, total - told + 1) : 1);
 
@@ -151,7 +161,8 @@ export function assemble(statements: readonly Ordered[], places: readonly number
   if (working.length === 0 && (hasWork(lent) || hasWork(all)) && (lent.sets ?? all.sets ?? lent.reps) !== undefined) working.push({ role: "working", says: {}, ladder: [], base: [] });
   const lentWork = pickWork(lent);
   const { sets: lentSets, ...lentMore } = withoutWork(lent);
-  const { sets: total, ...allMore } = all;
+  const total = all.sets ?? countedUp(working);
+  const { sets: _, ...allMore } = all;
   // A rest told with one set is taken after those before it as well; that of several sets is theirs alone.
   for (let at = working.length - 2; at >= 0; at -= 1) {
     const [line, next] = [working[at] as Line, working[at + 1] as Line];

@@ -79,12 +79,13 @@ function isHundred(pieces: readonly Piece[], at: number, tail: { readonly value:
 /** "At eighty two minutes rest", "a hundred three minutes": after a weight, ones before minutes are a rest. */
 const isRest = (pieces: readonly Piece[], ones: number, before: number): boolean => /^(?:minutes|mins)$/.test(pieces[ones + 1]?.text ?? "") && /^(?:at|one|two|three|hundred)$/.test(pieces[before]?.text ?? "");
 
-/** So many hundreds, and the tens and ones after them. @param read - pieces read so far, from piece `at` on */
+/** So many hundreds, and the tens and ones after them; "a hundred and 12 reps" are two figures. @param read - pieces read so far, from piece `at` on */
 function hundredAt(pieces: readonly Piece[], at: number, hundreds: number, read: number): { readonly value: number; readonly count: number } {
   const isOpen = (place: number): boolean => pieces[place]?.stop !== true && pieces[place]?.apart !== true;
   const and = isOpen(at + read) && pieces[at + read]?.text === "and" ? 1 : 0;
   const tail = isOpen(at + read + and) ? wholeAt(pieces, at + read + and) : null;
-  return tail && tail.value < 100 && !(tail.value < 10 && isRest(pieces, at + read + and, at + read - 1)) ? { value: hundreds * 100 + tail.value, count: read + and + tail.count } : { value: hundreds * 100, count: read };
+  const isApart = numberOf(pieces[at + read + and]?.text ?? "") !== null || /^(?:reps?|times)$/.test(pieces[at + read + and + (tail?.count ?? 0)]?.text ?? "");
+  return tail && tail.value < 100 && !(and === 1 && isApart) && !(tail.value < 10 && isRest(pieces, at + read + and, at + read - 1)) ? { value: hundreds * 100 + tail.value, count: read + and + tail.count } : { value: hundreds * 100, count: read };
 }
 
 /** A whole number in words from piece `at` on, and how many pieces it takes. */
@@ -113,7 +114,7 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
     const tail = word(at + 1) === "" || numberOf(word(at + 1)) !== null ? null : wholeAt(pieces, at + 1);
     const after = word(at + 1 + (tail?.count ?? 0));
     // "With one twenty-five pound dumbbell" names one dumbbell.
-    const isThing = /^(?:dumb|kettle|dumbbell|kettlebell|bell|plate|sandbag|ball)s?$/.test(word(at + 2 + (tail?.count ?? 0)));
+    const isThing = /^(?:dumb|kettle|dumbbell|kettlebell|bell|plate|sandbag|ball|weight)s?$/.test(word(at + 2 + (tail?.count ?? 0)));
     const isTold = (sum <= 5 || after === "for") && isWeighed(pieces, at);
     const hasUnit = sum <= 3 && /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(after);
     if (tail && tail.value >= 10 && tail.value < 100 && !isThing && (isTold || hasUnit || (sum <= 5 && isHundred(pieces, at, tail)))) return { value: sum * 100 + tail.value, count: count + tail.count };

@@ -14,7 +14,9 @@ import { assemble } from "./assemble";
 import { compose, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./extras";
 import { doneAloud } from "./aloud";
+import { isCounted } from "./counted";
 import { pick, sameIn } from "./same";
+import { saidOf } from "./said-of";
 import { isRemark } from "./statement";
 import { unitOf } from "./unit";
 import { asUsual } from "./usual";
@@ -76,7 +78,8 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place:
   const others = scene.statements.filter((_, at) => owners[at]?.includes(place) === true && !isOwn(scene, owners, at, place));
   const isWeighted = part.exercise === null ? /kettlebell|dumbbell/i.test(part.title) : part.exercise.equipment.some((each) => WEIGHTS.has(each));
   const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(nearestFirst(others, exercise, until)) };
-  const own = scene.statements.filter(isMine).filter((statement) => !isInName(statement, part));
+  const mine = scene.statements.filter(isMine).filter((statement) => !isInName(statement, part));
+  const own = mine.filter((statement) => !isCounted(statement, mine, scene.words, isWeighted));
   // Where everything is done by the clock, what is counted aloud is no number of reps.
   const byClock = lent.seconds !== undefined && !own.some(({ says }) => says.sets !== undefined);
   return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent };
@@ -88,7 +91,7 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place:
 export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], mentions: readonly Mention[], words: readonly Word[], listened: Listened, models: Pick<RowModels, "assembly">): Map<Part, SchemeRead> {
   const unit = unitOf(statements, words);
   const scene = sceneOf(parts, statements.map((statement) => inUnit(statement, unit)), words);
-  const owners = ownersIn(scene, listened);
+  const owners = ownersIn(scene, listened).map((own, at) => saidOf(scene, at, mentions) ?? own);
   const only = onlyLoad(scene);
   const phrased = (part: Part): SchemeRead => compose(phrases.filter((statement) => statement.about !== "circuit" && statement.sentence >= part.from && statement.sentence < part.to && !isInName(statement, part)).map((statement) => inUnit(statement, unit)));
   const reads = new Map<Part, SchemeRead>();
