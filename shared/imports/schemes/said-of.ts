@@ -21,7 +21,8 @@ export function saidOf({ exercises, statements, words }: Scene, at: number, ment
   const between = (from: number, until: number): string => plainIn(words, from, until).join(" ");
   // "On the bench" is where most things are done.
   if (!mention || mention.name.letters === "bench" || !OF_NAME.test(between(to, mention.from))) return null;
-  if (mentions.some(({ from }) => from >= mention.to && LIST.test(between(mention.to, from)))) return null;
+  const next = mentions.find(({ from }) => from >= mention.to);
+  if (next && LIST.test(between(mention.to, next.from))) return null;
   const places = exercises.flatMap((exercise, place) => (isNamed(mention, exercise) ? [place] : []));
   return places.length === 1 ? places : null;
 }
