@@ -2,6 +2,7 @@ import { likeliest, meantAt, type Meant } from "../listener/meant";
 import { startsHeard, type Listened, type Turning } from "../listener/listen";
 import { keyOf, nameByKey, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
+import { plainIn } from "../source/words";
 import type { Word } from "../types";
 import { unnamed, type Candidate } from "./candidates";
 import type { Begun, Speech } from "./speech";
@@ -66,20 +67,62 @@ function isInvented(heard: Name, said: Name, words: readonly Word[]): boolean {
   return more.join() === "dumbbell" && heard.words.length === said.words.length + 1 && !words.some(({ plain }) => DUMBBELLS.test(plain));
 }
 
+/** So few words are between a name and the sets it is told with. */
+const BESIDE = 4;
+
+/** So many words behind a turn the name of what is turned to is said at the latest, where it counts against what is heard. */
+const REACH = 10;
+/** So many words before its name an exercise is turned to. */
+const BEFORE_NAME = 6;
+/** In so few words the listener hears less than in the whole episodes it learned from; in more, a name with its sets may be told of another day. */
+const SHORT = 200;
+/** Words that lead from a name to its sets. */
+const LEADS = /^(?:(?:for|it's|that's|this is|we|we'll|we're|i|i'm|do|did|doing|is|are|and|with|just|here|again|today|a|of|so) ?)*$/;
+
+/** "Lat pulldown, three sets of ten": a name with its sets and reps right behind it, so that nothing else can be meant. */
+function isTold({ span, isThing, passing, takenBack, sure }: Candidate, { words, statements, candidates }: Speech): boolean {
+  // "Hanging" from a bar is how pull-ups are done.
+  if (!isThing || passing || takenBack || sure < 1 || /ing$/.test(words[span.to - 1]?.plain ?? "")) return false;
+  const at = statements.findIndex(({ from, about, says }) => from >= span.to && from <= span.to + BESIDE && about === "working" && says.sets !== undefined);
+  const [sets, work] = [statements[at], statements[at + 1]];
+  if (sets && !LEADS.test(plainIn(words, span.to, sets.from).join(" "))) return false;
+  if (!sets || !work || work.from > sets.to + BESIDE || !(work.says.repsMin !== undefined || work.says.seconds !== undefined || work.says.meters !== undefined || work.says.amrap === true)) return false;
+  return !candidates.some((other) => other.span.from >= span.to && other.span.from < sets.from);
+}
+
+/** Is one a nearer name of the other: "rows" that are bent-over? */
+const isNearer = (one: Name, other: Name): boolean => one.words.every((word) => other.words.includes(word)) || other.words.every((word) => one.words.includes(word));
+
 /** The name that counts: the one said, unless another exercise is heard surely enough, and much more surely; none where nothing is sure. */
-function nameOf(said: Name | null, meant: Meant, begun: ReadonlySet<string>, words: readonly Word[]): Name {
+function nameOf(said: Name | null, isSaid: boolean, meant: Meant, begun: ReadonlySet<string>, words: readonly Word[]): Name {
   const { key, share } = likeliest(meant);
   const heard = nameByKey(key);
   if (said === null) return share > SURE && heard !== null ? heard : noName(begun);
   const own = meant.shares.get(keyOf(said)) ?? 0;
+  if (isSaid && heard !== null && !isNearer(heard, said)) return said;
   return heard !== null && !begun.has(heard.title) && !isInvented(heard, said, words) && share > Math.max(MEANT, 2 * own) ? heard : said;
 }
 
 /** The exercises of the session, in order, each once. @param speech - with its figures @param turns - where the speaker turns to one */
 export function begunIn(speech: Speech, listened: Listened, turns: readonly Turning[]): Begun[] {
-  const { words, candidates } = speech;
+  const { candidates } = speech;
   const shares = startsHeard(listened, candidates);
   const starts = candidates.filter((_, at) => (shares[at] ?? 0) > STARTS);
+  const first = begunBy(speech, listened, turns, starts);
+  if (speech.words.length > SHORT) return first;
+  const isBegun = ({ name }: Candidate): boolean => first.some(({ candidate }) => isNearer(candidate.name, name));
+  const named = new Set(first.map(({ candidate: { span } }) => span.from));
+  const more = candidates.filter((candidate) => !starts.includes(candidate) && !isBegun(candidate) && !named.has(candidate.span.from) && candidate.span.from > (first[0]?.turn ?? -1) && isTold(candidate, speech));
+  if (more.length === 0) return first;
+  // A turn that begins another exercise stays its own.
+  const isTurned = ({ span }: Candidate): boolean => turns.some(({ at }) => at <= span.from && at > span.from - BEFORE_NAME && !first.some(({ turn }) => turn === at));
+  const own = more.filter((candidate) => !isTurned(candidate)).map(({ span }): Turning => ({ at: span.from, share: 0 }));
+  return begunBy(speech, listened, [...turns, ...own].sort((a, b) => a.at - b.at), candidates.filter((candidate) => starts.includes(candidate) || more.includes(candidate)));
+}
+
+/** The same, by the names that begin exercises. */
+function begunBy(speech: Speech, listened: Listened, turns: readonly Turning[], starts: readonly Candidate[]): Begun[] {
+  const { words, candidates } = speech;
   const all = turnsWithNames(turns, starts, words.length);
   const titles = new Set<string>();
   return all.flatMap(({ at, share, begins }, place): Begun[] => {
@@ -88,7 +131,7 @@ export function begunIn(speech: Speech, listened: Listened, turns: readonly Turn
     const named = begins ?? toldBy(meant);
     const isCounted = speech.statements.some(({ from }) => from >= at && from < until);
     if (!isCounted && (named === null ? until - at < FEW : named.passing && share < HEARD)) return [];
-    const name = nameOf(named && variantOf(named.name, named.span, words, at, until), meant, titles, words);
+    const name = nameOf(named && variantOf(named.name, named.span, words, at, until), named !== null && named.span.from <= at + REACH && isTold(named, speech), meant, titles, words);
     if (titles.has(name.title)) return [];
     titles.add(name.title);
     return [{ turn: at, candidate: { ...(named ?? unnamed(at)), name } }];

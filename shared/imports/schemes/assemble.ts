@@ -22,7 +22,9 @@ function add(line: Line, statement: Ordered): void {
   const { says } = statement;
   line.base.push(statement);
   if (says.repsMin !== undefined && line.says.repsMin !== undefined && says.repsMin === says.repsMax && line.says.repsMin === line.says.repsMax) {
-    if (says.repsMin !== line.ladder.at(-1)) line.ladder.push(says.repsMin);
+    // "Eight, seven, six, that's the three sets, so eight on the first": what is complete is told again.
+    const isComplete = line.ladder.length > 1 && line.says.sets === line.ladder.length;
+    if (says.repsMin !== line.ladder.at(-1) && !isComplete) line.ladder.push(says.repsMin);
     return;
   }
   if (says.load?.perHand && line.says.load && line.says.load.value === says.load.value) line.says = { ...line.says, load: { ...line.says.load, perHand: true } };
@@ -115,8 +117,10 @@ function isToldAgain(before: MadeSet | undefined, line: MadeSet): boolean {
 /** "Thirties for twelve, thirty-fives for ten, forties for eight, so three sets": a number of sets behind single ones that is how many there are is of them all, not of the last. */
 function countedUp(working: readonly Line[]): number | undefined {
   const last = working.at(-1);
-  const sets = last?.base.at(-1)?.says.sets;
-  if (!last || sets !== working.length || sets < 3 || last.base.length < 2 || working.some(({ says }) => says.sets !== undefined && says !== last.says)) return undefined;
+  const counted = last?.base.findLastIndex(({ says }) => says.sets !== undefined) ?? -1;
+  const sets = last?.base[counted]?.says.sets;
+  // What is told behind the number is no work.
+  if (!last || sets !== working.length || sets < 3 || counted === 0 || last.base.slice(counted + 1).some(({ says }) => hasWork(says)) || working.some(({ says }) => says.sets !== undefined && says !== last.says)) return undefined;
   const { sets: _, ...says } = last.says;
   last.says = says;
   return sets;

@@ -14,12 +14,18 @@ import { assemble } from "./assemble";
 import { compose, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./extras";
 import { doneAloud } from "./aloud";
+import { heldByAll } from "./for-all";
+import { isOfOne } from "./borrowed";
 import { isCounted } from "./counted";
+import { listedFirst } from "./listed";
+import { isOneBell } from "./one-bell";
+import { ofToday } from "./past";
 import { pick, sameIn } from "./same";
 import { saidOf } from "./said-of";
+import { toldOnce } from "./retold";
 import { isRemark } from "./statement";
 import { unitOf } from "./unit";
-import { asUsual } from "./usual";
+import { asUsual, isSided } from "./usual";
 
 /** A statement with the sentence it stands in. */
 export type PlacedStatement = Ordered;
@@ -71,18 +77,22 @@ function onlyLoad({ exercises, statements }: Scene): Scheme["load"] | null {
 }
 
 /** The figures of an exercise that are its own, and what the others lend it. */
-function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place: number, only: Scheme["load"] | null, until: number): { readonly own: readonly PlacedStatement[]; readonly lent: Partial<Scheme> } {
+function figuresFor(scene: Scene, owners: readonly (readonly number[])[], listed: ReadonlyMap<number, number>, place: number, only: Scheme["load"] | null, until: number): { readonly own: readonly PlacedStatement[]; readonly lent: Partial<Scheme>; readonly isBorrowed: boolean } {
   const exercise = scene.exercises[place] as Turned;
   const { part } = exercise;
-  const isMine = (statement: PlacedStatement, at: number): boolean => isOwn(scene, owners, at, place) || (isRemark(statement) && owners[at]?.length === 0 && homeOf(scene.exercises, statement.from) === place);
-  const others = scene.statements.filter((_, at) => owners[at]?.includes(place) === true && !isOwn(scene, owners, at, place));
+  // What the list said is lent: what is told when it is done counts.
+  const isMine = (statement: PlacedStatement, at: number): boolean => (isOwn(scene, owners, at, place) && !listed.has(at)) || (isRemark(statement) && owners[at]?.length === 0 && homeOf(scene.exercises, statement.from) === place);
+  const others = scene.statements.filter((_, at) => (listed.has(at) ? listed.get(at) === place : owners[at]?.includes(place) === true && !isOwn(scene, owners, at, place)));
   const isWeighted = part.exercise === null ? /kettlebell|dumbbell/i.test(part.title) : part.exercise.equipment.some((each) => WEIGHTS.has(each));
-  const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(nearestFirst(others, exercise, until)) };
+  const near = nearestFirst(others, exercise, until);
+  const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(near) };
+  const counted = near.find(({ says }) => says.sets !== undefined);
+  const isBorrowed = counted !== undefined && isOfOne(scene, counted);
   const mine = scene.statements.filter(isMine).filter((statement) => !isInName(statement, part));
-  const own = mine.filter((statement) => !isCounted(statement, mine, scene.words, isWeighted));
+  const own = ofToday(toldOnce(mine.filter((statement) => !isCounted(statement, mine, scene.words, isWeighted)), scene.words), scene.words);
   // Where everything is done by the clock, what is counted aloud is no number of reps.
   const byClock = lent.seconds !== undefined && !own.some(({ says }) => says.sets !== undefined);
-  return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent };
+  return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent, isBorrowed };
 }
 
 /**
@@ -91,7 +101,8 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], place:
 export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], mentions: readonly Mention[], words: readonly Word[], listened: Listened, models: Pick<RowModels, "assembly">): Map<Part, SchemeRead> {
   const unit = unitOf(statements, words);
   const scene = sceneOf(parts, statements.map((statement) => inUnit(statement, unit)), words);
-  const owners = ownersIn(scene, listened).map((own, at) => saidOf(scene, at, mentions) ?? own);
+  const owners = heldByAll(scene, ownersIn(scene, listened).map((own, at) => saidOf(scene, at, mentions) ?? own));
+  const listed = new Map([...listedFirst(scene, mentions)].filter(([at, place]) => owners[at]?.join() !== String(place)));
   const only = onlyLoad(scene);
   const phrased = (part: Part): SchemeRead => compose(phrases.filter((statement) => statement.about !== "circuit" && statement.sentence >= part.from && statement.sentence < part.to && !isInName(statement, part)).map((statement) => inUnit(statement, unit)));
   const reads = new Map<Part, SchemeRead>();
@@ -99,16 +110,19 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
   scene.exercises.forEach((exercise, place) => {
     const { part } = exercise;
     const until = scene.exercises[place + 1]?.turn ?? words.length;
-    const { own, lent } = figuresFor(scene, owners, place, only, until);
+    const { own, lent: all, isBorrowed } = figuresFor(scene, owners, listed, place, only, until);
     const { restSeconds, tempo, load, rpe, rir, ...work } = takenOver(words, exercise, until, schemes, scene.exercises, mentions);
     const fixed = Object.fromEntries(Object.entries({ restSeconds, tempo, load, rpe, rir }).filter(([, value]) => value !== undefined));
     // What nobody says in numbers is counted as it is done.
-    const { sets, ...sided } = doneAloud(own, words, exercise.turn, until);
+    const { sets, ...sided } = doneAloud(own, words, exercise.turn, until, isSided(part));
+    // Who is seen to do two sets does not do the three that another exercise was told to have.
+    const { sets: _, ...lentElse } = all;
+    const lent: Partial<Scheme> = isBorrowed && sets !== undefined ? lentElse : all;
     const figures = assemble(own, placesOf(own, words, models.assembly), { ...sided, ...work, ...lent }, fixed, sets);
     // Single sets with weights of their own need no number.
     const isWeighed = figures.sets.filter(({ role, scheme }) => role === "working" && scheme.load !== undefined).length > 1;
     const isUncounted = lent.sets === undefined && work.sets === undefined && !isWeighed && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);
-    const read = asUsual(part.pair !== null ? figures : agreed(figures, phrased(part), isUncounted), part);
+    const read = asUsual(part.pair !== null ? figures : agreed(figures, phrased(part), isUncounted), part, isOneBell(own, words));
     reads.set(part, read);
     schemes.push(read.sets.find(({ role }) => role === "working")?.scheme ?? null);
   });

@@ -35,19 +35,19 @@ const isPair = ({ exercise, title }: Subject): boolean => (exercise ? PAIRS.has(
 const isOneWeight = ({ exercise, title }: Subject): boolean => ONE_WEIGHT.test(exercise?.id ?? title);
 /** Two bells at once work both sides at once. */
 const isDouble = ({ exercise, title }: Subject, load: Scheme["load"]): boolean => load?.perHand === true && (exercise ? exercise.equipment.includes("kettlebell") : /kettlebell/i.test(title));
-const isSided = ({ exercise, title }: Subject): boolean => (exercise ? exercise.sides === "each side" && !BOTH_AT_ONCE.has(exercise.id) : SIDED_TITLE.test(title));
+export const isSided = ({ exercise, title }: Subject): boolean => (exercise ? exercise.sides === "each side" && !BOTH_AT_ONCE.has(exercise.id) : SIDED_TITLE.test(title));
 
-function inHand(load: Scheme["load"], subject: Subject): Scheme["load"] {
+function inHand(load: Scheme["load"], subject: Subject, isOne: boolean): Scheme["load"] {
   if (typeof load?.value !== "number" || (load.unit !== "kg" && load.unit !== "lb")) return load;
-  if (isOneWeight(subject)) return { value: load.value, unit: load.unit };
+  if (isOne || isOneWeight(subject)) return { value: load.value, unit: load.unit };
   return isPair(subject) ? { ...load, perHand: true } : load;
 }
 
-/** The set lines with what goes without saying: "in each hand" of a pair, "each side" of what is done one side at a time. */
-export function asUsual({ sets, remarks }: SchemeRead, subject: Subject): SchemeRead {
+/** The set lines with what goes without saying: "in each hand" of a pair, "each side" of what is done one side at a time. @param isOne - is one weight told of? */
+export function asUsual({ sets, remarks }: SchemeRead, subject: Subject, isOne = false): SchemeRead {
   return {
     sets: sets.map((line) => {
-      const load = inHand(line.scheme.load, subject);
+      const load = inHand(line.scheme.load, subject, isOne);
       return made(line.role, { ...line.scheme, ...(load ? { load } : {}), ...(isSided(subject) && !isDouble(subject, load) ? { eachSide: true as const } : {}) }) ?? line;
     }),
     remarks,

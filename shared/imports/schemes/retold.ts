@@ -1,0 +1,25 @@
+import { plainIn } from "../source/words";
+import type { Word } from "../types";
+import type { Ordered } from "./compose";
+
+/** What was done is told again: "seventy now, eight, that was seventy for eight". */
+
+const AGAIN = /(?:^| )(?:that was|that's|that is|so that's|call it|call that|call that one)$/;
+/** So many words are between a weight and its reps. */
+const NEAR = 4;
+
+const loadOf = ({ says }: Ordered): string | undefined => (says.load === undefined ? undefined : String(says.load.value));
+
+/** The figures without the weight and reps of a set that is told again right after it. @param own - of one exercise, in order */
+export function toldOnce(own: readonly Ordered[], words: readonly Word[]): readonly Ordered[] {
+  const again = new Set<Ordered>();
+  own.forEach((statement, at) => {
+    const next = own[at + 1];
+    const [load, reps] = [loadOf(statement), next?.says.repsMin];
+    if (load === undefined || !next || reps === undefined || next.from - statement.to > NEAR || !AGAIN.test(plainIn(words, statement.from - 3, statement.from).join(" "))) return;
+    const before = own.slice(0, at);
+    const last = before.findLastIndex((other) => loadOf(other) !== undefined);
+    if (last >= 0 && loadOf(before[last] as Ordered) === load && before.findLast(({ says }) => says.repsMin !== undefined)?.says.repsMin === reps && before.slice(last).some(({ says }) => says.repsMin === reps)) for (const told of [statement, next]) again.add(told);
+  });
+  return own.filter((statement) => !again.has(statement));
+}
