@@ -12,6 +12,8 @@ export { syllablesOf } from "./syllables";
 export { saidWords, type SaidWord } from "./said-words";
 export { speak } from "./speak";
 export { sentencesOf } from "./sentences";
+export { endsSentence } from "./stops";
+export { ownFigures } from "./own-figures";
 export { breaths } from "./breaths";
 export { HANDLE_SECONDS, screenClock } from "./screen-clock";
 export { spokenLines, spokenSeconds, type SpokenLine } from "./spoken-lines";

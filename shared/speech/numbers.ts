@@ -1,3 +1,6 @@
+/** A number as it is written, as alternatives of a regular expression: thousands commas and decimals allowed. */
+export const NUMBER = String.raw`(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?|\.\d+`;
+
 const SMALL = [
   "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen",
   "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen",

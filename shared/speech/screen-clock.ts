@@ -19,9 +19,12 @@ function spokenBlock(block: Block, pace: Pace, measured: MeasuredSeconds | undef
   return spokenTogether(linesOf(block, "say").map((line) => ({ ...speakLine(line, pace), ...measured.get(line.id) })), pace.sentenceSeconds);
 }
 
+/** The clip's length; null when none is set. No words can be said over a clip of 0 seconds, so with words it is one that nobody set yet. */
+export const setClipSeconds = ({ clipSeconds }: Pick<Block, "clipSeconds">, { words }: Spoken): number | null => (clipSeconds === 0 && words > 0 ? null : clipSeconds);
+
 /** One block's seconds and where they come from. */
 function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScreenClock {
-  const clipSeconds = block.clipSeconds;
+  const clipSeconds = setClipSeconds(block, spoken);
   const overSeconds = clipSeconds === null ? 0 : Math.max(0, spoken.seconds - clipSeconds);
   const from = clipSeconds !== null ? "clip" : spoken.words > 0 ? "words" : shotSeconds > 0 ? "shots" : "nothing";
   const seconds = { clip: clipSeconds ?? 0, words: spoken.seconds + HANDLE_SECONDS, shots: shotSeconds, nothing: 0 }[from];
@@ -34,7 +37,8 @@ function blockClock(block: Block, shotSeconds: number, spoken: Spoken): BlockScr
 /**
  * Seconds of finished video, block by block, against the target.
  *
- * A block takes its clip's length once that is set; before that its words and the handles around them; without words its shots.
+ * A block takes its clip's length once that is set; before that its words and the handles around them; without words its shots. A clip of 0
+ * seconds with words over it is not set.
  * @param shotSeconds - what a block's shots add up to, seconds
  * @param pace - the speaker's own, or the default; keep the same object between calls, answers are remembered by it
  * @param measured - lines that were read and timed

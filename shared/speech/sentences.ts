@@ -1,16 +1,16 @@
-/** Short forms whose full stop ends no sentence. */
-const NOT_AN_END = /(?:^|[\s(])(?:e\.\s?g|i\.\s?e|etc|vs|approx|max|min|no|dr|mr|mrs|ms|st)\.$/i;
+import { endsSentence } from "./stops";
 
 /**
  * The sentences of a text with their closing marks, trimmed, in order. A full stop ends a sentence when a space or the end follows
- * and it closes no known short form ("e.g.").
+ * and it closes no short form that goes on ("e.g.", "Mr. Hill", "12 kg. bell").
  */
 export function sentencesOf(text: string): string[] {
   const sentences: string[] = [];
   let open = "";
-  for (const piece of text.split(/(?<=[.!?…]['"’”)\]]*)\s+/)) {
+  const pieces = text.split(/(?<=[.!?…]['"’”)\]]*)\s+/);
+  for (const [at, piece] of pieces.entries()) {
     open = open ? `${open} ${piece}` : piece;
-    if (/[.!?…]['"’”)\]]*$/.test(open) && !NOT_AN_END.test(open)) {
+    if (endsSentence(open, pieces[at + 1] ?? "")) {
       sentences.push(open.trim());
       open = "";
     }

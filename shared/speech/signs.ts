@@ -18,7 +18,7 @@ export const NUMBER_SIGNS: readonly Saying[] = [
  * ("R P E", "L five"), not as an initial.
  */
 const alone = (letter: string): RegExp =>
-  new RegExp(String.raw`(?<![\p{L}\p{N}.&'/+-]|\d\s|\b[A-Z]\s)${letter}(?![\p{L}\p{N}&'/+-]|\.\s?\p{Lu}|\s[A-Z]\b|\s\d|\s(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b)`, "gu");
+  new RegExp(String.raw`(?<![\p{L}\p{N}.&'/+-]|\d\s|\b[A-Z]\s)${letter}(?![\p{L}\p{N}&'/+-]|\.\s?\p{Lu}|\s[A-Z]s?\b|\s\d|\s(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b)`, "gu");
 
 /** Sides of the body, written as one capital. */
 export const SIDES: readonly Saying[] = [

@@ -1,25 +1,22 @@
-import { SHORT_FORMS, SPELLED } from "./abbreviations";
+import { SHORT_FORMS } from "./abbreviations";
+import { ADDRESS_SAYINGS } from "./addresses";
 import { DATE_SAYINGS } from "./dates";
-import { moneyWords } from "./money";
-import { decimalWords, fractionWords, numberWords, ordinalWords } from "./numbers";
-import { SCHEME_SAYINGS, type Saying } from "./schemes";
+import { spellInitials } from "./initials";
+import { sayMeasures } from "./measures";
+import { sayMoney } from "./money";
+import { NUMBER, decimalWords, fractionWords, numberWords, ordinalWords } from "./numbers";
+import { sayPlurals } from "./plural-figures";
 import { withPronunciations } from "./pronunciations";
+import { sayRanges } from "./ranges";
+import { SCHEME_SAYINGS, type Saying } from "./schemes";
 import { NUMBER_SIGNS, SIDES, WORD_SIGNS } from "./signs";
+import { withoutOpenStops } from "./stops";
+import { TEMPO_SAYINGS } from "./tempos";
 import { TIME_SAYINGS } from "./times";
 import type { Pronunciation } from "./types";
-import { UNIT_PATTERN, UNITS_SAID, unitOf } from "./units";
-
-const NUMBER = String.raw`(?:\d{1,3}(?:,\d{3})+|\d+)(?:\.\d+)?|\.\d+`;
-/** Things named by their weight or length: "a twenty kilo bell", not "kilos". */
-const MEASURED_THINGS = "bells?|kettlebells?|dumbbells?|barbells?|plates?|bars?|balls?|sandbags?|vests?|packs?|backpacks?|weights?|holds?|rests?|breaks?|walks?|runs?|rows?|planks?|box(?:es)?|steps?|blocks?|inclines?|declines?|bench(?:es)?|angles?|stacks?|gaps?|jumps?|carry|carries|intervals?|timers?|warm-ups?|cool-downs?|videos?|clips?|sprints?|sessions?";
+import { UNIT_PATTERN, unitOf } from "./units";
 
 const FRACTION = new RegExp(String.raw`(?<![\d/.])(?:(\d{1,3})\s+)?(\d)/(\d)(?![\d/])(?:\s?(${UNIT_PATTERN})(?![A-Za-z]))?`, "g");
-const RANGE = new RegExp(String.raw`(?<!\d)(${NUMBER})(\s?(?:${UNIT_PATTERN}))?(?:-|\s?[–—]\s?|\s-\s)(?=(?:${NUMBER})(?!-\d))`, "gi");
-const MEASURE = new RegExp(String.raw`(?<![A-Za-z\d])(${NUMBER})(\s?-?)(${UNIT_PATTERN})(?![A-Za-z])(?=(\s+(?:${MEASURED_THINGS})\b)?)`, "gi");
-const MONEY = new RegExp(String.raw`([$€£])\s?(${NUMBER})(?: to (${NUMBER}))?(?![\d])`, "g");
-/** A weight or a length and another: "10kg/22lb". Seconds of work and of rest are said one after the other instead. */
-const TWO_UNITS = /(?<![A-Za-z])(\d\s?(?:kgs?|lbs?|g|km|cm|mm|m|yds?|ft))\s?\/\s?(?=\d)/g;
-const UNIT_ALONE = new RegExp(String.raw`(?<![\w.])(?:${UNITS_SAID.filter(({ alone }) => alone).map(({ written }) => written).join("|")})(?!\w)`, "g");
 
 const sayAll = (text: string, sayings: readonly Saying[]): string =>
   sayings.reduce((said, { written, said: words }) => said.replace(written, (...match: string[]) => words(match)), text);
@@ -28,6 +25,7 @@ const sayAll = (text: string, sayings: readonly Saying[]): string =>
 function plainTypography(text: string): string {
   return text
     .replace(/º/g, "°")
+    .replace(/(?<![\d.,])\d{1,3}(?:[\u00a0\u2009\u202f]\d{3})+(?![\d.,]*\d)/g, (figures) => figures.replace(/\D/g, ""))
     .replace(/(\d)(?=[¼½¾⅐-⅞])/g, "$1 ")
     // minutes and seconds, before each double prime becomes two single ones
     .replace(/′/g, "'")
@@ -37,12 +35,17 @@ function plainTypography(text: string): string {
     .replace(/[‘’ʼ]/g, "'")
     .replace(/[‐‑]/g, "-")
     .replace(/−/g, "-")
+    // thousands parted by a space that does not break, and by any before "000"
+    .replace(/(?<![\d.,])(\d{1,3})((?: 000)+)(?![\d.,]*\d)/g, (_, first: string, rest: string) => first + rest.replace(/ /g, ""))
+    .replace(/\s*-{1,2}>\s*/g, " → ")
     .replace(/\s+/g, " ");
 }
 
 function sayFractions(text: string): string {
-  return text.replace(FRACTION, (written: string, whole: string | undefined, above: string, below: string, unit: string | undefined) => {
-    const words = fractionWords(Number(above), Number(below));
+  return text.replace(FRACTION, (written: string, whole: string | undefined, above: string, below: string, unit: string | undefined, at: number, all: string) => {
+    const part = fractionWords(Number(above), Number(below));
+    // a quarter squat
+    const words = part !== null && /\ba\s$/i.test(all.slice(Math.max(0, at - 3), at)) ? part.replace(/^one /, "") : part;
     const measured = unit === undefined ? null : unitOf(unit);
     if (words === null) return unit === undefined && whole === undefined ? `${above} over ${below}` : written;
     if (whole !== undefined) {
@@ -50,26 +53,6 @@ function sayFractions(text: string): string {
     }
     return measured ? `${words} ${words === "half" ? "a" : "of a"} ${measured.one}` : words + (unit ?? "");
   });
-}
-
-function sayMeasures(text: string): string {
-  return text.replace(MEASURE, (written: string, figures: string, link: string, unitText: string, thing: string | undefined) => {
-    // half a litre is no side of the body
-    const unit = unitOf(unitText === "L" && /[.]/.test(figures) ? "l" : unitText);
-    if (!unit) return written;
-    const single = figures === "1" || link.endsWith("-") || thing !== undefined;
-    return `${figures} ${single ? unit.one : unit.many} `;
-  });
-}
-
-/** From one amount to another; the coin is said once where neither has small coins. */
-const sayAmounts = (sign: string, from: string, to: string): string =>
-  [from, to].some((figures) => /\.\d\d$/.test(figures)) ? `${moneyWords(sign, from)} to ${moneyWords(sign, to)}` : `${decimalWords(from)} to ${moneyWords(sign, to)}`;
-
-/** Letters that are read one by one: RPE, and any capitals without a vowel. */
-function spellLetters(text: string): string {
-  return text.replace(/(?<![\p{L}'])[A-Z]{2,5}(?![\p{L}'])/gu, (letters) =>
-    (SPELLED as readonly string[]).includes(letters) || !/[AEIOUY]/.test(letters) ? Array.from(letters).join(" ") : letters);
 }
 
 /** Only letters, spaces and the marks that shape a voice are left; brackets and dashes become commas. */
@@ -98,23 +81,20 @@ function tidy(text: string): string {
  * Commas, sentence ends and the breath mark ( / with spaces on both sides) stay, for they are pauses.
  * Text already in words comes back the same. Never throws.
  * @param pronunciations - the speaker's own way of saying some words, before anything else is read
- * Known limits: telephone numbers, and years that no month or "in" announces, are read as plain numbers.
+ * Known limits: telephone numbers, and years that no month or "in" announces, are read as plain numbers; a date in figures
+ * that may be read in two ways is read figure by figure.
  */
 export function spokenForm(text: string, pronunciations: readonly Pronunciation[] = []): string {
-  const own = withPronunciations(plainTypography(text), pronunciations);
-  let said = SHORT_FORMS.reduce((open, { written, said: words }) => open.replace(written, words), own);
+  const own = sayAll(withPronunciations(plainTypography(text), pronunciations), ADDRESS_SAYINGS);
+  let said = SHORT_FORMS.reduce((open, { written, said: words }) => open.replace(written, words), withoutOpenStops(own));
   said = sayAll(said, SIDES);
+  said = sayPlurals(sayAll(said, TEMPO_SAYINGS));
   said = sayAll(said, SCHEME_SAYINGS);
   said = sayAll(said, DATE_SAYINGS);
   said = sayAll(said, TIME_SAYINGS);
-  said = sayFractions(said);
-  said = said.replace(RANGE, "$1$2 to ");
+  said = sayRanges(sayFractions(said));
   said = sayAll(said, NUMBER_SIGNS);
-  said = said.replace(MONEY, (_, sign: string, from: string, to: string | undefined) => (to === undefined ? moneyWords(sign, from) : sayAmounts(sign, from, to)));
-  said = said.replace(TWO_UNITS, "$1 or ");
-  said = sayMeasures(said);
-  said = said.replace(/\bRIR\b/g, "reps in reserve");
-  said = said.replace(UNIT_ALONE, (unit) => unitOf(unit)?.many ?? unit);
+  said = sayMeasures(sayMoney(said));
   said = said.replace(/(?<!\d)(\d+)(?:st|nd|rd|th)\b/gi, (_, figures: string) => ordinalWords(Number(figures.slice(0, 15))));
   said = said.replace(/(\d)\/(?=\d)/g, "$1 over ");
   said = said.replace(new RegExp(NUMBER, "g"), (figures, at: number, whole: string) => {
@@ -122,5 +102,5 @@ export function spokenForm(text: string, pronunciations: readonly Pronunciation[
     const after = /[\p{L}\p{M}]/u.test(whole[at + figures.length] ?? "") ? " " : "";
     return before + decimalWords(figures) + after;
   });
-  return tidy(spellLetters(sayAll(said, WORD_SIGNS)));
+  return spellInitials(tidy(sayAll(said, WORD_SIGNS)));
 }

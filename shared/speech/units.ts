@@ -44,6 +44,7 @@ export const UNITS_SAID: readonly SpokenUnit[] = [
   { written: "°|º|deg", one: "degree", many: "degrees" },
   { written: "%", one: "percent", many: "percent", alone: true },
   { written: "RIR", one: "rep in reserve", many: "reps in reserve" },
+  { written: "RMs", one: "rep maxes", many: "rep maxes", exact: true },
   { written: "RM", one: "rep max", many: "rep max" },
 ];
 
@@ -54,3 +55,6 @@ export function unitOf(written: string): SpokenUnit | null {
 
 /** Every way a unit may be written, as one alternation to match after a number; case is told apart by `unitOf`. */
 export const UNIT_PATTERN = UNITS_SAID.map(({ written }) => written).join("|");
+
+/** Things named by their weight or length: "a twenty kilo bell", not "kilos". */
+export const MEASURED_THINGS = "bells?|kettlebells?|dumbbells?|barbells?|plates?|bars?|balls?|sandbags?|bags?|bottles?|jugs?|vests?|packs?|backpacks?|weights?|holds?|hangs?|pauses?|rests?|breaks?|walks?|runs?|rows?|planks?|box(?:es)?|steps?|blocks?|inclines?|declines?|bench(?:es)?|angles?|stacks?|gaps?|jumps?|carry|carries|intervals?|timers?|warm-ups?|cool-downs?|videos?|clips?|lens(?:es)?|sprints?|sessions?|ones?";

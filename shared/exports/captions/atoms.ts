@@ -1,4 +1,4 @@
-import { charactersIn, speak, type Pace } from "../../speech";
+import { charactersIn, endsSentence, speak, type Pace } from "../../speech";
 import { spelledForReader } from "./reader-spelling";
 
 /** Words that are read together: never parted by a line or a caption. */
@@ -37,8 +37,9 @@ const bare = (word: string): string => word.replace(/^[("'“‘[]+|[)"'”’\]
 const belongs = (word: string, next: string): boolean =>
   (FIGURE.test(word) && UNIT.test(next)) || (/^[x×]$/.test(word) && /^\d|^AMRAP/.test(next)) || (OPENS_FIGURE.test(word) && FIGURE.test(next.replace(/[.,;:!?]+$/, ""))) || /^[-–—]$/.test(next);
 
-function costAfter(word: string, next: string | undefined): number {
-  if (next === undefined || /[.!?…]["'”’)\]]*$/.test(word)) return COST.sentence;
+/** @param ends - a sentence does, after the word */
+function costAfter(word: string, next: string | undefined, ends: boolean): number {
+  if (next === undefined || ends) return COST.sentence;
   if (isBreath(next)) return COST.breath;
   if (/[,;:–—]["'”’)\]]*$/.test(word) || /^[–—-]$/.test(word)) return COST.clause;
   if (LEANING.test(bare(word)) || PREPOSITION.test(bare(word)) || CONJUNCTION.test(bare(word))) return COST.leaning;
@@ -47,10 +48,13 @@ function costAfter(word: string, next: string | undefined): number {
 }
 
 /** Silence after a word that ends a clause, as `speak` counts it. */
-function pauseAfter(word: string, breath: boolean, pace: Pace): number {
-  const closing = /[.!?…]["'”’)\]]*$/.test(word) ? pace.sentenceSeconds : /[,;:]["'”’)\]]*$/.test(word) ? pace.commaSeconds : 0;
+function pauseAfter(word: string, ends: boolean, breath: boolean, pace: Pace): number {
+  const closing = ends ? pace.sentenceSeconds : /[,;:]["'”’)\]]*$/.test(word) ? pace.commaSeconds : 0;
   return Math.max(closing, breath ? pace.breathSeconds : 0);
 }
+
+/** Whether a sentence ends at a word; a short form's full stop ends none, so the words beside it are looked at. */
+const endsAt = (words: readonly string[], at: number): boolean => endsSentence(words.slice(Math.max(0, at - 3), at + 1).join(" "), words.slice(at + 1, at + 3).join(" "));
 
 /** A word too long for a line is cut where it must be. */
 function pieces(word: string, width: number): string[] {
@@ -82,11 +86,12 @@ export function atomsOf(line: string, pace: Pace, width: number): Atom[] {
     const after = next !== undefined && isBreath(next);
     const last = words.slice(at + 1).every(isBreath);
     const parts = pieces(whole, width);
+    const ends = endsAt(words, at);
     const seconds = speak(whole, pace).seconds / parts.length;
     parts.forEach((text, part) => {
       const closes = part === parts.length - 1;
-      const breakCost = closes ? (after && !/[.!?…]["'”’)\]]*$/.test(word) ? COST.breath : costAfter(word, next)) : COST.leaning;
-      atoms.push({ text, characters: charactersIn(text), seconds, pause: !closes ? 0 : last ? pace.sentenceSeconds : pauseAfter(word, after, pace), breakCost: last && closes ? 0 : breakCost, ends: closes && (last || breakCost === COST.sentence) });
+      const breakCost = closes ? (after && !ends ? COST.breath : costAfter(word, next, ends)) : COST.leaning;
+      atoms.push({ text, characters: charactersIn(text), seconds, pause: !closes ? 0 : last ? pace.sentenceSeconds : pauseAfter(word, ends, after, pace), breakCost: last && closes ? 0 : breakCost, ends: closes && (last || breakCost === COST.sentence) });
     });
   });
   return settled(atoms, line, pace);

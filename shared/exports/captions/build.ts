@@ -1,7 +1,7 @@
 import { episodeClocks } from "../../clocks";
 import { blockName, type Block, type Episode } from "../../episode";
 import { framesToSeconds } from "../../filming";
-import { CAPTION_LIMITS, HANDLE_SECONDS, UPRIGHT_LIMITS, captionFaults, paceOf, speak, spokenLines, spokenSeconds, type CaptionLimits, type Cue, type Pace } from "../../speech";
+import { CAPTION_LIMITS, UPRIGHT_LIMITS, captionFaults, paceOf, speak, spokenLines, spokenSeconds, type CaptionLimits, type Cue, type Pace } from "../../speech";
 import { takeNotes } from "../take-notes";
 import { atomsOf, type Atom } from "./atoms";
 import { cutCaptions, type Piece, type TimedAtom } from "./cut";
@@ -66,9 +66,6 @@ function placeBlock(block: Block, starts: number, length: number, pace: Pace, li
   return { atoms: [...atoms].sort((a, b) => a.from - b.from), over: Math.max(0, said - length) };
 }
 
-/** A clip too short for any caption to be seen in it holds no words: its length is not known yet. */
-const isUnset = ({ clipSeconds }: Block, words: number, limits: CaptionLimits): boolean => clipSeconds !== null && clipSeconds < limits.minSeconds && words > 0;
-
 /** Limits that could not be kept, once for each kind; the files are written all the same. */
 function faultNotes(cues: readonly Cue[], limits: CaptionLimits): string[] {
   const faults = captionFaults(cues, limits);
@@ -83,7 +80,7 @@ function faultNotes(cues: readonly Cue[], limits: CaptionLimits): string[] {
  * reader, broken at phrases, within the limits. When a clip's length changes, ask again: what follows moves with it.
  *
  * No caption reaches over a block's first words; where words do not fit their clip, they are hurried and a note says so. Words on a clip
- * of 0 seconds, or too short for one caption, take the seconds they need, as without a clip, and a note says that too.
+ * of 0 seconds take the seconds they need, as without a clip and as on every other paper, and a note says that too.
  */
 export function captionsOf(episode: Episode, options: CaptionOptions = {}): EpisodeCaptions {
   const pace = paceOf(episode, options.pace);
@@ -92,10 +89,8 @@ export function captionsOf(episode: Episode, options: CaptionOptions = {}): Epis
   const notes = takeNotes(episode, pace, options.measured);
   let starts = 0;
   const placed = episode.blocks.map((block, at): Placed => {
-    const { seconds = 0, spoken } = blocks[at] ?? {};
-    const unset = isUnset(block, spoken?.words ?? 0, limits);
-    const length = unset ? (spoken?.seconds ?? 0) + HANDLE_SECONDS : seconds;
-    if (unset) notes.push(`${blockName(block)}: the clip is ${block.clipSeconds ?? 0} s long, too short for its words; its captions take the ${Math.round(length)} s they need, and what follows is later. Set the clip's length.`);
+    const { seconds: length = 0, from } = blocks[at] ?? {};
+    if (block.clipSeconds === 0 && from === "words") notes.push(`${blockName(block)}: a clip of 0 s holds no words, so it counts as not set, and the block takes the ${Math.round(length)} s of its words. Set the clip's length.`);
     const mine = placeBlock(block, starts, length, pace, limits, options.measured);
     starts += length;
     if (Math.round(mine.over) > 0) notes.push(`${blockName(block)}: the words take ${Math.round(mine.over)} s longer than the clip; its captions are hurried to fit.`);

@@ -17,6 +17,8 @@ export interface Piece {
 /** What captions cost beside their breaks. Common practice, no source: chosen by reading the results. */
 const EACH = 6;
 const TOO_SHORT = 30;
+/** Words that outlast the longest caption by so little that nothing closes the gap before the next. */
+const FLICKER = 30;
 const PER_FAST_CHARACTER = 5;
 /** The end of a sentence and the beginning of another in one caption. */
 const MIXED = 8;
@@ -53,6 +55,13 @@ function shownFor(atoms: readonly TimedAtom[], from: number, to: number, until: 
   return Math.min(limits.maxSeconds, (atoms[to]?.from ?? until) - limits.gapSeconds - start);
 }
 
+/** Whether a caption must end before the next begins, but so little before that the gap flickers, and its words leave no room to end it sooner. */
+function flickers(atoms: readonly TimedAtom[], from: number, to: number, until: number, limits: CaptionLimits): boolean {
+  const next = atoms[to]?.from ?? until;
+  const gap = next - ((atoms[from]?.from ?? 0) + limits.maxSeconds);
+  return gap > limits.gapSeconds && gap < limits.flickerSeconds && (atoms[to - 1]?.to ?? 0) > next - limits.flickerSeconds;
+}
+
 /**
  * Cuts timed words into captions: every one fits its lines and its longest time, breaks fall at phrases, and together they cost least.
  * A single atom said for longer than that stands alone.
@@ -76,7 +85,7 @@ export function cutCaptions(atoms: readonly TimedAtom[], until: number, limits: 
       const tooFast = Math.max(0, lengthOf(sums, from, to) - limits.charactersPerSecond * shown);
       const cost =
         (best[from]?.cost ?? Infinity) + EACH + (atoms[to - 1]?.breakCost ?? 0) + (set?.cost ?? 0) +
-        (shown < limits.minSeconds ? TOO_SHORT : 0) + PER_FAST_CHARACTER * tooFast + (endsInside > 0 && !atoms[to - 1]?.ends ? MIXED : 0);
+        (shown < limits.minSeconds ? TOO_SHORT : 0) + (flickers(atoms, from, to, until, limits) ? FLICKER : 0) + PER_FAST_CHARACTER * tooFast + (endsInside > 0 && !atoms[to - 1]?.ends ? MIXED : 0);
       if (cost < choice.cost) choice = { cost, from, second: set?.second ?? null };
     }
     best.push(choice);

@@ -1,3 +1,4 @@
+import { ownFigures } from "../../speech";
 import { NUMBER_WORD, digitOf, numberOf } from "./number-words";
 
 /** Units the reader meets as a sign, and how it stands after its number. */
@@ -23,10 +24,23 @@ const TEMPO = new RegExp(String.raw`\btempo (${DIGIT}(?:[ -]${DIGIT}){2,3})(?![\
 /** From here on a number is read faster in figures. @source BBC Subtitle Guidelines, "Numbers": figures above ten, and with units; second-hand */
 const FIGURES_FROM = 11;
 
+/** Halves of what is counted one by one are read as a half: "2½ steps"; of what is measured as a decimal. */
+const halves = (value: number): string => `${value > 1 ? Math.floor(value) : ""}½`;
 const figures = (value: number): string => (value >= 10_000 ? value.toLocaleString("en") : String(value));
 
+interface Read {
+  readonly first: string;
+  readonly link: string | undefined;
+  readonly second: string | undefined;
+  readonly sign: string | undefined;
+  /** The text on either side, and whether a number before it that it goes on from stays in words. */
+  readonly before: string;
+  readonly after: string;
+  readonly goesOn: boolean;
+}
+
 /** A number, a range or a choice in figures, where figures are read faster; else as it is written. */
-function inFigures(written: string, first: string, link: string | undefined, second: string | undefined, sign: string | undefined, before: string, after: string): string {
+function inFigures(written: string, { first, link, second, sign, before, after, goesOn }: Read): string {
   const value = numberOf(first);
   const until = second === undefined ? null : numberOf(second);
   if (value === null || (second !== undefined && until === null)) return written;
@@ -34,19 +48,41 @@ function inFigures(written: string, first: string, link: string | undefined, sec
   const counts = COUNTS_AFTER.test(after) || LEADS.test(before);
   const top = until ?? value;
   const isSpoken = Number.isInteger(value) || / and a half$/i.test(first);
-  if (value < FIGURES_FROM && GOES_ON.test(before)) return written;
+  if (value < FIGURES_FROM && goesOn) return written;
   if (unit === null && isSpoken && top < FIGURES_FROM && !(counts && top >= 2)) return written;
-  return `${figures(value)}${until === null ? "" : ` ${link ?? ""} ${figures(until)}`}${unit ?? ""}`;
+  const isCounted = unit === null && counts;
+  const read = (number: number): string => (isCounted && number % 1 === 0.5 ? halves(number) : figures(number));
+  return `${read(value)}${until === null ? "" : ` ${link ?? ""} ${read(until)}`}${unit ?? ""}`;
+}
+
+/** Numbers in figures. One style a phrase: a number that goes on from another is in words where that one is. */
+function withFigures(text: string): string {
+  // Where the last number that stands in figures now ends.
+  let changedTo = 0;
+  return text.replace(NUMBERS, (written: string, first: string, link: string | undefined, second: string | undefined, sign: string | undefined, at: number, whole: string) => {
+    const before = whole.slice(0, at);
+    const from = GOES_ON.exec(before);
+    const read = inFigures(written, { first, link, second, sign, before, after: whole.slice(at + written.length), goesOn: from !== null && from.index >= changedTo });
+    if (read !== written) changedTo = at + written.length;
+    return read;
+  });
+}
+
+/** Replaces shapes of shorthand, but no figures whose letter is their own: tempos (31X0), ages and weights (the 40s). */
+function replaceShorthand(text: string, shape: RegExp, spaced: (match: readonly string[]) => string): string {
+  const own = ownFigures(text);
+  return text.replace(shape, (...match: string[]) => {
+    const at = Number(match.at(-2));
+    return own.some((one) => at >= one.at && at < one.end) ? (match[0] ?? "") : spaced(match);
+  });
 }
 
 /** Shorthand with room to read: "3x8@42.5kg" is "3 x 8 at 42.5 kg". */
-const spacedShorthand = (text: string): string =>
-  text
-    .replace(/(?<![\p{L}\d.])(?<!\btempo:?\s?)(\d{1,3})\s?[x×]\s?(?=\d|AMRAP\b)/giu, "$1 x ")
-    .replace(/(\d)\s?(kg|lbs?|km|cm|mm|min)\b/g, "$1 $2")
-    // Not "under-15s", "the 90s", "in your 40s": those are people and years.
-    .replace(/(?<!\p{L}-)(?<!\b(?:the|my|your|his|her|our|their|early|late|mid|over|under)[ -])(?<![\p{L}\d.])(\d+(?:\.\d+)?)(m|s)(?![\p{L}\d])/giu, "$1 $2")
-    .replace(/\s*@\s*(?=[\d.])/g, " at ");
+function spacedShorthand(text: string): string {
+  const sets = replaceShorthand(text, /(?<![\p{L}\d.])(?<!\btempo:?\s?)(\d{1,3})\s?[x×]\s?(?=\d|AMRAP\b)/giu, (m) => `${m[1] ?? ""} x `);
+  const units = sets.replace(/(\d)\s?(kg|lbs?|km|cm|mm|min)\b/g, "$1 $2");
+  return replaceShorthand(units, /(?<!\p{L}-)(?<![\p{L}\d.'’‘])(\d+(?:\.\d+)?)(m|s)(?![\p{L}\d])/giu, (m) => `${m[1] ?? ""} ${m[2] ?? ""}`).replace(/\s*@\s*(?=[\d.])/g, " at ").trim();
+}
 
 /**
  * A say line spelled for the eye: numbers with units and counts in figures ("42.5 kg", "3 sets of 8 to 10", "tempo 3-1-1-0"),
@@ -55,9 +91,8 @@ const spacedShorthand = (text: string): string =>
  * Small numbers that count nothing stay words ("the last two", "one side"); numbers in a row that are no one number stay as they are.
  */
 export function spelledForReader(text: string): string {
-  return spacedShorthand(text.replace(/\s+/g, " ").trim())
+  const spaced = spacedShorthand(text.replace(/\s+/g, " ").trim())
     .replace(/(?<![\p{L}\p{N}*])\*(?=[^\s*])([^*]*[^\s*])\*(?![\p{L}\p{N}*])/gu, "$1")
-    .replace(TEMPO, (_, digits: string) => `tempo ${digits.split(/[ -]/).map((digit) => (digit.toLowerCase() === "x" ? "X" : digitOf(digit.toLowerCase()))).join("-")}`)
-    .replace(NUMBERS, (written: string, first: string, link: string | undefined, second: string | undefined, sign: string | undefined, at: number, whole: string) =>
-      inFigures(written, first, link, second, sign, whole.slice(0, at), whole.slice(at + written.length)));
+    .replace(TEMPO, (_, digits: string) => `tempo ${digits.split(/[ -]/).map((digit) => (digit.toLowerCase() === "x" ? "X" : digitOf(digit.toLowerCase()))).join("-")}`);
+  return withFigures(spaced);
 }

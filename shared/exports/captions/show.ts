@@ -7,7 +7,8 @@ const LINGER = 0.5;
 const toMillis = (seconds: number): number => Math.round(seconds * 1000) / 1000;
 
 /**
- * When each caption is shown: from its first word, until it is read and its words are said; a gap too short to be seen as one is closed.
+ * When each caption is shown: from its first word, until it is read and its words are said; a gap too short to be seen as one is
+ * closed, or made longer where a caption may not be shown so long.
  * @param end - of the picture; seconds
  */
 export function showCaptions(pieces: readonly Piece[], end: number, limits: CaptionLimits): Cue[] {
@@ -18,6 +19,11 @@ export function showCaptions(pieces: readonly Piece[], end: number, limits: Capt
     const latest = next === undefined ? Math.max(end, piece.to) : next - limits.gapSeconds;
     const chained = next !== undefined && next - wanted < limits.flickerSeconds ? latest : wanted;
     const until = Math.min(chained, latest, piece.from + limits.maxSeconds);
-    return { start: toMillis(piece.from), end: toMillis(Math.max(until, piece.from + 0.001)), text };
+    const gap = next === undefined ? Infinity : next - until;
+    const sooner = (next ?? 0) - limits.flickerSeconds;
+    // A thousandth either way is rounding.
+    const isFlicker = gap > limits.gapSeconds + 0.001 && gap < limits.flickerSeconds - 0.001;
+    const shown = isFlicker && piece.to <= sooner ? sooner : until;
+    return { start: toMillis(piece.from), end: toMillis(Math.max(shown, piece.from + 0.001)), text };
   });
 }

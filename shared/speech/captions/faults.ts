@@ -5,7 +5,7 @@ import type { Cue } from "./types";
 export interface CaptionFault {
   /** Counted from 0. */
   readonly cue: number;
-  readonly kind: "too many lines" | "line too long" | "too short" | "too long" | "too fast" | "too close" | "overlap";
+  readonly kind: "too many lines" | "line too long" | "too short" | "too long" | "too fast" | "too close" | "flickering" | "overlap";
   readonly sentence: string;
 }
 
@@ -34,6 +34,9 @@ export function captionFaults(cues: readonly Cue[], limits: CaptionLimits = CAPT
     const gap = next ? next.start - cue.end : Infinity;
     if (gap < -HAIR) add("overlap", `is still shown when the next begins at ${sayTime(next?.start ?? 0)}: end it sooner.`);
     else if (gap < limits.gapSeconds - HAIR) add("too close", `ends ${Math.max(0, Math.round(gap * 1000))} ms before the next, ${Math.round(limits.gapSeconds * 1000)} ms let the eye see the change: end it sooner.`);
+    else if (gap > limits.gapSeconds + HAIR && gap < limits.flickerSeconds - HAIR) {
+      add("flickering", `ends ${Math.round(gap * 1000)} ms before the next, a gap shorter than ${limits.flickerSeconds} s flickers: let it stay until ${Math.round(limits.gapSeconds * 1000)} ms before, or end it sooner.`);
+    }
   });
   return faults;
 }

@@ -1,5 +1,5 @@
 import { applyEdits, emptyEpisode, linesOf, memoOn, type Block, type Edit } from "../../episode";
-import { HANDLE_SECONDS, speakBlock } from "../screen-clock";
+import { HANDLE_SECONDS, setClipSeconds, speakBlock } from "../screen-clock";
 import { speakLine } from "../speak-line";
 import type { Pace, Spoken } from "../types";
 import { suggestCuts } from "./suggest";
@@ -12,7 +12,10 @@ export { breathEdits, withBreathMarks } from "./breath-marks";
 const LONGEST_GAP = 4;
 
 /** Free seconds of a block's clip beside its words, below 0 when it is too short; 0 without a clip. */
-const spareOf = ({ clipSeconds }: Block, spoken: Spoken): number => (clipSeconds === null ? 0 : clipSeconds - spoken.seconds);
+function spareOf(block: Block, spoken: Spoken): number {
+  const clipSeconds = setClipSeconds(block, spoken);
+  return clipSeconds === null ? 0 : clipSeconds - spoken.seconds;
+}
 
 /**
  * Spreads free seconds: up to half of the usual picture before the first word and after the last, then evenly between the
@@ -45,7 +48,7 @@ const fitAt = memoOn((pace: Pace) =>
     const spoken = speakBlock(block, pace);
     const spare = spareOf(block, spoken);
     return {
-      block: block.id, clipSeconds: block.clipSeconds, spoken,
+      block: block.id, clipSeconds: setClipSeconds(block, spoken), spoken,
       overSeconds: Math.max(0, -spare), underSeconds: Math.max(0, spare),
       wordsToCut: spare < 0 ? Math.ceil(-spare / (spoken.seconds / spoken.words)) : 0,
       suggestions: suggestCuts(block, pace),

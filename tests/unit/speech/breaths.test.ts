@@ -98,3 +98,17 @@ describe("sentences", () => {
     expect(sentencesOf(text)).toEqual(sentences);
   });
 });
+
+describe("the sentences of a text", () => {
+  it.each([
+    ["Mr. Hill is here. He waits.", ["Mr. Hill is here.", "He waits."]],
+    ["Use 10 lb. plates. Rest 5 min. Then go.", ["Use 10 lb. plates.", "Rest 5 min.", "Then go."]],
+    ["Bands, balls, etc. and more. Balls, etc. Then rest.", ["Bands, balls, etc. and more.", "Balls, etc.", "Then rest."]],
+    ["See Ep. 4. On Elm St. we turn.", ["See Ep. 4.", "On Elm St. we turn."]],
+    ["Is it no. 3? No. 3 sets is plenty.", ["Is it no. 3?", "No.", "3 sets is plenty."]],
+    ["J. R. Hill stands at mark A. Then he turns.", ["J. R. Hill stands at mark A.", "Then he turns."]],
+    ["Start on Mar. 4 at 6 a.m. sharp.", ["Start on Mar. 4 at 6 a.m. sharp."]],
+  ])("end at no short form that goes on: %j", (text, sentences) => {
+    expect(sentencesOf(text)).toEqual(sentences);
+  });
+});

@@ -26,8 +26,10 @@ describe("the screen clock", () => {
     expect(clock(block(null, ["say", " / "]))).toMatchObject({ seconds: 0, from: "nothing" });
   });
 
-  it("counts an empty clip as a clip", () => {
-    expect(clock(block(0, ["say", WORDS]))).toMatchObject({ seconds: 0, from: "clip", wordsToCut: 7 });
+  it("counts an empty clip as a clip, but as not set where words are said", () => {
+    expect(clock(block(0, ["cue", WORDS]), 9)).toMatchObject({ seconds: 0, from: "clip", clipSeconds: 0 });
+    expect(clock(block(0, ["say", WORDS]))).toEqual({ ...clock(block(null, ["say", WORDS])), block: expect.any(String) as string });
+    expect(clock(block(0.5, ["say", WORDS]))).toMatchObject({ seconds: 0.5, from: "clip", clipSeconds: 0.5 });
   });
 
   it("says how many words to cut, by the block's own seconds per word, rounded up", () => {

@@ -27,6 +27,10 @@ describe("spoken seconds", () => {
     ["Stand tall.", "Breathe", 0.6],
     ["Stand tall. /", "Breathe", 0.6],
     ["Stand tall, /", "breathe", 0.4],
+    ["Stand, Mr.", "Hill", 0.3],
+    ["Use 10 lb.", "plates", 0],
+    ["Use 10 lb.", "Breathe", 0.6],
+    ["Do 3 x 8 –", "20 kg", 0.3],
   ])("of %j and then %j hold a silence of %f s", (before, after, silence) => {
     expect(speak(`${before} ${after}`, { ...pace, syllablesPerSecond: 1e12 }).seconds).toBeCloseTo(silence, 6);
   });
@@ -89,7 +93,7 @@ describe("a speaker's own pace", () => {
 describe("syllables", () => {
   it.each([
     ["squat", 1], ["kettlebell", 3], ["Kettlebells", 3], ["kettlebell's", 3], ["deadlifts", 2], ["glutes", 1], ["isometric", 4],
-    ["half-kneeling", 3], ["forty-two", 3], ["presses", 2], ["walked", 1], ["going", 2], ["charged", 1], ["professional", 4], ["W", 3], ["rpe", 1],
+    ["half-kneeling", 3], ["forty-two", 3], ["presses", 2], ["walked", 1], ["going", 2], ["charged", 1], ["professional", 4], ["W", 3], ["rpe", 1], ["psoas", 2],
     ["", 0], ["12", 0], ["—", 0], ["don’t", 1], ["«squat»", 1],
   ])("of %j are %i", (word, count) => {
     expect(syllablesOf(word)).toBe(count);

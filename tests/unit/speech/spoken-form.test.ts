@@ -5,7 +5,7 @@ import { spokenForm } from "../../../shared/speech";
 /** Pieces a coach strings together: shorthand, signs, words. */
 const pieces = fc.constantFrom(
   "3x8-10", "@ 42.5 kg", "tempo 3-1-1-0,", "RIR 2", "RPE 8-9", "90 s", "1:30", "6:45.", "45°", "80% 1RM", "1½", "½", "e.g.", "L/R", "8/8", "10/side",
-  "/", "-", "–", "—", "(", ")", "and", "Hold", "the bell,", "then.", "1st", "22nd", "T12", "-5", "~10", "w/", "w/o", "20-kg", "30-second", "×", "x", "x10",
+  "/", "-", "–", "—", "->", "40s", "the", "in your", "31X0", "2L", "Mr.", "No.", "Sat", "4 Mar.", "04/03/2027", "IT", "ACLs", "STOP", "example.com/a", "1 000", "US$40", "(", ")", "and", "Hold", "the bell,", "then.", "1st", "22nd", "T12", "-5", "~10", "w/", "w/o", "20-kg", "30-second", "×", "x", "x10",
   "KB", "DO NOT", "don't", "’", "…", "...", "%", "°", "#3", "$5", "2027", "0:30", "45″", "3′", "1h 30m", "4010 tempo", "2027-03-04", "£1.50", "1x", "per week", "10kg/22lb", "20/10", "90/90", "a.m.", "6 a.m.", "etc.", "vs.", "🏋", "naïve", "ß", "&", "+", "=", "<", ">8", "10+",
 );
 const sentences = fc.array(pieces, { maxLength: 12 }).map((words) => words.join(" "));
@@ -61,10 +61,123 @@ describe("the spoken form", () => {
     ["40/20, 45/15, 30/30", "forty twenty, forty-five fifteen, thirty thirty"],
     ["the 90/90 stretch", "the ninety ninety stretch"],
     ["80/20", "eighty twenty"],
-    ["10/10, 20/20", "ten and ten, twenty and twenty"],
+    ["3 x 10/10, 20/20", "three sets of ten and ten, twenty and twenty"],
+    ["10/10 reps", "ten and ten reps"],
+    ["a 10/10 effort, a score of 9/10", "a ten out of ten effort, a score of nine out of ten"],
+    ["40/20 x 8", "forty twenty for eight rounds"],
+    ["E2MOM x 6 rounds", "every two minutes on the minute for six rounds"],
+    ["Plank x 30 s, push-ups x 10", "Plank for thirty seconds, push-ups times ten"],
+    ["20 + 2x20", "twenty plus two times twenty"],
+    ["3x10 + 2x20", "three sets of ten plus two sets of twenty"],
+    ["Set 2/3, 2/3 of it", "Set two of three, two thirds of it"],
+    ["2:05/500 m, 5:30/km", "two oh five per five hundred metres, five thirty per kilometre"],
+    ["5 x 3 @ 31X0", "five sets of three at three one X zero"],
+    ["3x8@31X0, 31x0", "three sets of eight at three one X zero, three one X zero"],
+    ["4010, then 31X1", "four zero one zero, then three one X one"],
+    ["20X1 or 4010", "two zero X one or four zero one zero"],
+    ["5 x 3 @ 4010", "five sets of three at four zero one zero"],
+    ["5 x 500 m @ 2000 m", "five sets of five hundred metres at two thousand metres"],
+    ["tempo 3:1:1, tempo 3:1:1:0, a 3:1:1 tempo", "tempo three one one, tempo three one one zero, a three one one tempo"],
+    ["10x3, 20x5, 10X3", "ten sets of three, twenty sets of five, ten sets of three"],
     ["blood pressure of 90/60", "blood pressure of ninety over sixty"],
     ["blood pressure 60/40", "blood pressure sixty over forty"],
   ])("reads set shorthand: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["3 x 8 – 20 kg", "three sets of eight, twenty kilos"],
+    ["3 x 8 - 20 kg", "three sets of eight, twenty kilos"],
+    ["5 × 5 — 100 kg", "five sets of five, one hundred kilos"],
+    ["3 x 8-10 – 20 kg", "three sets of eight to ten, twenty kilos"],
+    ["3 x 8 – 20-25 kg", "three sets of eight, twenty to twenty-five kilos"],
+    ["3 x 8 – 70 %", "three sets of eight, seventy percent"],
+    ["3 x 8 – 90 s rest", "three sets of eight, ninety second rest"],
+    ["Set 1 – 20 kg, set 2 – 8 @ 22.5 kg", "Set one, twenty kilos, set two, eight at twenty-two point five kilos"],
+    ["Day 1 – 3 x 8, round 2 – 10 push-ups", "Day one, three sets of eight, round two, ten push-ups"],
+    ["Week 1 – 4: base, sets 1 – 3", "Week one to four: base, sets one to three"],
+    ["8 – 10 reps, 20 – 25 kg, 8-10", "eight to ten reps, twenty to twenty-five kilos, eight to ten"],
+    ["3 x 8 – 10, 3 x 8 - 10 reps", "three sets of eight to ten, three sets of eight to ten reps"],
+    ["3 x 30 – 45 s, 4 x 20 – 30 m", "three sets of thirty to forty-five seconds, four sets of twenty to thirty metres"],
+    ["20 kg -> 22.5 kg", "twenty kilos to twenty-two point five kilos"],
+    ["20 kg → 25 kg --> 30 kg", "twenty kilos to twenty-five kilos to thirty kilos"],
+    ["reps > 8", "reps more than eight"],
+  ])("tells a dash between two things from one of a range: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["In your 40s and 50s", "In your forties and fifties"],
+    ["in her late 60s, in their mid-30s", "in her late sixties, in their mid-thirties"],
+    ["In your 20s, rest 30s.", "In your twenties, rest thirty seconds."],
+    ["the 1990s, the '90s, the ’80s", "the nineteen nineties, the nineties, the eighties"],
+    ["the early 2000s, the 2010s", "the early two thousands, the twenty tens"],
+    ["Under 15s, over 60s", "Under fifteens, over sixties"],
+    ["Class for over 50s and under 15s", "Class for over fifties and under fifteens"],
+    ["hold for under 30s, rest over 60s", "hold for under thirty seconds, rest over sixty seconds"],
+    ["Take the 20s, or a pair of 22.5s", "Take the twenties, or a pair of twenty-two point fives"],
+    ["Get the 20s off the rack", "Get the twenties off the rack"],
+    ["the 6s", "the sixes"],
+    ["40s on, 20s off, the 40s on, then the 20s off", "forty seconds on, twenty seconds off, the forty seconds on, then the twenty seconds off"],
+    ["hold 30s, 30s rest, the 30s rest", "hold thirty seconds, thirty second rest, the thirty second rest"],
+    ["Hold for 30s, then 40s and 50s", "Hold for thirty seconds, then forty seconds and fifty seconds"],
+  ])("tells ages, decades and weights from seconds: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["2L", "two litres"],
+    ["1 L, drink 2 L a day", "one litre, drink two litres a day"],
+    ["2 L of water", "two litres of water"],
+    ["a 20 L bag", "a twenty litre bag"],
+    ["10L/10R", "ten left ten right"],
+    ["3 L, then 3 R", "three left, then three right"],
+    ["8 L, then switch", "eight left, then switch"],
+  ])("tells litres from the left side: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["Mr. Hill and Mrs. Brown, with Dr. Low.", "Mister Hill and Missus Brown, with Doctor Low."],
+    ["Prof. Hill. Then St. Anne.", "Professor Hill. Then Saint Anne."],
+    ["On Elm St. we run. Turn into Oak St. Then rest.", "On Elm Street we run. Turn into Oak Street. Then rest."],
+    ["See Ep. 4, Pt. 2, Vol. 3, p. 4 and Ex. 5 of Wk. 3.", "See episode four, part two, volume three, page four and exercise five of week three."],
+    ["J. R. Hill", "J R Hill"],
+    ["Stand at mark A. Then turn.", "Stand at mark A. Then turn."],
+    ["R. knee, L. arm", "right knee, left arm"],
+    ["10 lb. plates, a 12 kg. bell", "ten pound plates, a twelve kilo bell"],
+    ["Use 12 kg. Then rest 5 min. Then go.", "Use twelve kilos. Then rest five minutes. Then go."],
+    ["walk 40 m. turn round", "walk forty metres. turn round"],
+    ["Max. 3 sets, approx. 10 kg", "Max three sets, about ten kilos"],
+    ["Do 8 ea. Then 3 rds. Rest.", "Do eight each. Then three rounds. Rest."],
+    ["The answer is no. 3 sets is plenty.", "The answer is no. three sets is plenty."],
+    ["I said no. (5 were left.)", "I said no. five were left."],
+    ["On Mar. 4, at 6 a.m. we film.", "On March fourth, at six A M we film."],
+  ])("keeps the stops that end a sentence, and no others: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["STOP IF IT HURTS", "STOP IF IT HURTS"],
+    ["ASK A DOCTOR WHO KNOWS", "ASK A DOCTOR WHO KNOWS"],
+    ["I AM strong, do IT now", "I AM strong, do IT now"],
+    ["roll the IT band, the WHO says, the AM session, ROLL THE IT BAND", "roll the I T band, the W H O says, the A M session, ROLL THE I T BAND"],
+    ["OHP, PE, FYI, RFESS, the US", "O H P, P E, F Y I, R F E S S, the U S"],
+    ["ACLs, MCL's, PRs, two 1RMs", "A C Ls, M C L's, P Rs, two one rep maxes"],
+    ["She works in IT", "She works in I T"],
+    ["STOP AT RPE 8", "STOP AT R P E eight"],
+    ["DOMS, AMRAP", "DOMS, AMRAP"],
+  ])("spells initials and no words in capitals: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+  });
+
+  it.each([
+    ["Go to example.com/trail. Then rest.", "Go to example dot com slash trail. Then rest."],
+    ["https://www.example.com/a-b?week=3", "example dot com slash a dash b question mark week equals three"],
+    ["www.example.org, coach@example.com", "example dot org, coach at example dot com"],
+    ["10 kg.Then rest, e.g. a box", "ten kilos.Then rest, for example a box"],
+    ["8 reps @ 20 kg, hands/feet", "eight reps at twenty kilos, hands or feet"],
+  ])("reads addresses out: %s", (written, said) => {
     expect(spokenForm(written)).toBe(said);
   });
 
@@ -115,6 +228,15 @@ describe("the spoken form", () => {
     ["£1,200.00 and £3.5", "one thousand two hundred pounds and three point five pounds"],
     ["£1.50-2.25", "one pound fifty to two pounds twenty-five"],
     ["$1-2", "one to two dollars"],
+    ["US$40, $5k, $1.5k, £2k", "forty U S dollars, five thousand dollars, one thousand five hundred dollars, two thousand pounds"],
+    ["0.5 s pause, wait 0.5 s", "half-second pause, wait half a second"],
+    ["A 1/4 squat, a 3/4 turn", "A quarter squat, a three quarters turn"],
+    ["the 60 cm one, 60 cm one way", "the sixty centimetre one, sixty centimetres one way"],
+    ["a 50 mm lens", "a fifty millimetre lens"],
+    ["a 16kg/35lb bell", "a sixteen kilo or thirty-five pound bell"],
+    ["lb for lb, 2 g per kg, in kg", "pound for pound, two grams per kilo, in kilos"],
+    ["1 000 m, 10\u202f500 steps", "one thousand metres, ten thousand five hundred steps"],
+    ["b/w sets, b/c it helps, w/c 3 May", "between sets, because it helps, week commencing the third of May"],
   ])("reads numbers and units: %s", (written, said) => {
     expect(spokenForm(written)).toBe(said);
   });
@@ -126,6 +248,8 @@ describe("the spoken form", () => {
     ["1:30", "one thirty"],
     ["0:30", "thirty seconds"],
     ["rest 1:30 min", "rest one minute thirty"],
+    ["Hold for 1:30, rest 0:45", "Hold for one minute thirty, rest forty-five seconds"],
+    ["0:20 plank, a 1:30 hold", "twenty second plank, a one minute thirty hold"],
     ["1:30-2:00", "one thirty to two o'clock"],
     ["45″", "forty-five seconds"],
     ["Hold 45″!", "Hold forty-five seconds!"],
@@ -150,6 +274,16 @@ describe("the spoken form", () => {
     ["since 2019.", "since twenty nineteen."],
     ["2027-03-04", "the fourth of March, twenty twenty-seven"],
     ["from 2026-12-31.", "from the thirty-first of December, twenty twenty-six."],
+    ["The 4th of March, on the 5th of May", "The fourth of March, on the fifth of May"],
+    ["on 4 March. Bring a friend.", "on the fourth of March. Bring a friend."],
+    ["on 4 Mar. We start.", "on the fourth of March. We start."],
+    ["21.03.2027, 03/21/2027, 03/03/2027", "the twenty-first of March, twenty twenty-seven, the twenty-first of March, twenty twenty-seven, the third of March, twenty twenty-seven"],
+    ["04/03/2027", "four three twenty twenty-seven"],
+    ["In 2019 I ran, since 2021 we train", "In twenty nineteen I ran, since twenty twenty-one we train"],
+    ["in 2000 to 3000 steps", "in two thousand to three thousand steps"],
+    ["Sat 4 March, Sun 9:00, Wed 6 pm", "Saturday the fourth of March, Sunday nine o'clock, Wednesday six P M"],
+    ["Mon-Fri, Mon/Wed/Fri", "Monday to Friday, Monday, Wednesday, Friday"],
+    ["Sat down in the sun", "Sat down in the sun"],
     ["you may 5 times", "you may five times"],
     ["in 2000 m", "in two thousand metres"],
   ])("reads days and years: %s", (written, said) => {

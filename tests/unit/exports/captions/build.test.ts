@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { episodeClocks } from "../../../../shared/clocks";
 import { countingIds, demoEpisode, emptyBlock, emptyEpisode, newLine, type Block, type Episode } from "../../../../shared/episode";
 import { captionLimitsOf, captionsOf, captionsVtt } from "../../../../shared/exports/captions";
 import { spelledForReader } from "../../../../shared/exports/captions/reader-spelling";
@@ -61,12 +62,22 @@ describe("captions of an episode", () => {
 
     it("take the seconds their words need, as without a clip, and say so", () => {
       const at = (clipSeconds: number | null) => captionsOf(episode(block([TEXT], { clipSeconds }), block(["Rest."], { clipSeconds: 10 })));
-      for (const clipSeconds of [0, 0.4]) {
-        const { cues, notes } = at(clipSeconds);
-        expect(cues).toEqual(at(null).cues);
-        expect(captionFaults(cues)).toEqual([]);
-        expect(notes).toEqual([`Press: the clip is ${clipSeconds} s long, too short for its words; its captions take the ${Math.round(speak(TEXT).seconds + 2)} s they need, and what follows is later. Set the clip's length.`]);
-      }
+      const { cues, notes } = at(0);
+      expect(cues).toEqual(at(null).cues);
+      expect(captionFaults(cues)).toEqual([]);
+      expect(notes).toEqual([`Press: a clip of 0 s holds no words, so it counts as not set, and the block takes the ${Math.round(speak(TEXT).seconds + 2)} s of its words. Set the clip's length.`]);
+    });
+
+    it.each([0, 0.5, 20, null])("end where the finished video does: %j", (clipSeconds) => {
+      const made = episode(block([TEXT], { clipSeconds }), block(["Rest."], { clipSeconds: 10 }));
+      const [first] = episodeClocks(made).screen.blocks;
+      expect(captionsOf(made).cues.find(({ text }) => text === "Rest.")?.start).toBeCloseTo((first?.seconds ?? 0) + 1, 3);
+    });
+
+    it("are hurried on a clip of half a second, which is set", () => {
+      const { cues, notes } = captionsOf(episode(block([TEXT], { clipSeconds: 0.5 }), block(["Rest."], { clipSeconds: 10 })));
+      expect(cues.slice(0, -1).map(({ text }) => text.replace(/\n/g, " ")).join(" ")).toBe(TEXT);
+      expect(notes[0]).toMatch(/^Press: the words take \d s longer than the clip; its captions are hurried to fit\.$/);
     });
 
     it("say nothing where nothing is said", () => {
@@ -75,7 +86,7 @@ describe("captions of an episode", () => {
     });
 
     it("keep every word and every limit, one or several in a row", () => {
-      fc.assert(fc.property(fc.array(fc.tuple(fc.array(line, { maxLength: 2 }), fc.constantFrom(0, 0, null, 0.5)), { minLength: 1, maxLength: 5 }), (blocks) => {
+      fc.assert(fc.property(fc.array(fc.tuple(fc.array(line, { maxLength: 2 }), fc.constantFrom(0, 0, null)), { minLength: 1, maxLength: 5 }), (blocks) => {
         const of = (clip: (seconds: number | null) => number | null) => captionsOf(episode(...blocks.map(([says, clipSeconds]) => block(says, { clipSeconds: clip(clipSeconds) }))));
         const { cues } = of((seconds) => seconds);
         expect(captionFaults(cues).filter(({ kind }) => kind !== "too fast")).toEqual([]);

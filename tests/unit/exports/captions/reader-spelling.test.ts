@@ -39,6 +39,14 @@ describe("a line spelled for the reader", () => {
     ["two, maybe three seconds", "two, maybe three seconds"],
     ["between two and three seconds", "between two and three seconds"],
     ["eight, ten or twelve reps", "eight, ten or twelve reps"],
+    ["eight to ten, three seconds down", "eight to ten, three seconds down"],
+    ["Three sets of eight to ten, three seconds down", "3 sets of 8 to 10, 3 seconds down"],
+    ["Three sets of eight to ten, then two or three more", "3 sets of 8 to 10, then two or three more"],
+    ["Two and a half steps, one and a half minutes", "2½ steps, one and a half minutes"],
+    ["ten and a half reps at two and a half kilos", "10½ reps at 2.5 kg"],
+    ["In your 40s and 50s, the '90s, a pair of 22.5s", "In your 40s and 50s, the '90s, a pair of 22.5s"],
+    ["Hold under 30s, your 40s on, the 30s rest", "Hold under 30 s, your 40 s on, the 30 s rest"],
+    ["3x8@31X0, 4010, then 31X1", "3 x 8 at 31X0, 4010, then 31X1"],
     ["Breathe / and rest", "Breathe / and rest"], ["", ""],
   ])("%j is %j", (said, read) => {
     expect(spelledForReader(said)).toBe(read);
