@@ -1,6 +1,6 @@
 import { HeadingLevel, Paragraph, Table, TextRun, type ITableCellBorders, type ParagraphChild } from "docx";
 import { drawingRun } from "./docx-drawing";
-import { LISTS, grid, line, sliver, text, textRuns, tickParagraph, type Cell, type DocxBlock, type Row, type Setting } from "./docx-pieces";
+import { LISTS, grid, line, sliver, styledText, text, textRuns, tickParagraph, type Cell, type DocxBlock, type Row, type Setting } from "./docx-pieces";
 import { GREY, PALE, halfPoints, twips } from "./docx-units";
 import { SIZES, plain, type Field, type LogPart, type PaperNode, type TableColumn, type TickRow } from "./tree";
 
@@ -40,7 +40,7 @@ function tableOf(node: Extract<PaperNode, { kind: "table" }>, setting: Setting):
     })),
   }));
   const headed = node.columns.some((column: TableColumn) => column.head !== "");
-  return grid(widths, headed ? [head, ...rows] : rows, setting, node.rowHead === 0);
+  return grid(widths, headed ? [head, ...rows] : rows, setting, node.rowHead === 0, node.summary);
 }
 
 /** Points a no-break space takes at the size blanks are set in, and a letter at the size of the words between them. */
@@ -130,8 +130,11 @@ function blocksOf(node: Exclude<PaperNode, TickRow>, setting: Setting): DocxBloc
   switch (node.kind) {
     case "heading":
       return [new Paragraph({ heading: HEADINGS[node.level], keepNext: true, keepLines: true, children: [new TextRun({ text: node.text, ...(node.size === undefined ? {} : { size: halfPoints(node.size) }) })] })];
-    case "paragraph":
-      return [text(node.text, { ...setting, size: node.size ?? setting.size, weight: node.weight ?? setting.weight, align: node.align ?? setting.align, keep: setting.keep || (node.keepWithNext ?? false) }, node.after ?? 4, node.grey ?? false)];
+    case "paragraph": {
+      const own: Setting = { ...setting, size: node.size ?? setting.size, weight: node.weight ?? setting.weight, align: node.align ?? setting.align, keep: setting.keep || (node.keepWithNext ?? false) };
+      const [after, grey] = [node.after ?? 4, node.grey ?? false];
+      return [node.style === undefined ? text(node.text, own, after, grey) : styledText(node.style, node.text, own, after, grey)];
+    }
     case "list": {
       if (node.ordered) setting.lists.count += 1;
       const instance = setting.lists.count;

@@ -1,6 +1,6 @@
 import {
-  CheckBox, Paragraph, Table, TableCell, TableLayoutType, TableRow, TextRun, WidthType,
-  type IBorderOptions, type IParagraphOptions, type ITableCellBorders,
+  CheckBox, Paragraph, StringValueElement, Table, TableCell, TableLayoutType, TableRow, TextRun, WidthType, XmlComponent,
+  type IBorderOptions, type IParagraphOptions, type IParagraphStyleOptions, type ITableCellBorders,
 } from "docx";
 import { BLACK, GREY, TICK_FACE, eighths, halfPoints, twips } from "./docx-units";
 import { runsOf, type Text, type Weight } from "./tree";
@@ -26,6 +26,17 @@ export interface Setting {
   readonly whole: boolean;
   /** Counts ordered lists, so that each starts at 1. */
   readonly lists: { count: number };
+  /** Named styles the document has so far, each with the look of its first paragraph. */
+  readonly styles: Map<string, Look>;
+}
+
+/** How the words of a node are set, and the space after it. */
+export interface Look {
+  readonly size: number;
+  readonly weight: Weight;
+  readonly grey: boolean;
+  readonly align: Setting["align"];
+  readonly after: number;
 }
 
 /** ☐ and ☒ as a box to press in Word and to tick by pen on paper (w14:checkbox). */
@@ -41,17 +52,30 @@ const NONE: IBorderOptions = { style: "none", size: 0, color: "auto" };
 const NO_BORDERS = { top: NONE, bottom: NONE, left: NONE, right: NONE, insideHorizontal: NONE, insideVertical: NONE } as const;
 const ALIGN = { left: "left", right: "right", centre: "center" } as const;
 
+/** The name of a semibold face is not known everywhere; bold is. */
+const isBold = (weight: Weight): boolean => weight !== "regular";
+
 /** Runs in the style of the node they stand in. */
 export function textRuns(text: Text, base: { size: number; weight: Weight; grey: boolean }): TextRun[] {
+  return runsOf(text).map((run) => new TextRun({
+    text: run.text,
+    size: halfPoints(run.size ?? base.size),
+    bold: isBold(run.weight ?? base.weight),
+    italics: run.italic ?? false,
+    ...(run.grey ?? base.grey ? { color: GREY } : {}),
+  }));
+}
+
+/** Runs that say only what their paragraph's named style does not. */
+function styledRuns(text: Text, base: { size: number; weight: Weight; grey: boolean }, look: Look): TextRun[] {
   return runsOf(text).map((run) => {
-    const weight = run.weight ?? base.weight;
+    const [size, bold, grey] = [run.size ?? base.size, isBold(run.weight ?? base.weight), run.grey ?? base.grey];
     return new TextRun({
       text: run.text,
-      size: halfPoints(run.size ?? base.size),
-      // The name of a semibold face is not known everywhere; bold is.
-      bold: weight !== "regular",
-      italics: run.italic ?? false,
-      ...(run.grey ?? base.grey ? { color: GREY } : {}),
+      ...(size === look.size ? {} : { size: halfPoints(size) }),
+      ...(bold === isBold(look.weight) ? {} : { bold }),
+      ...(run.italic ? { italics: true } : {}),
+      ...(grey === look.grey ? {} : { color: grey ? GREY : BLACK }),
     });
   });
 }
@@ -76,9 +100,18 @@ export interface Row {
   readonly minHeight?: number;
 }
 
+/** A table with a description for screen readers, the last of its properties (w:tblDescription, ECMA-376 part 1 clause 17.4.46). */
+class DescribedTable extends Table {
+  constructor(summary: string, options: ConstructorParameters<typeof Table>[0]) {
+    super(options);
+    const properties: unknown = this.root[0];
+    if (summary !== "" && properties instanceof XmlComponent) properties.addChildElement(new StringValueElement("w:tblDescription", summary));
+  }
+}
+
 /** A table of fixed layout; widths are given for the grid and again for every cell, as readers differ in which they obey. */
-export function grid(widths: readonly number[], rows: readonly Row[], setting: Setting, firstColumn = false): Table {
-  return new Table({
+export function grid(widths: readonly number[], rows: readonly Row[], setting: Setting, firstColumn = false, summary = ""): Table {
+  return new DescribedTable(summary, {
     layout: TableLayoutType.FIXED,
     width: { size: twips(widths.reduce((sum, width) => sum + width, 0)), type: WidthType.DXA },
     columnWidths: widths.map(twips),
@@ -121,3 +154,27 @@ export function text(words: Text, setting: Setting, after = 4, grey = false): Pa
     keepNext: setting.keep,
   });
 }
+
+const styleId = (name: string): string => name.replace(/[^A-Za-z0-9]+/g, "");
+
+/** A paragraph in a named style: the first of its name says how the style looks, the others only where they differ. */
+export function styledText(name: string, words: Text, setting: Setting, after: number, grey: boolean): Paragraph {
+  const { size, weight, align } = setting;
+  const look = setting.styles.get(name) ?? { size, weight, grey, align, after };
+  setting.styles.set(name, look);
+  return new Paragraph({
+    style: styleId(name),
+    children: styledRuns(words, { size, weight, grey }, look),
+    ...(align === look.align ? {} : { alignment: ALIGN[align] }),
+    ...(after === look.after ? {} : { spacing: { before: 0, after: twips(after) } }),
+    ...(setting.keep ? { keepNext: true } : {}),
+  });
+}
+
+/** Named styles as the document declares them. */
+export const declared = (styles: ReadonlyMap<string, Look>): IParagraphStyleOptions[] =>
+  Array.from(styles, ([name, look]) => ({
+    id: styleId(name), name, basedOn: "Normal", quickFormat: true,
+    run: { size: halfPoints(look.size), bold: isBold(look.weight), color: look.grey ? GREY : BLACK },
+    paragraph: { spacing: { before: 0, after: twips(look.after) }, keepLines: true, alignment: ALIGN[look.align] },
+  }));

@@ -2,7 +2,7 @@ import { AlignmentType, Document, Footer, Header, LevelFormat, Packer, PageNumbe
 import type { PaperSize, Rendered } from "../types";
 import { nodesToBlocks } from "./docx-blocks";
 import { settle } from "./docx-pack";
-import { LISTS, SMALL_TICK_STYLE, TICK_STYLE, type Setting } from "./docx-pieces";
+import { LISTS, SMALL_TICK_STYLE, TICK_STYLE, declared, type Setting } from "./docx-pieces";
 import { BLACK, FACE, MARGINS, SHEETS, eighths, halfPoints, twips } from "./docx-units";
 import { SIZES, type Paper, type RunningHead, type Section } from "./tree";
 
@@ -101,8 +101,10 @@ const tickStyle = (id: string, name: string, size: number) => ({
  */
 export async function renderDocx(paper: Paper, options: DocxOptions): Promise<Rendered> {
   const width = SHEETS[options.paper].width - 2 * MARGINS.side;
-  const setting: Setting = { width, size: SIZES.body, align: "left", weight: "regular", keep: false, whole: false, lists: { count: 0 } };
+  const setting: Setting = { width, size: SIZES.body, align: "left", weight: "regular", keep: false, whole: false, lists: { count: 0 }, styles: new Map() };
   const sections: readonly Section[] = paper.sections.length > 0 ? paper.sections : [{ startsPage: true, head: null, children: [] }];
+  // Made first: they say which styles the document has.
+  const made = sections.map((part, at) => section(part, at === 0, paper.foot, options.paper, setting));
   const document = new Document({
     title: paper.title,
     creator: paper.author,
@@ -116,7 +118,7 @@ export async function renderDocx(paper: Paper, options: DocxOptions): Promise<Re
         heading2: headingStyle(2, 10, 4),
         heading3: headingStyle(3, 8, 2),
       },
-      paragraphStyles: [tickStyle(TICK_STYLE, "Tick box", 24), tickStyle(SMALL_TICK_STYLE, "Small tick box", 15)],
+      paragraphStyles: [tickStyle(TICK_STYLE, "Tick box", 24), tickStyle(SMALL_TICK_STYLE, "Small tick box", 15), ...declared(setting.styles)],
     },
     numbering: {
       config: [
@@ -124,7 +126,7 @@ export async function renderDocx(paper: Paper, options: DocxOptions): Promise<Re
         { reference: LISTS.number, levels: [{ level: 0, format: LevelFormat.DECIMAL, text: "%1.", alignment: AlignmentType.LEFT, style: { paragraph: { indent: { left: 380, hanging: 380 } } } }] },
       ],
     },
-    sections: sections.map((part, at) => section(part, at === 0, paper.foot, options.paper, setting)),
+    sections: made,
   });
   const packed = new Uint8Array(await Packer.toArrayBuffer(document));
   return { bytes: settle(packed, options.date), notes: DOCX_NOTES };

@@ -51,6 +51,8 @@ export interface Paragraph {
   readonly keepWithNext?: boolean;
   /** Space after it; default 4. */
   readonly after?: number;
+  /** What it is, as a word processor names its style: "Spoken words". All that share it can be set anew in one place. */
+  readonly style?: string;
 }
 
 export interface List {

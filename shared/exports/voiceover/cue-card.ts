@@ -3,7 +3,7 @@ import { paceOf, type MeasuredSeconds, type Pace } from "../../speech";
 import { box, heading, paragraph, spacer, table, type Paper, type PaperNode, type Run, type TableColumn } from "../paper";
 import { keyWords, shortened } from "./key-words";
 import { scriptOf, type ScriptBlock } from "./script";
-import { NEAR, minutesSeconds, wholeSeconds } from "./words";
+import { fitOf, minutesSeconds, wholeSeconds } from "./words";
 
 /** How a card is set: in points, and in characters of what may be left out. From roomy to tight. */
 export interface CardSize {
@@ -25,6 +25,7 @@ export const CARD_SIZES: readonly CardSize[] = [
   { name: 17, keys: 13, seconds: 22, padding: 6, keyRoom: 100, nameRoom: 60, below: true, columns: 1 },
   { name: 16, keys: 12, seconds: 20, padding: 4.5, keyRoom: 100, nameRoom: 56, below: true, columns: 1 },
   { name: 14, keys: 11, seconds: 17, padding: 4, keyRoom: 60, nameRoom: 50, below: true, columns: 1 },
+  { name: 13, keys: 11.5, seconds: 16, padding: 4.5, keyRoom: 46, nameRoom: 30, below: false, columns: 1 },
   { name: 11.5, keys: 10, seconds: 13, padding: 3.5, keyRoom: 46, nameRoom: 30, below: false, columns: 1 },
   { name: 10.5, keys: 9, seconds: 11.5, padding: 2.5, keyRoom: 30, nameRoom: 26, below: true, columns: 2 },
   { name: 9, keys: 8.5, seconds: 10, padding: 4, keyRoom: 15, nameRoom: 22, below: false, columns: 2 },
@@ -37,26 +38,34 @@ const MOST = 64;
 /** Fewer characters hold no key word worth reading. */
 const LEAST_KEYS = 5;
 
+/** Where no part of what is said can stand alone: all of it hangs on one "not", or there is nothing to remember in it. */
+const UNFOUND = "read it from the script";
+
 /** Lets words of two sizes stand on one line: letters hang about their own size below the top of theirs. */
 const level = (size: CardSize): PaperNode => spacer(Math.max(0.5, size.seconds - size.name));
 
-function cells({ block, number, name, starts, clock, rows }: ScriptBlock, size: CardSize): PaperNode[][] {
+const takes = ({ clock, rows }: ScriptBlock): string => (rows.length > 0 ? wholeSeconds(clock.spoken.seconds) : "–");
+
+function cells(script: ScriptBlock, size: CardSize): PaperNode[][] {
+  const { block, number, name, starts, clock, rows } = script;
   const speaks = rows.length > 0;
-  const late = clock.overSeconds > NEAR ? `${wholeSeconds(clock.overSeconds)} too long` : "";
+  const { over } = fitOf(clock);
+  const late = over === "" ? "" : `${over} too long`;
   // On one line with the name, a warning takes the room of the key words.
   const room = size.below ? size.keyRoom : size.keyRoom - late.length;
-  const keys = !speaks ? "no words" : room < LEAST_KEYS ? "" : keyWords(block, room);
+  const found = speaks && room >= LEAST_KEYS ? keyWords(block, room) : "";
+  const keys = !speaks ? "no words" : found === "" && room >= UNFOUND.length ? UNFOUND : found;
   const title: Run[] = [{ text: shortened(name, size.nameRoom), weight: "bold", size: size.name }];
-  const over: Run[] = late !== "" ? [{ text: `  ${late}`, weight: "semibold", size: size.keys }] : [];
-  const soft = speaks ? {} : { grey: true };
+  const warning: Run[] = late !== "" ? [{ text: `  ${late}`, weight: "semibold", size: size.keys }] : [];
+  const soft = speaks && keys !== UNFOUND ? {} : { grey: true };
   const named: PaperNode[] = size.below
-    ? [paragraph([...title, ...over], { size: size.name, after: 1 }), paragraph(keys, { size: size.keys, after: 0, ...soft })]
-    : [paragraph([...title, ...over, { text: `  ${keys}`, ...soft }], { size: size.keys, after: 0 })];
+    ? [paragraph([...title, ...warning], { style: "Block name", size: size.name, weight: "bold", after: 1 }), paragraph(keys, { style: "Key words", size: size.keys, after: 0, ...soft })]
+    : [paragraph([...title, ...warning, { text: `  ${keys}`, ...soft }], { style: "Key words", size: size.keys, after: 0 })];
   return [
-    [level(size), paragraph(String(number), { size: size.name, after: 0 })],
+    [level(size), paragraph(String(number), { style: "Block number", size: size.name, after: 0 })],
     [level(size), ...named],
-    [paragraph(speaks ? wholeSeconds(clock.spoken.seconds) : "–", { size: size.seconds, weight: "bold", after: 0 })],
-    ...(hasStart(size) ? [[level(size), paragraph(minutesSeconds(starts), { size: size.name, after: 0 })]] : []),
+    [paragraph(takes(script), { style: "Seconds", size: size.seconds, weight: "bold", after: 0 })],
+    ...(hasStart(size) ? [[level(size), paragraph(minutesSeconds(starts), { style: "Running time", size: size.name, after: 0 })]] : []),
   ];
 }
 
@@ -65,8 +74,15 @@ const hasStart = (size: CardSize): boolean => size.below || size.columns === 1;
 /** Width of a page's text, the gap between columns of a table, and between two columns of blocks; points. Other paper stretches them. */
 const ROOM = { page: 511, gutter: 9, middle: 8 } as const;
 
-function cardColumns(size: CardSize): TableColumn[] {
-  const [number, seconds, start] = [size.name * 1.4 + 7, Math.max(36, size.seconds * 2.7), hasStart(size) ? size.name * 2.9 : 0];
+/** Widest a time or a number of seconds can stand, in sizes of its type: figures are all of one width. */
+const ems = (text: string): number => Array.from(text).reduce((sum, sign) => sum + (/\d/.test(sign) ? 0.66 : sign === "s" ? 0.6 : 0.34), 0);
+const widest = (texts: readonly string[]): number => Math.max(0, ...texts.map(ems));
+
+/** Columns as wide as the longest of their figures, for one that wraps costs every block a line. */
+function cardColumns(blocks: readonly ScriptBlock[], size: CardSize): TableColumn[] {
+  const number = size.name * 1.4 + 7;
+  const seconds = Math.max(36, size.seconds * widest(["10 s", ...blocks.map(takes)]) + 4);
+  const start = hasStart(size) ? size.name * Math.max(2.7, widest(blocks.map(({ starts }) => minutesSeconds(starts)))) + 4 : 0;
   const gutters = ROOM.gutter * (start > 0 ? 3 : 2);
   const whole = size.columns === 1 ? ROOM.page : (ROOM.page - ROOM.middle - 2 * ROOM.gutter) / 2;
   return [
@@ -78,7 +94,7 @@ function cardColumns(size: CardSize): TableColumn[] {
 /** Two columns of blocks are one wide table: tables inside a table are torn apart by some programs. */
 function cardTable(blocks: readonly ScriptBlock[], size: CardSize): PaperNode {
   const summary = `For each block: its name and key words, seconds of words${hasStart(size) ? ", and when it begins" : ""}`;
-  const one = cardColumns(size);
+  const one = cardColumns(blocks, size);
   if (size.columns === 1) return table({ summary, columns: one, rows: blocks.map((block) => ({ cells: cells(block, size) })), rowHead: 1, padding: size.padding });
   const half = Math.ceil(blocks.length / 2);
   return table({

@@ -1,63 +1,15 @@
 import { linesOf, type Block } from "../../episode";
-import { charactersIn, sentencesOf } from "../../speech";
+import { charactersIn } from "../../speech";
 import { spelledForReader } from "../captions";
-import { weighedWords } from "./emphasis";
-import { isSmallWord } from "./small-words";
+import { phrasesOf, type Phrase } from "./phrases";
 
-interface Phrase {
-  readonly text: string;
-  readonly words: readonly string[];
-  readonly sentence: number;
-  /** In the order it is said. */
-  readonly place: number;
-  readonly strong: boolean;
-}
-
-/** Longest phrase, in words; longer runs are two. Figures may go on. */
-const LONGEST = 4;
-const JOINS_FIGURES = /^(?:of|to|at|x|by)$/i;
 /** The dot stays with the phrase before it, so that no line begins with one. */
 export const BETWEEN = "\u00a0· ";
 
-const bare = (word: string): string => word.replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}%°]+$/gu, "");
+const saying = (block: Block): string[] => linesOf(block, "say").map(({ text }) => spelledForReader(text.replace(/\*/g, "\u2217")).replace(/\u2217/g, "*"));
 
-/** Runs of words between small words and punctuation, sentence by sentence. */
-function phrasesOf(texts: readonly string[]): Phrase[] {
-  const phrases: Phrase[] = [];
-  let sentence = 0;
-  for (const text of texts.flatMap((line) => line.split(/(?<=^|\s)\/(?=\s|$)/)).flatMap(sentencesOf)) {
-    let run: { readonly word: string; readonly strong: boolean }[] = [];
-    const close = (): void => {
-      const words = run.map(({ word }) => word);
-      if (words.some((word) => /\p{L}/u.test(word))) phrases.push({ text: words.join(" ").replace(/(\d) (?=\p{L})/gu, "$1\u00a0"), words: words.map((word) => word.toLowerCase()), sentence, place: phrases.length, strong: run.some(({ strong }) => strong) });
-      run = [];
-    };
-    const words = weighedWords(text);
-    for (const [at, { text: raw, strong }] of words.entries()) {
-      const word = bare(raw);
-      // "3 sets of 8 to 10 at 22 kg" is one phrase.
-      const closesUp = run.at(-1)?.strong === true && /^(?:an?|the)$/i.test(word);
-      const joins = closesUp || JOINS_FIGURES.test(word) && run.some((one) => /\d/.test(one.word)) && /^\d/.test(words[at + 1]?.text ?? "");
-      const isSmall = isSmallWord(word) && !strong && !joins;
-      if (word === "" || isSmall || (run.length >= LONGEST && !joins && !/^\d|^(?:kg|lb|m|s)$/.test(word))) close();
-      if (word !== "" && !isSmall) run.push({ word, strong });
-      if (/[,;:.!?…–—)]["'”’]*$/.test(raw)) close();
-    }
-    close();
-    sentence += 1;
-  }
-  return phrases;
-}
-
-/**
- * The key words of what a block says, in the order they are said, within a number of characters. First the best phrase of every
- * sentence, so that each is remembered; then the next best. Stressed words come before all others, figures before plain words.
- * @returns empty when nothing is said; a single phrase may be longer than the room and is then cut
- * @source Rose, Engel, Cramer & Cowley, "Automatic keyword extraction from individual documents", in Text Mining, 2010: phrases
- * between small words, scored by how often their words stand with others
- */
-export function keyWords(block: Block, room: number): string {
-  const phrases = phrasesOf(linesOf(block, "say").map(({ text }) => spelledForReader(text.replace(/\*/g, "\u2217")).replace(/\u2217/g, "*")));
+/** Best first: stressed words before all others, figures before plain words, then words that stand with others. */
+function ranked(phrases: readonly Phrase[]): Phrase[] {
   const count = new Map<string, number>();
   const company = new Map<string, number>();
   for (const { words } of phrases) {
@@ -66,24 +18,33 @@ export function keyWords(block: Block, room: number): string {
       company.set(word, (company.get(word) ?? 0) + words.length);
     }
   }
-  const score = ({ words, strong, text }: Phrase): number =>
-    words.reduce((sum, word) => sum + (company.get(word) ?? 0) / (count.get(word) ?? 1), 0) + (strong ? 100 : 0) + (/\d/.test(text) ? 2 : 0);
-  const ranked = [...phrases].sort((a, b) => score(b) - score(a) || a.place - b.place);
+  const score = ({ words, strong, forms }: Phrase): number =>
+    words.reduce((sum, word) => sum + (company.get(word) ?? 0) / (count.get(word) ?? 1), 0) + (strong ? 100 : 0) + (/\d/.test(forms[0] ?? "") ? 2 : 0);
+  return [...phrases].sort((a, b) => score(b) - score(a) || a.place - b.place);
+}
+
+/**
+ * The key words of what a block says, in the order they are said, within a number of characters. First the best phrase of every
+ * sentence, so that each is remembered; then the next best. What negates or limits a phrase is printed with it.
+ * @returns empty when nothing is said or nothing fits; a single plain phrase may be longer than the room and is then cut
+ * @source Rose, Engel, Cramer & Cowley, "Automatic keyword extraction from individual documents", in Text Mining, 2010: phrases
+ * between small words, scored by how often their words stand with others
+ */
+export function keyWords(block: Block, room: number): string {
+  const all = ranked(phrasesOf(saying(block)));
   const firsts = new Set<number>();
-  const best = ranked.filter(({ sentence }) => !firsts.has(sentence) && firsts.add(sentence));
-  const rest = ranked.filter((phrase) => !best.includes(phrase));
-  const chosen: Phrase[] = [];
+  const best = all.filter(({ sentence }) => !firsts.has(sentence) && firsts.add(sentence));
+  const chosen: { readonly text: string; readonly place: number }[] = [];
   let left = room;
-  for (const phrase of [...best, ...rest]) {
-    const cost = charactersIn(phrase.text) + (chosen.length > 0 ? BETWEEN.length : 0);
-    const isKnown = chosen.some(({ text }) => text.toLowerCase() === phrase.text.toLowerCase());
-    if (isKnown || (cost > left && chosen.length > 0)) continue;
-    chosen.push(phrase);
-    left -= cost;
-    if (left <= 0) break;
+  for (const phrase of [...best, ...all.filter((one) => !best.includes(one))]) {
+    const between = chosen.length > 0 ? BETWEEN.length : 0;
+    const fits = phrase.forms.find((form) => charactersIn(form) + between <= left);
+    if (fits === undefined || chosen.some(({ text }) => text.toLowerCase() === fits.toLowerCase())) continue;
+    chosen.push({ text: fits, place: phrase.place });
+    left -= charactersIn(fits) + between;
   }
-  const text = chosen.sort((a, b) => a.place - b.place).map((phrase) => phrase.text).join(BETWEEN);
-  return shortened(text, room);
+  if (chosen.length === 0) return shortened(all.find(({ canBeCut }) => canBeCut)?.forms[0] ?? "", room);
+  return chosen.sort((a, b) => a.place - b.place).map(({ text }) => text).join(BETWEEN);
 }
 
 /** Cut with dots when it is longer than the room: at a word where that loses little, else inside it. */

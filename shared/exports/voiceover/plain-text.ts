@@ -1,8 +1,8 @@
 import { episodeClocks } from "../../clocks";
 import { episodeName, seriesName, type Episode } from "../../episode";
 import { paceOf, type MeasuredSeconds, type Pace } from "../../speech";
-import { scriptOf, textOf, type ScriptBlock, type ScriptRow } from "./script";
-import { counted, minutesSeconds, verdict, wholeSeconds } from "./words";
+import { beginsAfterEnd, scriptOf, textOf, type ScriptBlock, type ScriptRow } from "./script";
+import { beginning, counted, fitOf, minutesSeconds, runsOver, wholeSeconds } from "./words";
 
 /** Characters of a line, so that it fits a mail and a narrow window; and of the margin its times stand in. */
 const WIDTH = 76;
@@ -24,26 +24,28 @@ function wrapped(text: string, width: number): string[] {
 const inMargin = (text: string): string[] => wrapped(text, WIDTH - MARGIN).map((line) => " ".repeat(MARGIN) + line);
 
 function rowLines(row: ScriptRow): string[] {
-  const time = `${minutesSeconds(row.at).padStart(7)} ${wholeSeconds(row.seconds).padStart(4)}`.padEnd(MARGIN);
+  const time = `${beginning(row).padStart(7)} ${wholeSeconds(row.seconds).padStart(4)}`.padEnd(MARGIN);
   const last = row.segments.at(-1);
   const words = wrapped(`${textOf(row.segments)}${last?.breathAfter === "marked" && !row.endsLine ? " /" : ""}`, WIDTH - MARGIN);
   return [
     ...row.shots.flatMap((shot) => inMargin(`[${shot}]`)),
     ...words.map((line, at) => (at === 0 ? time : " ".repeat(MARGIN)) + line),
     ...(row.isMeasured ? inMargin("(measured)") : []),
+    ...(runsOver(row) === "" ? [] : inMargin(`(${runsOver(row)})`)),
+    ...(beginsAfterEnd(row) > 0 ? inMargin("(begins after the clip has ended)") : []),
     ...row.pronounced.flatMap(({ written, said }) => inMargin(`(${written}: ${said})`)),
   ];
 }
 
 function blockLines({ number, name, starts, clock, rows, restShots }: ScriptBlock): string[] {
-  const clip = clock.clipSeconds === null ? "" : `clip ${wholeSeconds(clock.clipSeconds)}, `;
-  const fit = rows.length === 0 ? `${wholeSeconds(clock.seconds)} of picture, no words` : `${clip}words ${wholeSeconds(clock.spoken.seconds)}: ${verdict(clock)}`;
+  const { clip, words, verdict } = fitOf(clock);
+  const fit = rows.length === 0 ? `${wholeSeconds(clock.seconds)} of picture, no words` : `${clip === null ? "" : `clip ${clip}, `}words ${words}: ${verdict}`;
   return [...wrapped(`${number}. ${name}`, WIDTH), `From ${minutesSeconds(starts)}, ${fit}.`, "", ...rows.flatMap((row) => [...rowLines(row), ...(row.endsLine ? [""] : [])]), ...restShots.flatMap((shot) => inMargin(`[${shot}]`)), ...(restShots.length > 0 ? [""] : [])];
 }
 
 /**
  * The script as plain text for any screen: running time and seconds in the margin, breaths as / , stars where the coach leans on a
- * word, shots in brackets, pronunciations in round ones, and that a sentence was timed by a take. Line feeds, UTF-8.
+ * word, shots in brackets, pronunciations in round ones, and that a sentence was timed by a take or runs over its clip. Line feeds, UTF-8.
  */
 export function voiceoverText(episode: Episode, pace: Pace = paceOf(episode), measured?: MeasuredSeconds): string {
   const { screen } = episodeClocks(episode, pace, measured);

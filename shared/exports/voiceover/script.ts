@@ -2,6 +2,7 @@ import { episodeClocks } from "../../clocks";
 import { blockName, type Block, type Episode } from "../../episode";
 import { secondsOf, shotsOf } from "../../filming";
 import { breaths, speak, spokenLines, type BlockScreenClock, type MeasuredSeconds, type Pace, type Pronunciation, type Segment } from "../../speech";
+import { withoutStars } from "./emphasis";
 import { pronounced } from "./pronounced";
 
 /** What is read in one go: a sentence, or where a sentence is longer than any page should hold, a part of it that ends at a breath. */
@@ -9,6 +10,8 @@ export interface ScriptRow {
   /** Running time of the finished video when it begins, and how long it takes; seconds. */
   readonly at: number;
   readonly seconds: number;
+  /** Seconds of it that the block's picture no longer has: all of them, or more, where it begins after the end. 0 where it fits. */
+  readonly overSeconds: number;
   /** In breaths, stars of emphasis still in. */
   readonly segments: readonly Segment[];
   readonly pronounced: readonly Pronunciation[];
@@ -31,6 +34,9 @@ export interface ScriptBlock {
   /** Shots that begin after the last words, or those of a block without words. */
   readonly restShots: readonly string[];
 }
+
+/** Seconds from the end of the picture to where a row begins; negative or 0 while there is picture. Its running time is another block's then. */
+export const beginsAfterEnd = ({ overSeconds, seconds }: ScriptRow): number => overSeconds - seconds;
 
 /** A row of more characters than this is cut at a breath: it still fits half a page in the largest type. */
 const LONGEST_ROW = 420;
@@ -60,7 +66,7 @@ function sentences(segments: readonly Segment[]): Segment[][] {
 export const textOf = (segments: readonly Segment[]): string =>
   segments.map((segment, at) => (segment.breathAfter === "marked" && at < segments.length - 1 ? `${segment.text} /` : segment.text)).join(" ");
 
-function rowsOf(line: { readonly text: string; readonly from: number; readonly seconds: number; readonly isMeasured: boolean }, pace: Pace): Omit<ScriptRow, "shots">[] {
+function rowsOf(line: { readonly text: string; readonly from: number; readonly seconds: number; readonly isMeasured: boolean }, pace: Pace, ends: number): Omit<ScriptRow, "shots">[] {
   const parts = sentences(breaths(line.text, pace)).map((segments) => {
     const text = textOf(segments);
     const last = segments.at(-1);
@@ -72,7 +78,7 @@ function rowsOf(line: { readonly text: string; readonly from: number; readonly s
   const factor = alone > 0 ? line.seconds / alone : 1;
   let at = line.from;
   return parts.map(({ segments, text, seconds, pause }, i) => {
-    const row = { at, seconds: seconds * factor, segments, pronounced: pronounced(text, pace.pronunciations), isMeasured: line.isMeasured, endsLine: i === parts.length - 1 };
+    const row = { at, seconds: seconds * factor, overSeconds: Math.max(0, at + seconds * factor - ends), segments, pronounced: pronounced(text, pace.pronunciations), isMeasured: line.isMeasured, endsLine: i === parts.length - 1 };
     at += (seconds + pause) * factor;
     return row;
   });
@@ -108,7 +114,7 @@ export function scriptOf(episode: Episode, pace: Pace, measured?: MeasuredSecond
     const clock = blocks[index];
     if (!clock) return [];
     const lines = spokenLines(block, clock.seconds, pace, measured).map(({ line, from, seconds }) => ({ text: line.text, from: starts + from, seconds, isMeasured: measured?.has(line.id) ?? false }));
-    const made = { block, number: index + 1, name: blockName(block), starts, clock, ...withShots(lines.flatMap((line) => rowsOf(line, pace)), block, starts) };
+    const made = { block, number: index + 1, name: withoutStars(blockName(block)), starts, clock, ...withShots(lines.flatMap((line) => rowsOf(line, pace, starts + clock.seconds)), block, starts) };
     starts += clock.seconds;
     return [made];
   });

@@ -9,7 +9,7 @@ quite rather ready really right said same say see seven several shall she should
 sure take takes ten than thank thanks that that's the their theirs them themselves then there there's these they they're thing things think this those three
 through till time times to today told too toward towards try turn two under until up upon us use very want was way we we'll we're well were what when where
 which while who whoever whole whom whose why will with within without won't would yes yet you you'd you'll you're you've your yours yourself welcome hello everyone
-would shape build become stay change carry set`;
+would shape build become stay change carry set w e.g i.e etc approx vs`;
 
 const KNOWN: ReadonlySet<string> = new Set(SMALL.split(/\s+/));
 

@@ -127,6 +127,25 @@ describe("renderDocx", () => {
     expect(faultsIn("<a><b></a>")).not.toEqual([]);
   });
 
+  it("gives paragraphs of one style its name alone, and says only where one differs", async () => {
+    const parts = await partsOf(paper([
+      paragraph("first", { style: "Spoken words", size: 17, after: 0 }), paragraph([{ text: "second " }, { text: "lean", weight: "bold" }], { style: "Spoken words", size: 17, after: 0 }),
+      paragraph("third", { style: "Spoken words", size: 19, after: 2 }),
+    ]));
+    expect(parts["word/styles.xml"]).toMatch(/w:styleId="Spokenwords"><w:name w:val="Spoken words"\/>(?:(?!<\/w:style>).)*<w:sz w:val="34"\/>/);
+    const [first = "", second = "", third = ""] = [...(parts["word/document.xml"] ?? "").matchAll(/<w:p>(?:(?!<\/w:p>).)*<\/w:p>/g)].map(([xml]) => xml);
+    for (const one of [first, second, third]) expect(one).toContain('<w:pStyle w:val="Spokenwords"/>');
+    expect(first).not.toMatch(/<w:sz |<w:spacing|<w:b[ /]|<w:rPr>/);
+    expect(second).not.toMatch(/<w:sz |<w:spacing/);
+    expect(second.match(/<w:b\/>/g)).toHaveLength(1);
+    expect(third).toMatch(/<w:spacing(?=[^>]*w:after="40")[^>]*\/>.*<w:sz w:val="38"\/>/);
+  });
+
+  it("tells screen readers what a table is", async () => {
+    const xml = await bodyOf(paper([table({ summary: "Marks & heights", columns: [{ width: 1, head: "a" }], rows: [{ cells: [[paragraph("1")]] }], rowHead: null })]));
+    expect(xml).toMatch(/<w:tblLook [^>]*\/><w:tblDescription w:val="Marks &amp; heights"\/><\/w:tblPr>/);
+  });
+
   it("never lets two tables touch, and ends every cell in a paragraph", async () => {
     const xml = await bodyOf(paper(everything));
     expect(xml).not.toContain("</w:tbl><w:tbl>");

@@ -34,6 +34,11 @@ describe("the script as plain text", () => {
     expect(text).toMatch(/clip 40 s, words 2\d s: 1\d s of picture left/);
   });
 
+  it("marks what is said after the clip's end", () => {
+    const block = emptyBlock(newId, "talk", { title: "Hello", clipSeconds: 4, lines: [newLine(newId, "say", "First we stand up tall. Then we walk to the far wall and touch it. Then we come back.")] });
+    expect(voiceoverText(emptyEpisode(newId, { blocks: [block] }), DEFAULT_PACE)).toMatch(/ {3}0:0\d {2}\d s {2}Then we walk[^]*\(runs \d s over\)\n {3}\+\d s {2}\d s {2}Then we come back\.\n {14}\(begins after the clip has ended\)\n$/);
+  });
+
   it("says that there is nothing to say", () => {
     expect(voiceoverText(emptyEpisode(newId))).toContain("no blocks yet");
   });

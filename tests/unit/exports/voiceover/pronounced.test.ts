@@ -15,6 +15,12 @@ describe("pronounced", () => {
     expect(pronounced("Fernhill Oats sent me oats.", [{ written: "Fernhill", said: "fern-ill" }])).toEqual([{ written: "Fernhill", said: "fern-ill" }]);
   });
 
+  it("is silent on plain numbers up to a hundred, which nobody says in another way", () => {
+    expect(pronounced("Do 2 of these; 8 of those, and 10 more, 100 in all.", undefined)).toEqual([]);
+    expect(pronounced("Do 250 of these.", undefined)).toEqual([{ written: "250", said: "two hundred fifty" }]);
+    expect(pronounced("Do 8 of these.", [{ written: "8", said: "ate" }])).toEqual([{ written: "8", said: "ate" }]);
+  });
+
   it.each(["Walk as if late, but polite.", "Don't lean / hold it *there*.", "Well-known: heels down!", ""])("is silent when every word is said as it stands: %j", (text) => {
     expect(pronounced(text, undefined)).toEqual([]);
   });

@@ -3,6 +3,7 @@ import { countingIds, demoEpisode, emptyBlock, emptyEpisode, linesOf, newLine, t
 import { plain, type PaperNode, type Paragraph, type Table } from "../../../../shared/exports/paper";
 import { voiceoverDocx } from "../../../../shared/exports/voiceover";
 import { scriptOf } from "../../../../shared/exports/voiceover/script";
+import { beginning } from "../../../../shared/exports/voiceover/words";
 import { voiceoverPaper } from "../../../../shared/exports/voiceover/tree";
 import { DEFAULT_PACE, speak, type Pace } from "../../../../shared/speech";
 
@@ -26,7 +27,7 @@ const wordsOf = (nodes: readonly PaperNode[]): string =>
     if (isParagraph(node)) return [plain(node.text)];
     if (node.kind === "keyValues") return node.pairs.flatMap(({ key, value }) => [key, plain(value)]);
     return node.kind === "table" ? node.rows.flatMap((row) => row.cells.flat()).flatMap((cell) => (isParagraph(cell) ? [plain(cell.text)] : [])) : [];
-  }).join("\n");
+  }).join("\n").replace(/\u00a0/g, " ");
 const scripts = (nodes: readonly PaperNode[]): Table[] => nodes.filter((node): node is Table => node.kind === "table" && node.columns[1]?.head === "say");
 const bare = (text: string): string => text.replace(/\u00a0/g, " ").replace(/\s+[/¦](?=\s|$)/g, "").replace(/\s+/g, " ").trim();
 
@@ -91,6 +92,56 @@ describe("voiceoverPaper", () => {
     const beside = scripts(nodesOf(made)).flatMap((table) => table.rows).map((row) => row.cells[2]?.filter(isParagraph).map((cell) => plain(cell.text)));
     expect(beside).toEqual([["Side, full, 2 s: arms", "Rear, full, 90 s: back"], []]);
     expect(words).toContain("Then on screen  Insert, 4 s: grip");
+  });
+
+  it("adds up as it is printed: small figures that rounding would part have tenths, large ones are counted from each other", () => {
+    const said = (clipSeconds: number): string => /Clip .*/.exec(wordsOf(nodesOf(episode(block([["say", "Breathe."]], { clipSeconds })))))?.[0] ?? "";
+    expect(said(2)).toMatch(/^Clip 2 s, words 0\.\d s: 1\.\d s of picture left\.$/);
+    expect(said(30)).toBe("Clip 30 s, words 1 s: 29 s of picture left.");
+    for (const clipSeconds of [1.2, 2, 3.4, 5, 7.7, 9.9, 11.2, 29.5, 60]) {
+      const [clip, words, off] = Array.from(said(clipSeconds).matchAll(/([\d.]+) s/g), ([, figure]) => Number(figure));
+      if (off !== undefined) expect((clip ?? 0) - (words ?? 0)).toBeCloseTo(off, 6);
+    }
+  });
+
+  it("marks what is said after the clip's end instead of giving it a time of the next block, and explains the mark only then", () => {
+    const made = episode(block([["say", "First we stand up tall. Then we walk to the far wall and touch it. Then we come back."]], { clipSeconds: 4 }), block([["say", "Next."]], { clipSeconds: 20 }));
+    const cells = scripts(nodesOf(made)).flatMap((table) => table.rows).map((row) => row.cells[0]?.filter(isParagraph).map(({ text }) => plain(text)));
+    expect(cells[0]).toEqual(["0:00", "2 s"]);
+    expect(cells[1]?.[2]).toMatch(/^runs \d s over$/);
+    expect(cells[2]?.[0]).toMatch(/^\+\d s$/);
+    expect(cells[3]?.[0]).toBe("0:05");
+    expect(wordsOf(nodesOf(made))).toContain("begins 3 s after its clip has ended");
+    expect(wordsOf(nodesOf(episode(block([["say", "Next."]], { clipSeconds: 20 }))))).not.toContain("its clip has ended");
+  });
+
+  it("never goes back in time within the running times it prints", () => {
+    const times = scriptOf(demoEpisode, DEFAULT_PACE).flatMap(({ rows }) => rows).map(beginning).filter((time) => !time.startsWith("+")).map((time) => time.split(":").reduce((sum, part) => sum * 60 + Number(part), 0));
+    expect(times).toEqual([...times].sort((a, b) => a - b));
+  });
+
+  it("explains only what it prints, and without words neither signs nor pace", () => {
+    const silent = wordsOf(nodesOf(episode(block([["shot", "Side, full, 12 s: arms"]]))));
+    expect(silent).toContain("nothing is said in this episode");
+    expect(silent).not.toMatch(/How to read it|Pace|0 words/);
+    const bare = wordsOf(nodesOf(episode(block([["say", "Walk."]]))));
+    expect(bare).not.toMatch(/words you lean on|what is on screen|below a sentence/);
+    expect(wordsOf(nodesOf(episode(block([["say", "Walk *slowly* for 20 s."], ["shot", "Side, full, 12 s: arms"]]))))).toMatch(/words you lean on[^]*what is on screen[^]*below a sentence/);
+  });
+
+  it("takes the stars off a block's name, and cuts a long one in the overview only", () => {
+    const long = "Half-kneeling press ".repeat(8).trim();
+    const words = wordsOf(nodesOf(episode(block([["say", "Walk."]], { title: "Open *now*" }), block([["say", "Walk."]], { title: long }))));
+    expect(words).toContain("1. Open now");
+    expect(words).toContain(`2. ${long}`);
+    expect(words.split(long)).toHaveLength(2);
+    expect(words).toContain("…");
+  });
+
+  it("keeps the bar between two shots at the end of a line", () => {
+    const made = episode(block([["say", "Walk."], ["shot", "Side, full, 20 s: arms"], ["shot", "Front, full, 20 s: legs"], ["shot", "Insert, 4 s: grip"]]));
+    const after = nodesOf(made).filter(isParagraph).map(({ text }) => plain(text)).find((text) => text.startsWith("Then on screen"));
+    expect(after).toContain("legs\u00a0| Insert");
   });
 
   it("counts the running time on through sentences, lines and blocks", () => {

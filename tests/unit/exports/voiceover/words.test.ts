@@ -22,6 +22,15 @@ describe("breathRuns", () => {
   });
 });
 
+describe("a figure and its unit", () => {
+  it.each([
+    ["Lift 45 kg now.", "Lift 45_kg now."], ["Rest 90 s, then 8-10 reps.", "Rest 90_s, then 8-10_reps."], ["Do 3 x 8 @ 20 kg.", "Do 3_x_8 @_20_kg."], ["Hold *20 s*.", "Hold 20_s."],
+    ["Set 2 starts here.", "Set 2 starts here."], ["The 3 men.", "The 3 men."],
+  ])("stand on one line: %j", (text, kept) => {
+    expect(runsOf(text).map((run) => run.text).join("").replace(/\u00a0/g, "_")).toBe(kept);
+  });
+});
+
 describe("weighedWords", () => {
   const strong = (text: string): string[] => weighedWords(text).filter((word) => word.strong).map((word) => word.text);
   it("finds the words between stars", () => {
