@@ -29,7 +29,7 @@ const Publish = lazy(() => import("./places/publish").then((place) => ({ default
 function fileWords({ status, savedAt, name }: Session["file"]): string {
   if (status === "saving") return "Saving";
   if (status === "failed") return "Not saved";
-  if (status === "changed-outside") return "Changed by another program";
+  if (status === "changed-outside") return "Changed outside";
   if (status === "unsaved") return name === null ? "Not saved yet" : "Unsaved changes";
   return savedAt === null ? "Saved" : `Saved ${new Date(savedAt).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", hourCycle: "h23" })}`;
 }

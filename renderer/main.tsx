@@ -3,6 +3,8 @@ import { createRoot } from "react-dom/client";
 import { App } from "./app";
 import { connect } from "./bridge/connect";
 import { createSession } from "./session/create-session";
+import { guardLeaving } from "./session/guard-leaving";
+import { fileBefore, noteOpenFile, openFirst } from "./session/open-again";
 import "./styles/tokens.css";
 import "./styles/base.css";
 import "./app.css";
@@ -16,6 +18,8 @@ createRoot(root).render(
     <App api={api} session={session} />
   </StrictMode>,
 );
-void api["app:about"]({}).then(({ start }) => {
-  if (start === "demo") session.actions.openDemo();
-}, (error: unknown) => console.error(error));
+const storage = (): Storage => window.sessionStorage;
+const before = fileBefore(storage);
+noteOpenFile(session.files.state, storage);
+guardLeaving(session.files, document, window);
+void openFirst(api, session.actions, before).catch((error: unknown) => console.error(error));

@@ -1,17 +1,23 @@
 import { bridge, bridgeEvents, type Answer, type Api, type BridgeEvent, type Channel, type EventPayload, type Handlers, type Request } from "../../shared/bridge";
 
+/** Requests that go on after the page is closed hold at most 64 KiB, all of them together; browsers refuse more. Bytes. */
+const MOST_AFTER_CLOSING = 60_000;
+
 /** One request to the loopback host. The answer is checked again here: a page never trusts a wire. */
 async function post<C extends Channel>(channel: C, request: Request<C>): Promise<Answer<C>> {
+  const body = JSON.stringify(request);
   const response = await fetch(`/bridge/${channel}`, {
     method: "POST",
     headers: { "content-type": "application/json", "x-repwright": "1" },
-    body: JSON.stringify(request),
+    body,
+    // The last words of a window that is being closed are still on their way then.
+    keepalive: channel === "episode:save" && new Blob([body]).size <= MOST_AFTER_CLOSING,
   }).catch(() => {
     throw new Error("Repwright's host does not answer. Is the window where it was started still open?");
   });
-  const body = (await response.json().catch(() => null)) as { answer?: unknown; error?: string } | null;
-  if (!response.ok || !body || body.error !== undefined) throw new Error(body?.error ?? `The host answered ${response.status}.`);
-  return bridge[channel].answer.parse(body.answer) as Answer<C>;
+  const answer = (await response.json().catch(() => null)) as { answer?: unknown; error?: string } | null;
+  if (!response.ok || !answer || answer.error !== undefined) throw new Error(answer?.error ?? `The host answered ${response.status}.`);
+  return bridge[channel].answer.parse(answer.answer) as Answer<C>;
 }
 
 /** The bridge over HTTP to the loopback host; events come as server-sent events. */

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "react";
 import { BLOCK_KIND_NAMES, blockName } from "../../shared/episode";
 import type { Imported } from "../../shared/imports";
 import { count } from "../words/count";
@@ -8,9 +9,12 @@ const clock = (seconds: number): string => `${Math.floor(seconds / 60)}:${String
 /** What was understood, block by block, and what was not, word for word. */
 export function DraftPreview({ draft }: { draft: Imported }) {
   const { episode, missing, notUnderstood, problems } = draft;
+  // It comes in place of what was pressed, so the keys go on here; a long one is scrolled with them.
+  const part = useRef<HTMLDivElement>(null);
+  useEffect(() => part.current?.focus(), []);
   const names = new Map(episode.blocks.map((block) => [block.id, blockName(block)]));
   return (
-    <div className="import-columns">
+    <div className="import-columns" ref={part} role="region" aria-label="The draft" tabIndex={0}>
       <section aria-label="Understood">
         <h3>Understood</h3>
         <ol className="import-blocks">
@@ -21,7 +25,7 @@ export function DraftPreview({ draft }: { draft: Imported }) {
                   <b>{blockName(block)}</b>{" "}
                   <span className="second">{blockName(block) === BLOCK_KIND_NAMES[block.kind] ? "" : `${block.kind}, `}{count(block.lines.length, "line")}</span>
                 </summary>
-                <ul>{block.lines.map((line) => <li key={line.id}><span className="import-kind">{line.kind}</span> {line.text}</li>)}</ul>
+                <ul>{block.lines.map((line) => <li key={line.id}><span className="import-kind">{line.kind}</span> <span>{line.text}</span></li>)}</ul>
               </details>
               {block.sets.map((set) => <p key={set.id} className="import-set">{set.role === "working" ? "" : `${set.role}: `}{set.text}</p>)}
               {block.kind === "exercise" && block.sets.length === 0 && <p className="second">no sets found</p>}

@@ -1,15 +1,17 @@
-import { blockName, type Episode } from "../../shared/episode";
+import { blockName, type Block, type Episode } from "../../shared/episode";
+import { shotsOf } from "../../shared/filming";
 import { paceOf, type Pace } from "../../shared/speech";
 import { blockScreen, blockTimeline } from "../voiceover/timeline";
+import { clock, seconds } from "../words/clock";
 
-/** What is read in one breath. Seconds from the script's start. */
+/** What is read in one breath, or for a clip without words what is seen meanwhile. Seconds from the script's start. */
 export interface PromptStretch {
   /** Place among all stretches of the script. */
   readonly index: number;
   readonly text: string;
   readonly from: number;
   readonly to: number;
-  readonly breath: "marked" | "sentence" | "suggested" | "line";
+  readonly breath: "marked" | "sentence" | "suggested" | "line" | "silent";
 }
 
 export interface PromptBlock {
@@ -33,7 +35,14 @@ export interface PromptScript {
   readonly seconds: number;
 }
 
-/** What the prompter runs: the blocks with words, each as long as its clip or its words, whichever is longer. */
+/** What to do while a clip without words runs: wait, and for what is seen. */
+function silentWords(block: Block, clip: number): string {
+  const seen = shotsOf(block).map(({ shot }) => shot.subject).filter((subject) => subject !== "");
+  const wait = `No words for ${clip >= 60 ? clock(clip) : `${seconds(clip)} s`}.`;
+  return seen.length === 0 ? wait : `${wait} On screen: ${seen.join("; ")}.`;
+}
+
+/** What the prompter runs: each block as long as its clip or its words, whichever is longer. One without words still takes its clip, or what is read behind it would be ahead of the picture. */
 export function promptScript(episode: Episode, own: Pace): PromptScript {
   const pace = paceOf(episode, own);
   const blocks: PromptBlock[] = [];
@@ -50,10 +59,11 @@ export function promptScript(episode: Episode, own: Pace): PromptScript {
         to: at + from + stretch.to,
         breath: placed.breaths[n]?.why ?? "line",
       })));
-    if (said.length === 0) return;
-    const own = said.map((stretch, n) => ({ ...stretch, index: stretches.length + n }));
+    if (said.length === 0 && clip <= 0) return;
+    const silent: PromptStretch = { index: 0, text: silentWords(block, clip), from: at, to: at + clip, breath: "silent" };
+    const own = (said.length === 0 ? [silent] : said).map((stretch, n) => ({ ...stretch, index: stretches.length + n }));
     stretches.push(...own);
-    const lastWord = Math.max(at + speechTo, ...own.map(({ to }) => to));
+    const lastWord = Math.max(at + speechTo, ...said.map(({ to }) => to));
     const to = Math.max(at + clip, lastWord);
     blocks.push({ id: block.id, number: i + 1, name: blockName(block), from: at, to, speechTo: lastWord, clip, stretches: own });
     at = to;

@@ -5,6 +5,7 @@ import { Tick } from "../fields/choice";
 import { useActions, useApi, useSession } from "../session/context";
 import { seconds } from "../words/clock";
 import { count } from "../words/count";
+import { useFocusKept } from "../words/use-focus-kept";
 import { LineAtHand } from "./line-at-hand";
 import { learnPace, linesToRead, takesOf, type LineToRead } from "./lines";
 import { openMicrophone } from "./microphone";
@@ -68,6 +69,8 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
     hand.current?.scrollIntoView({ block: "start" });
   }, []);
   useEffect(toHand, [toHand, phase, reading.isRetake]);
+  const part = useRef<HTMLDivElement>(null);
+  useFocusKept(part, () => hand.current);
   // From one line read alone to another nothing of that changes, and in the table the keys are the table's.
   const retake = useCallback((index: number): void => {
     desk.retake(index);
@@ -102,7 +105,7 @@ function Desk({ desk, lines }: { desk: ReadingDesk; lines: readonly LineToRead[]
   }, []);
   if (!line) return <p className="soft">There are no words to read yet.</p>;
   return (
-    <div>
+    <div ref={part}>
       {warnedOf > 0 && <p className="reading-message" role="alert">The sound of {count(warnedOf, "take")} is not written yet. Write it again, or close once more to leave without it.</p>}
       <div className="hand" ref={hand} tabIndex={-1} aria-label="The line at hand">
         <MicrophoneRow desk={desk} />

@@ -1,6 +1,7 @@
 import type { Take, Voice } from "../../shared/bridge";
 import { blockName, linesOf, type Episode } from "../../shared/episode";
-import { fitPace, paceOf, ranOn, speak, type Pace } from "../../shared/speech";
+import { fitPace, paceOf, ranOn, saidWords, speak, type Pace, type PaceSample } from "../../shared/speech";
+import { count } from "../words/count";
 
 /** A say line to read. */
 export interface LineToRead {
@@ -37,6 +38,31 @@ const LEAST_LINES = 3;
 const LEAST_SECONDS = 12;
 export type Learned = { readonly ok: true; readonly voice: Voice; readonly leftOut: number } | { readonly ok: false; readonly sentence: string };
 
+const secondsOf = (read: readonly PaceSample[]): number => read.reduce((sum, { seconds }) => sum + seconds, 0);
+
+/** By how much a line's seconds miss those of a pace, as a share of them. */
+function missOf({ text, seconds, withPause = false }: PaceSample, pace: Pace): number {
+  const pause = withPause ? (saidWords(text, pace).at(-1)?.pauseSeconds ?? 0) : 0;
+  return Math.abs(seconds / (speak(text, pace).seconds + pause) - 1);
+}
+
+/** The lines that agree on a pace, and that pace: those far from the others are left out, the farthest first, until none is. */
+function agreeing(read: readonly PaceSample[], base: Pace): { readonly used: readonly PaceSample[]; readonly pace: Pace | null } {
+  const fit = fitPace(read, base);
+  if (!fit || fit.left === 0) return { used: read, pace: fit?.pace ?? null };
+  const nearest = [...read].sort((a, b) => missOf(a, fit.pace) - missOf(b, fit.pace)).slice(0, fit.used);
+  return agreeing(nearest, base);
+}
+
+/** Why no pace is known yet. */
+function tooLittle(read: readonly PaceSample[], used: readonly PaceSample[]): string {
+  const least = `Your pace is measured from ${LEAST_LINES} lines and ${LEAST_SECONDS} seconds on`;
+  const figures = (of: readonly PaceSample[]): string => `${count(of.length, "line")}, ${secondsOf(of).toFixed(1)} seconds`;
+  if (read.length === 0) return `${least}; so far nothing was read.`;
+  if (used.length === read.length) return `${least}; so far ${figures(read)} were read.`;
+  return `${least} that go at much the same pace; of ${figures(read)}, only ${figures(used)} do. Read the others again, or more lines.`;
+}
+
 /**
  * The reader's own pace from the takes that count.
  * @param all - every take there is: a line's tap may have begun one that does not count
@@ -45,12 +71,10 @@ export type Learned = { readonly ok: true; readonly voice: Voice; readonly leftO
  */
 export function learnPace(counted: readonly Take[], all: readonly Take[], base: Pace, at: string): Learned {
   const read = counted.flatMap((take) => (take.seconds !== null && take.seconds > 0 ? [{ text: take.text, seconds: take.seconds, withPause: ranOn(take, all) }] : []));
-  const seconds = read.reduce((sum, one) => sum + one.seconds, 0);
-  if (read.length < LEAST_LINES || seconds < LEAST_SECONDS) {
-    return { ok: false, sentence: `Your pace is measured from ${LEAST_LINES} lines and ${LEAST_SECONDS} seconds on; so far ${read.length === 0 ? "nothing was" : `${read.length} ${read.length === 1 ? "line, " : "lines, "}${seconds.toFixed(1)} seconds were`} read.` };
-  }
-  const fit = fitPace(read, base);
-  if (!fit) return { ok: false, sentence: "These lengths cannot be speech at any pace: read some lines again." };
-  const { syllablesPerSecond, commaSeconds, sentenceSeconds, breathSeconds } = fit.pace;
-  return { ok: true, leftOut: fit.left, voice: { pace: { syllablesPerSecond, commaSeconds, sentenceSeconds, breathSeconds }, lines: fit.used, seconds, at } };
+  const { used, pace } = agreeing(read, base);
+  const seconds = secondsOf(used);
+  if (used.length < LEAST_LINES || seconds < LEAST_SECONDS) return { ok: false, sentence: tooLittle(read, used) };
+  if (!pace) return { ok: false, sentence: "These lengths cannot be speech at any pace: read some lines again." };
+  const { syllablesPerSecond, commaSeconds, sentenceSeconds, breathSeconds } = pace;
+  return { ok: true, leftOut: read.length - used.length, voice: { pace: { syllablesPerSecond, commaSeconds, sentenceSeconds, breathSeconds }, lines: used.length, seconds, at } };
 }

@@ -72,6 +72,11 @@ const PAUSE_ENDS = 1.1;
 /** Said at least this share of the counted seconds before a pause may end the line. */
 const ENOUGH = 0.55;
 
+/** A press this soon after the last one, or after a line began by itself, is that one bouncing or a slip of the finger. Milliseconds. */
+const BOUNCE = 300;
+/** Nobody says words in less than this share of the counted seconds. */
+const LEAST_SHARE = 1 / 3;
+
 /** Without a piece of sound for this long nothing is known of the loudness. Milliseconds. */
 const STALE = 500;
 const MUTED = "The microphone is muted: the system or a switch on it keeps its sound back.";
@@ -91,6 +96,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
   let microphone: Microphone | null = null;
   let writer: TakeWriter | null = null;
   let begunAt = 0;
+  let pressedAt = Number.NEGATIVE_INFINITY;
   let level = levelOf(0, 0);
   let heardAt = 0;
   let isMuted = false;
@@ -134,7 +140,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     const line = lines()[at];
     if (!line) return;
     if (state.get().microphone.state === "muted") return patch({ at, phase: "ready", isRetake: false, message: `${MUTED} Turn it on again, or go on without it.` });
-    begunAt = now();
+    begunAt = pressedAt = now();
     hearing.begin();
     if (microphone) {
       writer = createTakeWriter(api, { file, line: line.line, text: line.text, name: takeName(line), planned: line.planned, rate: microphone.rate }, (message) => patch({ message }));
@@ -142,20 +148,29 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     patch({ at, phase: "reading", warnedOf: 0 });
   };
 
-  /** Closes the take at hand. `isWhole`: the line was read to its end. */
-  const end = (isWhole: boolean): void => {
-    const line = lines()[state.get().at];
-    if (!line || state.get().phase !== "reading") return;
-    const done = writer;
-    writer = null;
-    if (done) {
-      const span = hearing.span();
-      if (isWhole && span === null) patch({ message: "Nothing was heard on that line. Is the right microphone chosen, and is it not muted? Its recording is kept." });
-      void track(closeTake(done, done.end(isWhole ? span : null)));
-    } else if (isWhole) void track(tapped(line, (now() - begunAt) / 1000));
+  /** A bouncing pedal presses many times; each of its presses is one of the first. */
+  const isBounce = (): boolean => {
+    const bounces = now() - pressedAt < BOUNCE;
+    pressedAt = now();
+    return bounces;
   };
 
-  const next = (): void => {
+  /** Closes the take at hand. `isWhole`: the line was read to its end. What is far too short for its words is no take that counts. */
+  const end = (isWhole: boolean): void => {
+    const { at, phase } = state.get();
+    const line = lines()[at];
+    if (!line || phase !== "reading") return;
+    const done = writer;
+    writer = null;
+    const said = done ? hearing.span() : (now() - begunAt) / 1000;
+    const counts = isWhole && said !== null && said >= LEAST_SHARE * line.planned;
+    if (isWhole && said === null) patch({ message: "Nothing was heard on that line. Is the right microphone chosen, and is it not muted? Its recording is kept." });
+    else if (isWhole && !counts) patch({ message: `${(said ?? 0).toFixed(1)} s is too short for line ${at + 1}, which takes about ${line.planned.toFixed(1)} s: ${done ? "its recording is kept, but does not count" : "nothing was noted for it"}.` });
+    if (done) void track(closeTake(done, done.end(counts ? said : null)));
+    else if (counts) void track(tapped(line, said));
+  };
+
+  const goOn = (): void => {
     const { at, phase, isRetake } = state.get();
     if (phase !== "reading") return;
     patch({ message: null });
@@ -175,9 +190,13 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     patch({ message: null, isRetake: false });
     begin(at);
   };
+  const next = (): void => {
+    if (!isBounce()) goOn();
+  };
   const forward = (): void => {
     const { at, phase, takes } = state.get();
-    if (phase === "reading") return next();
+    if (isBounce()) return;
+    if (phase === "reading") return goOn();
     if (phase === "ready") return start(at);
     // One press too many after the last line is easily made; it must not begin a take of the first.
     const unread = lines().filter((line) => takesOf(takes, line).counts === null).length;
@@ -192,7 +211,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     hearing.add(rms, sound.length / (microphone?.rate ?? 48_000));
     if (phase !== "reading" || !writer) return;
     writer.push(toSamples(sound));
-    if (goesOn && hearing.quietFor() >= PAUSE_ENDS && (hearing.span() ?? 0) >= ENOUGH * (lines()[at]?.planned ?? 0)) next();
+    if (goesOn && hearing.quietFor() >= PAUSE_ENDS && (hearing.span() ?? 0) >= ENOUGH * (lines()[at]?.planned ?? 0)) goOn();
   };
   const leave = async (): Promise<boolean> => {
     stop();
@@ -267,7 +286,7 @@ export function createReading({ api, file, lines, openMicrophone, now }: DeskSet
     forward,
     again: () => {
       const { at, phase, isRetake } = state.get();
-      if (phase !== "reading") return;
+      if (phase !== "reading" || isBounce()) return;
       end(false);
       patch({ isRetake });
       begin(at);

@@ -1,6 +1,6 @@
 import { $getRoot, $getSelection, $isRangeSelection, $getState, HISTORIC_TAG, HISTORY_MERGE_TAG, HISTORY_PUSH_TAG, REDO_COMMAND, UNDO_COMMAND, type LexicalEditor } from "lexical";
 import type { Api, Voice } from "../../shared/bridge";
-import { applyEdits, demoEpisode, emptyEpisode, nextEpisode, type Edit, type Episode } from "../../shared/episode";
+import { applyEdits, emptyEpisode, newDemo, nextEpisode, type Edit, type Episode } from "../../shared/episode";
 import { DEFAULT_PACE } from "../../shared/speech";
 import { createSheetEditor, type UndoState } from "../editor/create-editor";
 import { $syncEpisode, LOAD_TAG } from "../editor/load";
@@ -11,7 +11,7 @@ import { idState } from "../editor/states";
 import { selectWords } from "../editor/select-words";
 import { createCalm } from "./calm";
 import { derive, whenIdle } from "./derive";
-import { createFileKeeper } from "./file-keeper";
+import { createFileKeeper, type FileKeeper } from "./file-keeper";
 import { createStore, type Store } from "./store";
 import type { Session, SessionActions } from "./types";
 
@@ -31,6 +31,8 @@ const NOTHING_APPLIED: LastApply = { at: 0, shape: "" };
 function typedShape(edit: Edit): string {
   if (edit.type === "set-facts") return `${edit.type} ${Object.keys(edit.fields).join()}`;
   if (edit.type === "set-block") return `${edit.type} ${edit.block} ${Object.keys(edit.fields).join()}`;
+  // A line that begins with its first letter is typed on.
+  if (edit.type === "insert-line" && edit.line.text !== "") return `set-line ${edit.line.id} text`;
   if (edit.type === "set-line") return `${edit.type} ${edit.line} ${Object.keys(edit.fields).join()}`;
   return edit.type === "set-title" ? edit.type : "";
 }
@@ -39,6 +41,7 @@ export interface OpenSession {
   readonly store: Store<Session>;
   readonly actions: SessionActions;
   readonly editor: LexicalEditor;
+  readonly files: FileKeeper;
 }
 
 /** Opens the window's one session on an empty page; the caller then opens a file or the demo. */
@@ -176,7 +179,7 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
       void leave().then((left) => left === null && load(nextEpisode(last, newId), null, null));
     },
     newEpisode: () => void leave().then((left) => left === null && load(emptyEpisode(newId), null, null)),
-    openDemo: () => void leave().then((left) => left === null && load(demoEpisode, null, null)),
+    openDemo: () => void leave().then((left) => left === null && load(newDemo(newId), null, null)),
     startFrom: async (draft) => {
       const left = await leave();
       if (left !== null) return left;
@@ -218,5 +221,5 @@ export function createSession(api: Api, report: (error: Error) => void): OpenSes
   };
 
   api.on("library:changed", ({ file, stamp }) => files.changedOutside(file, stamp));
-  return { store, actions, editor };
+  return { store, actions, editor, files };
 }

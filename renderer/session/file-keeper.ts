@@ -6,15 +6,19 @@ import type { FileState } from "./types";
 
 /** Quiet time after the last change before the words go to disk. Milliseconds. */
 const AUTOSAVE_AFTER = 1200;
+/** Who writes on without a pause has the words on disk at the latest so long after the first of them. Milliseconds. */
+const LONGEST_WAIT = 5000;
 
 const UNSAVED: FileState = { name: null, status: "unsaved", savedAt: null, message: null };
 
 /**
- * Keeps the words on disk: saves after a pause, never over another program's change, one save at a time.
+ * Keeps the words on disk: saves after a pause, and now and then while there is none, never over another program's change, one save at a time.
  * A failed save leaves the words in the window and says so; the next change tries again.
  */
 export interface FileKeeper {
   readonly state: Store<FileState>;
+  /** Whether the window holds words that its file does not. */
+  readonly hasUnsaved: () => boolean;
   /** A different episode is in the window now. */
   readonly opened: (file: string | null, stamp: string | null, episode: Episode) => void;
   /** The words changed. */
@@ -33,7 +37,9 @@ export function createFileKeeper(api: Api): FileKeeper {
   let words: Episode | null = null;
   let onDisk: Episode | null = null;
   let timer: ReturnType<typeof setTimeout> | null = null;
-  let running: Promise<void> | null = null;
+  /** When the oldest words that wait for the disk were written. */
+  let waitingSince: number | null = null;
+  let running: Promise<void> = Promise.resolve();
   const patch = (change: Partial<FileState>): void => state.set({ ...state.get(), ...change });
 
   const save = async (): Promise<void> => {
@@ -57,26 +63,30 @@ export function createFileKeeper(api: Api): FileKeeper {
     }
   };
 
-  const saveNow = async (): Promise<void> => {
+  const waitNoMore = (): void => {
     if (timer) clearTimeout(timer);
     timer = null;
-    await running;
-    running = save().finally(() => {
-      running = null;
-    });
-    await running;
+    waitingSince = null;
+  };
+
+  const saveNow = (): Promise<void> => {
+    waitNoMore();
+    running = running.then(save);
+    return running;
   };
 
   const later = (): void => {
     if (timer) clearTimeout(timer);
-    timer = setTimeout(() => void saveNow(), AUTOSAVE_AFTER);
+    const now = Date.now();
+    waitingSince ??= now;
+    timer = setTimeout(() => void saveNow(), Math.max(0, Math.min(AUTOSAVE_AFTER, waitingSince + LONGEST_WAIT - now)));
   };
 
   return {
     state,
+    hasUnsaved: () => words !== onDisk || state.get().status === "changed-outside",
     opened: (file, newStamp, episode) => {
-      if (timer) clearTimeout(timer);
-      timer = null;
+      waitNoMore();
       stamp = newStamp;
       words = onDisk = episode;
       state.set({ name: file, status: file === null ? "unsaved" : "saved", savedAt: null, message: null });

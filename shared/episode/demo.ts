@@ -1,5 +1,5 @@
 import { emptyBlock, emptyEpisode, newLine } from "./create";
-import { countingIds } from "./ids";
+import { countingIds, type NewId } from "./ids";
 import type { Block, BlockKind, Episode, LineKind, SetRole } from "./schema";
 
 const newId = countingIds("demo-");
@@ -110,3 +110,6 @@ export const demoEpisode: Episode = emptyEpisode(() => "demo-strong-for-the-trai
     { exercise: "goblet-squat", sets: "3 x 10 @ 20 kg, tempo 3-1-1-0, rest 90 s", actuals: [{ set: 1, load: 20, reps: 10, rir: 2 }], note: "" },
   ],
 });
+
+/** The demo to begin an episode of one's own with: the same words under an id of its own, or what belongs to one would be taken for the other's. */
+export const newDemo = (newId: NewId): Episode => ({ ...demoEpisode, id: newId() });

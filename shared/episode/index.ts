@@ -10,4 +10,4 @@ export { nextEpisode } from "./next";
 export { migrate } from "./migrate";
 export * from "./read";
 export { episodeJsonSchema } from "./json-schema";
-export { demoEpisode } from "./demo";
+export { demoEpisode, newDemo } from "./demo";

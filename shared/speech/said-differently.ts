@@ -56,11 +56,36 @@ function unlike(a: readonly string[], b: readonly string[]): Stretch[] {
   return back.filter(isOneSided).length < front.filter(isOneSided).length ? back : front;
 }
 
+const isSame = (a: readonly string[], b: readonly string[]): boolean => a.length === b.length && a.every((word, i) => word === b[i]);
+
+/** Places behind which a part of the sentence may end: a comma, or a mark that is not heard. Counted in heard words. */
+function partEnds(sentence: string): Set<number> {
+  const ends = new Set<number>();
+  let heard = 0;
+  for (const word of sentence.split(/\s+/).filter(Boolean)) {
+    if (isHeard(word)) heard += 1;
+    if (!isHeard(word) || /[,;:…]$/.test(word)) ends.add(heard);
+  }
+  return ends;
+}
+
+/** A part is a piece of its own where what follows is said behind it just as it is said alone. */
+function inParts({ written: [from, to], said: [heard, end] }: Stretch, words: readonly string[], said: readonly string[], ends: ReadonlySet<number>, pronunciations: readonly Pronunciation[]): Stretch[] {
+  for (let at = from + 1; at < to; at += 1) {
+    if (!ends.has(at)) continue;
+    const rest = heardWords(spokenForm(words.slice(at, to).join(" "), pronunciations)).map(bare);
+    const middle = end - rest.length;
+    if (middle <= heard || middle >= end || !isSame(rest, said.slice(middle, end).map(bare))) continue;
+    return [{ written: [from, at], said: [heard, middle] }, ...inParts({ written: [at, to], said: [middle, end] }, words, said, ends, pronunciations)];
+  }
+  return [{ written: [from, to], said: [heard, end] }];
+}
+
 function pairsOf(sentence: string, pronunciations: readonly Pronunciation[]): Pronunciation[] {
   const [written, said] = [heardWords(sentence), heardWords(spokenForm(sentence, pronunciations))];
-  return unlike(written.map(bare), said.map(bare)).filter((stretch) => !isOneSided(stretch)).map((stretch) => ({
-    written: trimmed(written.slice(...stretch.written)), said: trimmed(said.slice(...stretch.said)),
-  }));
+  const ends = partEnds(sentence);
+  const pieces = unlike(written.map(bare), said.map(bare)).filter((stretch) => !isOneSided(stretch)).flatMap((stretch) => inParts(stretch, written, said, ends, pronunciations));
+  return pieces.map((piece) => ({ written: trimmed(written.slice(...piece.written)), said: trimmed(said.slice(...piece.said)) }));
 }
 
 /**

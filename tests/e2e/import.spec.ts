@@ -80,18 +80,69 @@ test("pasted notes become blocks, and other words can be read instead", async ({
   const dialog = await openImport(page);
   await dialog.getByLabel("Or paste the words").fill("Warm-up\n- hip circles\n\nRomanian deadlift 3x8 @ 60 kg, rest 2 min\ncue: push the hips back\navoid: rounding the back\n\nOutro\nthanks and see you");
   await dialog.getByRole("button", { name: "Read the words" }).click();
-  await expectRead(dialog.getByText("3x8 @ 60 kg, rest 2 min")).toBeVisible();
+  await expectRead(dialog.getByRole("status")).toHaveText(/^Pasted: \d+ words, 3 blocks\.$/);
+  await expect(dialog.getByRole("region", { name: "The draft" })).toBeFocused();
+  await expect(dialog.getByRole("region", { name: "The draft" }).getByText("3x8 @ 60 kg, rest 2 min")).toBeVisible();
   await dialog.getByRole("button", { name: "Other words" }).click();
-  await expect(dialog.getByLabel("Or paste the words")).toBeVisible();
+  await expect(dialog.getByLabel("Or paste the words")).toBeFocused();
   await dialog.getByLabel("Or paste the words").fill("Plank\n3 x 40 s");
   await dialog.getByRole("button", { name: "Read the words" }).click();
   await dialog.getByRole("button", { name: "Create the episode" }).click();
   await expect.poll(() => sheetLines(page)).toEqual(["# Plank", "sets: 3 x 40 s"]);
 });
 
+test("what was not understood stays with the episode, as notes in its blocks", async ({ sheet: page }) => {
+  const dialog = await openImport(page);
+  await dialog.getByLabel("Or paste the words").fill("first exercise goblet squats three sets of ten with twenty kilos then the second exercise lunges do seventeen of them times the number of your age plus three");
+  await dialog.getByRole("button", { name: "Read the words" }).click();
+  await expectRead(dialog.getByLabel("Keep 1 piece that was not understood as a note in its block")).toBeChecked();
+  await dialog.getByRole("button", { name: "Create the episode" }).click();
+  await expect.poll(() => sheetLines(page)).toContain('note: "seventeen": No number of sets was heard; one was written.');
+});
+
+test("pasted words stay through other words, Escape and opening again", async ({ sheet: page }) => {
+  const dialog = await openImport(page);
+  const words = dialog.getByLabel("Or paste the words");
+  await words.fill("Plank\n3 x 40 s");
+  await dialog.getByRole("button", { name: "Read the words" }).click();
+  await expectRead(dialog.getByRole("region", { name: "The draft" })).toBeVisible();
+  await dialog.getByRole("button", { name: "Other words" }).click();
+  await expect(words).toHaveValue("Plank\n3 x 40 s");
+  await page.keyboard.press("Escape");
+  await expect(dialog).toBeHidden();
+  await openImport(page);
+  await expect(words).toHaveValue("Plank\n3 x 40 s");
+  await dialog.getByRole("button", { name: "Read the words" }).click();
+  await expectRead(dialog.getByRole("region", { name: "The draft" })).toBeVisible();
+  await page.keyboard.press("Escape");
+  await openImport(page);
+  await expect(words).toHaveValue("Plank\n3 x 40 s");
+});
+
+test("a long line of the draft goes on under its own words, and a pace is kept only when that is asked for", async ({ sheet: page, library }) => {
+  const said = "keep your chest up and your heels down and push the floor apart with both feet while you breathe out slowly all the way to the top of it";
+  const captions = `WEBVTT\n\n00:00:01.000 --> 00:00:06.000\nfirst exercise goblet squats three sets of ten at twenty kilos\n\n00:00:06.000 --> 00:00:16.000\n${said}\n\n00:00:16.000 --> 00:00:26.000\n${said}\n`;
+  writeFileSync(join(library, "squats.vtt"), captions);
+  const dialog = await openImport(page);
+  await dialog.locator("input[type=file]").setInputFiles(join(library, "squats.vtt"));
+  await expectRead(dialog.getByRole("region", { name: "The draft" })).toBeVisible();
+  for (const summary of await dialog.locator(".import-blocks summary").all()) await summary.click();
+  const edges = await dialog.locator(".import-blocks details li").evaluateAll((lines) => lines.map((line) => {
+    const range = document.createRange();
+    range.selectNodeContents(line.lastElementChild ?? line);
+    return Array.from(range.getClientRects(), ({ left }) => Math.round(left));
+  }));
+  expect(Math.max(...edges.map(({ length }) => length))).toBeGreaterThan(1);
+  for (const rows of edges) expect(new Set(rows).size).toBe(1);
+  await dialog.getByRole("button", { name: "Create the episode" }).click();
+  await expect.poll(() => saved(library)).toHaveLength(1);
+  expect(readdirSync(library)).not.toContain("voice.json");
+});
+
 test("an episode whose pace could not be written down is made, and the pace is told of", async ({ sheet: page, library }) => {
   const dialog = await readCaptions(page, library);
-  await expectRead(dialog.getByLabel("Count every episode at the pace of this recording")).toBeChecked();
+  await expectRead(dialog.getByLabel("Count every episode at the pace of this recording")).not.toBeChecked();
+  await dialog.getByLabel("Count every episode at the pace of this recording").check();
   // A folder stands where the file would be.
   mkdirSync(join(library, "voice.json"));
   await dialog.getByRole("button", { name: "Create the episode" }).click();

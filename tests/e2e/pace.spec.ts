@@ -67,8 +67,10 @@ test("a recording of the lines is measured, its pace taken over and taken back",
   await page.reload();
   await openInSpeak(page, library, EPISODE);
   await expect(page.locator(".figures").getByText(own?.pace.syllablesPerSecond.toFixed(1) ?? "none")).toBeVisible();
-  await goBack(page).click();
+  await goBack(page).press("Enter");
   await expect(page.locator(".figures").getByText("a usual pace")).toBeVisible();
+  // The button goes with the pace; the keys stay beside it.
+  await expect(page.getByRole("button", { name: "Measure it on a recording" })).toBeFocused();
   await expect.poll(() => kept(library)).toBe(null);
   await expect(page.getByText("Reading it through once measures your own pace.")).toBeVisible();
 });

@@ -106,6 +106,25 @@ test("a pedal on a block's last breath stops before the next block where each wa
   await expect(status(page)).toHaveText("Stopped");
 });
 
+test("a clip without words is waited through with its seconds and what is seen, where no block waits", async ({ sheet: page, library }) => {
+  const episode = talkEpisode([["First", 2, "Sit."], ["Second", 3], ["Third", 4, "Stand."]]);
+  const [, second] = episode.blocks;
+  second?.lines.push({ id: "shot", kind: "shot", text: "Side, full, 3 s: squats to a box" });
+  await openInSpeak(page, library, episode);
+  await page.getByRole("button", { name: "Open the prompter" }).click();
+  const prompter = page.getByRole("dialog", { name: "Prompter" });
+  await prompter.getByLabel("wait at each block").uncheck();
+  await page.keyboard.press("s");
+  await prompter.getByRole("button", { name: "Next block" }).click();
+  await expect(prompter.locator("[aria-current]")).toHaveText("No words for 3 s. On screen: squats to a box.");
+  await expect(prompter.getByRole("timer")).toHaveText("0:03of 0:03, Second");
+  await page.keyboard.press("Enter");
+  await expect(prompter.getByRole("timer")).toHaveText("0:02of 0:03, Second");
+  await page.waitForTimeout(1000);
+  await expect(prompter.getByRole("timer")).toHaveText(/Second$/);
+  await expect(prompter.getByRole("timer")).toHaveText(/of 0:04, Third$/);
+});
+
 test("a held key starts once and mirrors once, and makes letters larger as long as it is held", async ({ sheet: page, library }) => {
   await openInSpeak(page, library, EPISODE);
   await openPrompter(page);

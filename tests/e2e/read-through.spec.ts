@@ -89,6 +89,45 @@ test("a voice is recorded and measured line by line without a touch, kept as WAV
   await expect(page.locator(".figures").getByText(kept.voice.pace.syllablesPerSecond.toFixed(1))).toBeVisible();
 });
 
+test("a bouncing pedal notes nothing, and what is far too short for its words is no take", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  await openReading(page);
+  // In the page, so that a slow machine does not make them presses of a slow foot.
+  await page.evaluate(async () => {
+    for (let press = 0; press < 5; press++) {
+      document.activeElement?.dispatchEvent(new KeyboardEvent("keydown", { key: "PageDown", bubbles: true, cancelable: true }));
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    }
+  });
+  await expect(dialog(page).getByText("Line 1 of 4, 1 First")).toBeVisible();
+  await expect(dialog(page).getByRole("button", { name: "Next line" })).toBeVisible();
+  await page.waitForTimeout(400);
+  await page.keyboard.press("PageDown");
+  await expect(dialog(page).getByText("Line 2 of 4, 1 First")).toBeVisible();
+  await expect(dialog(page).getByRole("alert")).toHaveText(/^[01]\.\d s is too short for line 1, which takes about \d\.\d s: nothing was noted for it\.\s*$/);
+  await dialog(page).getByRole("button", { name: "Stop" }).press("Enter");
+  // The buttons of the reading go; the keys stay with the line.
+  await expect(page.getByLabel("The line at hand")).toBeFocused();
+  expect(takesIn(library)).toEqual([]);
+});
+
+test("each episode begun from the demo has takes of its own", async ({ sheet: page, library }) => {
+  await openDemo(page);
+  await goToSpeak(page);
+  await page.getByRole("button", { name: "Read it through" }).click();
+  await dialog(page).getByRole("button", { name: /^Read line 9/ }).click();
+  await page.waitForTimeout(6500);
+  await page.keyboard.press("PageDown");
+  await expect(dialog(page).getByRole("button", { name: "Read line 9 again" })).toBeVisible();
+  await page.keyboard.press("Escape");
+  await page.locator(".episode-button").click();
+  await page.getByRole("button", { name: "New, from the demo" }).click();
+  await goToSpeak(page);
+  await page.getByRole("button", { name: "Read it through" }).click();
+  await expect(dialog(page).getByRole("button", { name: "Read line 9 alone" })).toBeVisible();
+  expect(readdirSync(join(library, "takes"))).toHaveLength(1);
+});
+
 test("a line read again is a take more; the newest counts until another is chosen", async ({ sheet: page, library, context, address }) => {
   await context.grantPermissions(["microphone"], { origin: new URL(address).origin });
   await openInSpeak(page, library, EPISODE);
@@ -114,13 +153,13 @@ test("without a microphone the taps are timed, from keys as a pedal sends them",
   await openReading(page);
   await page.keyboard.press(" ");
   for (const line of [2, 3, 4]) {
-    await page.waitForTimeout(700);
+    await page.waitForTimeout(1900);
     await page.keyboard.press(line === 3 ? "PageDown" : " ");
     await expect(dialog(page).getByText(`Line ${line} of 4`)).toBeVisible();
   }
   await page.waitForTimeout(400);
   await page.keyboard.press("PageUp");
-  await page.waitForTimeout(700);
+  await page.waitForTimeout(1900);
   await dialog(page).getByRole("button", { name: "Done" }).click();
   await expect(dialog(page).getByText(/for 4 lines read/)).toBeVisible();
   const takes = takesIn(library);
@@ -136,7 +175,7 @@ test("a refused microphone is told in a sentence, and reading goes on with taps"
   await record(page).click();
   await expect(dialog(page).getByRole("alert")).toHaveText(/^The microphone was refused\. Allow it .+ tap at the end of each line\.\s*$/);
   await dialog(page).getByRole("button", { name: "Start reading" }).click();
-  await page.waitForTimeout(400);
+  await page.waitForTimeout(1900);
   await page.keyboard.press(" ");
   await expect.poll(() => takesIn(library).length).toBe(1);
 });
@@ -178,7 +217,7 @@ test("a microphone that goes away in the middle of a take loses nothing", async 
   const { rate, samples } = readWav(join(library, "takes", "talk", take?.file ?? ""));
   expect(samples.length / rate).toBeCloseTo(take?.recorded ?? 0, 2);
   await dialog(page).getByRole("button", { name: "Start reading" }).click();
-  await page.waitForTimeout(400);
+  await page.waitForTimeout(1900);
   await page.keyboard.press(" ");
   await expect.poll(() => takesIn(library).map(({ file }) => file === null)).toEqual([false, true]);
 });
@@ -211,7 +250,7 @@ test("one press too many after the last line begins nothing, and says so", async
   await openReading(page);
   for (let press = 0; press < 5; press++) {
     await page.keyboard.press("PageDown");
-    await page.waitForTimeout(300);
+    await page.waitForTimeout(1900);
   }
   await expect(dialog(page).getByRole("button", { name: "Read it all again" })).toBeVisible();
   await expect.poll(() => takesIn(library).length).toBe(4);
@@ -226,7 +265,7 @@ test("a line read again and broken off leaves the good take in its place", async
   await openInSpeak(page, library, EPISODE);
   await openReading(page);
   await dialog(page).getByRole("button", { name: "Read line 1 alone" }).click();
-  await page.waitForTimeout(900);
+  await page.waitForTimeout(1900);
   await page.keyboard.press("PageDown");
   await expect.poll(() => takesIn(library).length).toBe(1);
   await record(page).click();
@@ -243,7 +282,7 @@ test("a block with the longest name there can be is read and recorded", async ({
   await openInSpeak(page, library, talkEpisode([["深".repeat(200), 12, LINES[0] ?? "", LINES[1] ?? ""]]));
   await page.getByRole("button", { name: "Read it through" }).click();
   await dialog(page).getByRole("button", { name: "Read line 2 alone" }).click();
-  await page.waitForTimeout(500);
+  await page.waitForTimeout(1900);
   await page.keyboard.press("PageDown");
   await expect.poll(() => takesIn(library).length).toBe(1);
   await record(page).click();
@@ -364,7 +403,7 @@ test("keys scroll the table of takes while the focus is in it, and drive the rea
   await expect(dialog(page).getByRole("button", { name: "Start reading" })).toBeVisible();
   // A line begun from the table hands the keys back to the reading, again and again.
   for (const line of [2, 3]) await dialog(page).getByRole("button", { name: `Read line ${line} alone` }).click();
-  await page.waitForTimeout(400);
+  await page.waitForTimeout(1900);
   await page.keyboard.press("PageDown");
   await expect.poll(() => takesIn(library).map(({ text }) => text)).toEqual([LINES[2]]);
 });
@@ -373,7 +412,7 @@ test("an episode changed by another program and saved as a new file keeps its ta
   await openInSpeak(page, library, EPISODE);
   await openReading(page);
   await page.keyboard.press("PageDown");
-  await page.waitForTimeout(700);
+  await page.waitForTimeout(1900);
   await page.keyboard.press("PageDown");
   await expect.poll(() => takesIn(library).length).toBe(1);
   await dialog(page).getByRole("button", { name: "Close" }).click();

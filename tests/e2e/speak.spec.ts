@@ -90,6 +90,66 @@ test("a line is cut in two, joined again and added from the keyboard alone", asy
   await expect(part(page, "Third").locator(".ruled-line")).toHaveCount(1);
 });
 
+test("a line that was begun and left leaves nothing to undo, and one that was written is undone as one", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, EPISODE);
+  const first = part(page, "First");
+  const lines = first.locator(".ruled-line");
+  await first.getByRole("textbox", { name: "Clip" }).fill("0:13");
+  await page.keyboard.press("Enter");
+  await first.getByRole("button", { name: "Add a line" }).press("Enter");
+  await expect(lines).toHaveCount(3);
+  await page.keyboard.press("Escape");
+  await expect(lines).toHaveCount(2);
+  await expect(first.getByRole("button", { name: "Add a line" })).toBeFocused();
+  await lines.first().locator(".line-time button").press("Enter");
+  await page.keyboard.press("End");
+  await page.keyboard.press("Enter");
+  await expect(lines).toHaveCount(3);
+  await page.keyboard.press("Backspace");
+  await expect(lines).toHaveCount(2);
+  await expect(page.getByRole("textbox", { name: /^Words from/ })).toHaveValue("Sit back, knees out.");
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Control+z");
+  await expect(first.getByRole("textbox", { name: "Clip" })).toHaveValue("0:12");
+  await first.getByRole("button", { name: "Add a line" }).press("Enter");
+  await page.keyboard.type("Now.");
+  await expect(first.locator(".ruled-word").last()).toHaveText("Now. ");
+  await page.keyboard.press("Control+z");
+  await expect(lines).toHaveCount(2);
+  await expect(first.getByRole("button", { name: "Add a line" })).toBeFocused();
+  await page.keyboard.press("Control+Shift+z");
+  await expect(first.locator(".ruled-word").last()).toHaveText("Now. ");
+});
+
+test("the keys go on where they were when what had them goes away", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, talkEpisode([["First", 9, "Sit back / knees out, and feel the psoas."], ["Second", 2, "Just sit back. Basically, really stand up again."]]));
+  const [first, second] = [part(page, "First"), part(page, "Second")];
+  const time = first.locator(".line-time button");
+  await time.press("Enter");
+  await page.keyboard.press("Escape");
+  await expect(time).toBeFocused();
+  await first.getByRole("button", { name: "breath, take it out" }).press("Enter");
+  await expect(first.getByRole("button", { name: "breath, take it out" })).toHaveCount(0);
+  await expect(time).toBeFocused();
+  await time.press("Enter");
+  await first.getByRole("textbox", { name: /^All is said as written/ }).fill("psoas");
+  await page.keyboard.press("Enter");
+  await first.getByRole("textbox", { name: "psoas is said" }).fill("so as");
+  await page.keyboard.press("Enter");
+  await expect(first.getByRole("textbox", { name: "Another word you say in a way of your own" })).toBeFocused();
+  await first.getByRole("button", { name: "Say psoas as usual again" }).press("Enter");
+  await expect(first.getByRole("textbox", { name: /^All is said as written/ })).toBeFocused();
+  // Each press takes words out; the list is found anew, and in the end it is gone.
+  const ways = second.getByRole("list", { name: "Ways of saying less" }).getByRole("button", { name: /^(?:Takes out|Says)/ });
+  await expect(ways.first()).toBeVisible();
+  for (let left = await ways.count(); left > 0; left = await ways.count()) {
+    const before = await second.locator(".fit").innerText();
+    await ways.first().press("Enter");
+    await expect(second.locator(".fit")).not.toHaveText(before);
+    await expect.poll(() => second.evaluate((section) => section.contains(document.activeElement))).toBe(true);
+  }
+});
+
 test("no empty line stays behind: Enter at a line's start, arrows out of an empty line", async ({ sheet: page, library }) => {
   await openInSpeak(page, library, EPISODE);
   const first = part(page, "First");
@@ -218,6 +278,32 @@ test("the clip's end is dragged, one step of undo, and words that no longer fit 
   await page.keyboard.press("Control+z");
   await expect(clip).toHaveValue("0:12");
   await expect(first.getByText(/hang over the end/)).toHaveCount(0);
+});
+
+test("words that fit while the clip's end is dragged are not to be made fewer, and nothing below the ruler stands on anything else", async ({ sheet: page, library }) => {
+  await openInSpeak(page, library, talkEpisode([["First", 10, "Sit back, knees out, and stand up again, slowly, all the way. Then do it once more, and breathe out on the way up, all the way to the top of it."], ["Second", 60, "Sit."]]));
+  const first = part(page, "First");
+  const ways = first.getByRole("list", { name: "Ways of saying less" });
+  // Where the clip ends on a whole five, the end is told and not the five.
+  await first.getByRole("textbox", { name: "Clip" }).fill("5");
+  await page.keyboard.press("Enter");
+  await expect(ways).toBeVisible();
+  await expect(first.locator(".end-words")).toHaveText("5 s, clip ends");
+  await expect(first.locator(".ruler-mark")).not.toContainText(["0:05"]);
+  const below = await first.locator(".row-of-ruler").evaluateAll((rows) => rows.map((row) => Array.from(row.querySelectorAll(".ruler-mark, .end-words, .quiet-words.below"), (words) => {
+    const { left, right } = words.getBoundingClientRect();
+    return [left, right] as const;
+  }).sort((a, b) => a[0] - b[0])));
+  for (const row of below) row.forEach(([, right], i) => expect(row[i + 1]?.[0] ?? Infinity).toBeGreaterThanOrEqual(right - 0.5));
+  const end = await boxOf(first.getByRole("slider"));
+  await page.mouse.move(end.x + end.width / 2, end.y + end.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(end.x + 300, end.y + end.height / 2, { steps: 4 });
+  await expect(first.locator(".fit")).toContainText("free");
+  await expect(ways).toHaveCount(0);
+  await page.keyboard.press("Escape");
+  await page.mouse.up();
+  await expect(ways).toBeVisible();
 });
 
 test("Escape while the clip's end is dragged gives its seconds back", async ({ sheet: page, library }) => {

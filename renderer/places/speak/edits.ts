@@ -10,17 +10,26 @@ export function tooLong(text: string): string | null {
 }
 
 /**
- * The line cut in two at the caret; the second half is a say line of its own, right behind.
- * At its start nothing is cut: an empty line is put before it, and the words keep theirs.
- * @returns the edits, and the line the caret goes to; null for a line without words
+ * The line cut in two at the caret between words; the second half is a say line of its own, right behind.
+ * @returns the edits, and the line the caret goes to; null where one half would be empty
  */
 export function splitLine(block: Block, line: string, text: string, at: number, newId: NewId): { edits: Edit[]; line: string } | null {
-  if (text.trim() === "") return null;
+  const [first, second] = [text.slice(0, at).trimEnd(), text.slice(at).trimStart()];
+  if (first.trim() === "" || second === "") return null;
   const id = newId();
   const index = block.lines.findIndex((one) => one.id === line);
-  const insert = (text: string, step: 0 | 1): Edit => ({ type: "insert-line", block: block.id, at: index < 0 ? null : index + step, line: { id, kind: "say", text } });
-  if (text.slice(0, at).trim() === "") return { line: id, edits: [insert("", 0)] };
-  return { line: id, edits: [{ type: "set-line", line, fields: { text: text.slice(0, at).trimEnd() } }, insert(text.slice(at).trimStart(), 1)] };
+  return {
+    line: id,
+    edits: [{ type: "set-line", line, fields: { text: first } }, { type: "insert-line", block: block.id, at: index < 0 ? null : index + 1, line: { id, kind: "say", text: second } }],
+  };
+}
+
+/** Where a line of its own is begun by a cut at the edge of the words, which leaves them whole: its place among the block's lines. Null for a cut between words, or without any. */
+export function emptyHalf(block: Block, line: string, text: string, at: number): number | null {
+  const index = block.lines.findIndex((one) => one.id === line);
+  if (text.trim() === "" || index < 0) return null;
+  if (text.slice(0, at).trim() === "") return index;
+  return text.slice(at).trim() === "" ? index + 1 : null;
 }
 
 /** The line behind the say line before it, `at` is where the two meet; why they stay apart where they are too long; null for a block's first. */

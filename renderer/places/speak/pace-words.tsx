@@ -1,7 +1,8 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { useActions, useSession } from "../../session/context";
 import { seconds } from "../../words/clock";
 import { count } from "../../words/count";
+import { useFocusKept } from "../../words/use-focus-kept";
 import { PaceFromRecording } from "./pace-from-recording";
 
 /** Whose pace the seconds are counted at, in a sentence, and how it is measured. */
@@ -10,10 +11,12 @@ export function PaceWords() {
   const { keepVoice } = useActions();
   const [isLearning, setLearning] = useState(false);
   const [problem, setProblem] = useState<string | null>(null);
+  const words = useRef<HTMLSpanElement>(null);
+  useFocusKept(words, (nearest) => nearest.querySelector("button"));
   const goBack = (): void => void keepVoice(null).then(setProblem);
   return (
     <>
-      <span className="second">
+      <span className="second" ref={words}>
         {voice === null ? "Reading it through once measures your own pace." : <>Your pace was measured on {count(voice.lines, "line")}, {seconds(voice.seconds)} s of speech.</>}{" "}
         <button type="button" className="word-button" onClick={() => setLearning(true)}>Measure it on a recording</button>
         {voice !== null && <>{" "}<button type="button" className="word-button" onClick={goBack}>Go back to the usual pace</button></>}

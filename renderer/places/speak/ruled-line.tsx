@@ -1,5 +1,5 @@
 import { Fragment, memo } from "react";
-import { clock, seconds } from "../../words/clock";
+import { clock } from "../../words/clock";
 import { foldLine, type FoldSize, type Row, type RowBreath } from "./fold";
 import type { PlacedLine } from "../../voiceover/timeline";
 
@@ -24,19 +24,19 @@ export const RuledLine = memo(function RuledLine({ placed, from, length, until, 
   const scale = size.width / size.rowSeconds;
   return (
     <div className="fold">
-      {rows.map((row, i) => <RuledRow key={i} placed={placed} row={row} scale={scale} firstHanging={firstHanging} length={length} onWord={onWord} onBreath={onBreath} />)}
+      {rows.map((row, i) => <RuledRow key={i} placed={placed} row={row} scale={scale} firstHanging={firstHanging} onWord={onWord} onBreath={onBreath} />)}
     </div>
   );
 });
 
-interface RowProps extends Pick<Props, "placed" | "length" | "onWord" | "onBreath"> {
+interface RowProps extends Pick<Props, "placed" | "onWord" | "onBreath"> {
   readonly row: Row;
   /** Pixels a second. */
   readonly scale: number;
   readonly firstHanging: number | null;
 }
 
-function RuledRow({ placed, row, scale, firstHanging, length, onWord, onBreath }: RowProps) {
+function RuledRow({ placed, row, scale, firstHanging, onWord, onBreath }: RowProps) {
   const breathAfter = new Map(row.breaths.map((breath) => [breath.afterWord, breath]));
   return (
     <div className="row-of-ruler">
@@ -52,9 +52,10 @@ function RuledRow({ placed, row, scale, firstHanging, length, onWord, onBreath }
         </Fragment>
       ))}
       {row.quiet && <span className="quiet-part" style={{ left: row.quiet.x, width: row.quiet.width }} />}
-      {row.quiet && <span className={row.quiet.beside === null ? "quiet-words below" : "quiet-words"} style={row.quiet.beside === null ? undefined : { left: row.quiet.beside }}>{row.quiet.words}</span>}
-      {row.marks.map(({ x, seconds: at }) => <span key={at} className={x < 16 ? "ruler-mark at-edge" : "ruler-mark"} style={{ left: x }} aria-hidden="true">{clock(at)}</span>)}
-      {row.end !== null && <span className="clip-ends" style={{ left: row.end }} aria-hidden="true"><span>{length >= 60 ? clock(length) : `${seconds(length)} s`}, clip ends</span></span>}
+      {row.quiet && row.quiet.wordsX !== null && <span className={row.quiet.isBelow ? "quiet-words below" : "quiet-words"} style={{ left: row.quiet.wordsX }}>{row.quiet.words}</span>}
+      {row.marks.map(({ wordsX, seconds: at }) => <span key={at} className="ruler-mark" style={{ left: wordsX }} aria-hidden="true">{clock(at)}</span>)}
+      {row.end && <span className="clip-ends" style={{ left: row.end.x }} aria-hidden="true" />}
+      {row.end && <span className="end-words" style={{ left: row.end.wordsX }} aria-hidden="true">{row.end.words}</span>}
     </div>
   );
 }

@@ -1,10 +1,12 @@
-import { memo, useCallback, useEffect, useRef, useState, type FocusEvent } from "react";
+import { memo, useCallback, useEffect, useMemo, useRef, useState, type FocusEvent } from "react";
 import type { Block } from "../../../shared/episode";
 import { breathEdits, type Pace, type QuietPlace } from "../../../shared/speech";
 import { useActions } from "../../session/context";
 import { clock, seconds } from "../../words/clock";
+import { useFocusKept } from "../../words/use-focus-kept";
 import { useNear } from "../../words/use-near";
-import { joinLine, splitLine, withBreath, withoutBreath, wordOffsets } from "./edits";
+import { withBlank, type Blank } from "./blank-line";
+import { emptyHalf, joinLine, splitLine, withBreath, withoutBreath, wordOffsets } from "./edits";
 import { rowCount, type FoldSize } from "./fold";
 import { LineEditor } from "./line-editor";
 import { RuledLine } from "./ruled-line";
@@ -38,16 +40,20 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
   const [here, setHere] = useState<Here | null>(null);
   const list = useRef<HTMLOListElement>(null);
   const isNear = useNear(list, ".app-place", NEAR);
-  const { lines, length } = timeline;
+  const { length } = timeline;
+  /** A line that was begun and has no words yet: it is not in the episode, so one that stays empty was never there. */
+  const [blank, setBlank] = useState<Blank | null>(null);
+  const lines = useMemo(() => withBlank(timeline, block, blank), [timeline, block, blank]);
 
   /** What stands now, for what was begun earlier: a press that ends, a line that is drawn only when its words move. */
-  const latest = useRef({ here, lines });
+  const latest = useRef({ here, words: block.lines });
   useEffect(() => {
-    latest.current = { here, lines };
+    latest.current = { here, words: block.lines };
   });
   /** A line without words is not left behind. */
   const drop = useCallback((line: string): void => {
-    const text = latest.current.lines.find(({ placed }) => placed.line === line)?.placed.text;
+    setBlank((now) => (now?.line === line ? null : now));
+    const text = latest.current.words.find(({ id }) => id === line)?.text;
     if (text !== undefined && text.trim() === "") apply([{ type: "remove-line", line }]);
   }, [apply]);
   const leave = (line: string): void => {
@@ -60,11 +66,30 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
     if (before && before.line !== next.line) drop(before.line);
     setHere(next);
   }, [drop]);
-  const addLine = (): void => {
-    const id = newId();
-    mend([{ type: "insert-line", block: block.id, at: null, line: { id, kind: "say", text: "" } }]);
-    open({ line: id, caret: 0 });
+  const begin = (at: number | null): void => {
+    const line = newId();
+    open({ line, caret: 0 });
+    setBlank({ line, at });
   };
+  // The line may be gone by undo, or by another place.
+  const isHereGone = here !== null && !lines.some(({ placed }) => placed.line === here.line);
+  useEffect(() => {
+    if (isHereGone) setHere(null);
+  }, [isHereGone]);
+  const type = (line: string, text: string): void => {
+    const isBlank = blank?.line === line;
+    if (isBlank && text.trim() === "") return;
+    if (isBlank) setBlank(null);
+    apply([isBlank ? { type: "insert-line", block: block.id, at: blank.at, line: { id: line, kind: "say", text } } : { type: "set-line", line, fields: { text } }]);
+  };
+  const addButton = useRef<HTMLButtonElement>(null);
+  const part = useRef<HTMLDivElement>(null);
+  useFocusKept(part, (nearest) => {
+    // Its fields look after themselves.
+    if (nearest.closest(".said-as")) return null;
+    // From the words of a line, or a breath on them, to the line; from a way of saying less to the next; from what is gone altogether to the foot.
+    return nearest.closest(".ruled-line")?.querySelector<HTMLElement>(".line-time button") ?? nearest.closest(".say-less")?.querySelector("button") ?? addButton.current;
+  });
   const presses = useRef<Presses | null>(null);
   const isOpen = here !== null;
   useEffect(() => {
@@ -94,11 +119,12 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
   );
   const breathsToMark = lines.reduce((sum, { placed }) => sum + placed.breaths.filter(({ why }) => why === "suggested").length, 0);
   return (
-    <>
+    <div ref={part}>
       <ol className="ruled-lines" ref={list}>
         {lines.map((timed, i) => {
           const { placed, from } = timed;
           const text = placed.text;
+          const until = size ? untilOf(timeline, timed, size.rowSeconds) : 0;
           const isHere = here?.line === placed.line;
           return (
             <li key={placed.line} className={isHere ? "ruled-line here" : "ruled-line"}>
@@ -107,14 +133,21 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
                 {isHere && (
                   <LineEditor
                     label={`Words from ${clock(from)}`} text={text} place={here}
-                    onText={(typed) => apply([{ type: "set-line", line: placed.line, fields: { text: typed } }])}
+                    onText={(typed) => type(placed.line, typed)}
                     onSplit={(typed, at) => {
+                      const emptyAt = emptyHalf(block, placed.line, typed, at);
+                      if (emptyAt !== null) return begin(emptyAt);
                       const split = splitLine(block, placed.line, typed, at, newId);
                       if (!split) return;
                       mend(split.edits);
                       open({ line: split.line, caret: 0 });
                     }}
                     onJoin={(typed) => {
+                      const before = lines[i - 1];
+                      if (blank?.line === placed.line) {
+                        if (before) open({ line: before.placed.line, caret: before.placed.text.length });
+                        return null;
+                      }
                       const joined = joinLine(block, placed.line, typed);
                       if (!joined) return null;
                       if ("problem" in joined) return joined.problem;
@@ -131,10 +164,10 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
                 )}
                 {isHere && <SaidAs text={text} />}
                 {size && !isNear && placed.words.length > 0 && (
-                  <p className="far-words" style={{ height: `${ROW_REM * rowCount(placed, from, untilOf(timeline, i, size.rowSeconds), size.rowSeconds)}rem` }}>{text}</p>
+                  <p className="far-words" style={{ height: `${ROW_REM * rowCount(placed, from, until, size.rowSeconds)}rem` }}>{text}</p>
                 )}
                 {size && isNear && placed.words.length > 0 && (
-                  <RuledLine placed={placed} from={from} length={length} until={untilOf(timeline, i, size.rowSeconds)} quiet={quietAfter(quiet, placed.line)} size={size} onWord={onWord} onBreath={onBreath} />
+                  <RuledLine placed={placed} from={from} length={length} until={until} quiet={quietAfter(quiet, placed.line)} size={size} onWord={onWord} onBreath={onBreath} />
                 )}
               </div>
             </li>
@@ -145,9 +178,9 @@ export const Ruler = memo(function Ruler({ block, timeline, quiet, size, pace }:
       <SayLess block={block} pace={pace} onShow={(line, caret) => open({ line, caret })} />
       <p className="ruler-foot second">
         {breathsToMark > 0 && <button type="button" className="word-button" onClick={() => mend(breathEdits(block, pace))}>{breathsToMark === 1 ? "Mark the breath that would help" : `Mark the ${breathsToMark} breaths that would help`}</button>}
-        <button type="button" className="word-button" onClick={addLine}>{lines.length === 0 ? "Write words for this clip" : "Add a line"}</button>
+        <button type="button" ref={addButton} className="word-button" onClick={() => begin(null)}>{lines.length === 0 ? "Write words for this clip" : "Add a line"}</button>
       </p>
-    </>
+    </div>
   );
 });
 
@@ -162,11 +195,9 @@ function LineTime({ timed: { placed, from }, onOpen }: { timed: TimedLine; onOpe
 }
 
 /** A ruler goes on to where the next line begins; the last one to the clip's end when that is within its row. */
-function untilOf({ lines, length }: BlockTimeline, i: number, rowSeconds: number): number {
-  const line = lines[i];
-  if (!line) return 0;
+function untilOf({ lines, length }: BlockTimeline, line: TimedLine, rowSeconds: number): number {
   const end = line.from + line.placed.seconds;
-  const next = lines[i + 1];
+  const next = lines[lines.indexOf(line) + 1];
   if (next) return next.from;
   const rowEnd = line.from + Math.ceil((line.placed.seconds + 1e-6) / rowSeconds) * rowSeconds;
   return length > end && length <= rowEnd ? length : end;

@@ -1,7 +1,8 @@
-import { useDeferredValue, useMemo, useState } from "react";
+import { useDeferredValue, useMemo, useRef, useState } from "react";
 import { saidDifferently } from "../../../shared/speech";
 import { DraftField } from "../../fields/draft-field";
 import type { Reading } from "../../fields/read";
+import { useFocusKept } from "../../words/use-focus-kept";
 import { isSameWord, listIsFull, readSaid } from "./pronunciation-list";
 import { usePronunciations } from "./use-pronunciations";
 
@@ -11,6 +12,9 @@ import { usePronunciations } from "./use-pronunciations";
 export function SaidAs({ text }: { text: string }) {
   const { own, keep } = usePronunciations();
   const [adding, setAdding] = useState("");
+  const part = useRef<HTMLDivElement>(null);
+  // A word's own field goes once it is on the list: to the piece it has become part of, else to the next word.
+  useFocusKept(part, (nearest) => nearest.querySelector<HTMLElement>(".said-piece:last-child input, :scope > .field input"));
   // After the letters are drawn: the ruler shows where words stand, this only what is odd about them.
   const calm = useDeferredValue(text);
   const pieces = useMemo(() => saidDifferently(calm, own).filter(({ written }, i, all) => all.findIndex((one) => isSameWord(one.written, written)) === i), [calm, own]);
@@ -20,7 +24,7 @@ export function SaidAs({ text }: { text: string }) {
     return full === null ? readSaid(text) : { ok: false, problem: full };
   };
   return (
-    <div className="said-as" role="group" aria-label="Said otherwise than written">
+    <div className="said-as" ref={part} role="group" aria-label="Said otherwise than written">
       {pieces.map(({ written, said }) => {
         const isOwn = own.some((one) => isSameWord(one.written, written));
         return (

@@ -59,7 +59,7 @@ export const SpeakPart = memo(function SpeakPart({ block, number, start, longest
         {timeline.hanging > 0 && ` ${count(timeline.hanging, "word")} ${timeline.hanging === 1 ? "hangs" : "hang"} over the end.`}
         {screen.spoken.words > 0 && <button type="button" className="word-button" onClick={() => onPrompt(block.id)}>Prompter from here</button>}
       </p>
-      <Ruler block={block} timeline={timeline} quiet={quiet} size={size} pace={pace} />
+      <Ruler block={shown} timeline={timeline} quiet={quiet} size={size} pace={pace} />
     </BlockPart>
   );
 });

@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { countingIds, demoEpisode, emptyBlock, emptyEpisode, newLine } from "../../../../shared/episode";
 import { DEFAULT_PACE, ownPace } from "../../../../shared/speech";
-import { momentAt } from "../../../../renderer/prompter/moment";
+import { advance, beginningOf, clipLeft, momentAt } from "../../../../renderer/prompter/moment";
 import { blockAt, promptScript, stretchAt } from "../../../../renderer/prompter/script";
 import { pushAt } from "../../../../renderer/prompter/scroll";
 import { stepByBlock, stepByStretch } from "../../../../renderer/prompter/steps";
@@ -27,8 +27,33 @@ describe("the prompter's script", () => {
     expect(squat.to - squat.from).toBeGreaterThan(18);
   });
 
-  it("leaves out blocks without words, and keeps the running order's numbers", () => {
-    const episode = emptyEpisode(id, { blocks: [emptyBlock(id, "opening", { clipSeconds: 9 }), emptyBlock(id, "talk", { lines: [newLine(id, "say", "Hello there.")] })] });
+  it("keeps a clip without words in its place, with what is seen there, so that the words behind it are not ahead of the picture", () => {
+    const shots = ["Side, full, set 1, 15 s: back shape at the bottom", "Front, 10 s: knees over toes", "Wide, 5 s"].map((text) => newLine(id, "shot", text));
+    const episode = emptyEpisode(id, { blocks: [emptyBlock(id, "opening", { clipSeconds: 9 }), emptyBlock(id, "talk", { clipSeconds: 5, lines: [newLine(id, "say", "Hello there.")] }), emptyBlock(id, "cool-down", { clipSeconds: 90, lines: shots })] });
+    const { blocks, stretches, seconds } = promptScript(episode, DEFAULT_PACE);
+    expect(blocks.map(({ number, name, from, to, speechTo }) => [number, name, from, to, speechTo])).toEqual([[1, "Opening", 0, 9, 0], [2, "Talk", 9, 14, expect.any(Number)], [3, "Cool-down", 14, 104, 14]]);
+    expect(stretches.map(({ index, text, breath }) => [index, text, breath])).toEqual([
+      [0, "No words for 9 s.", "silent"], [1, "Hello there.", "line"], [2, "No words for 1:30. On screen: back shape at the bottom; knees over toes.", "silent"],
+    ]);
+    expect(seconds).toBe(104);
+  });
+
+  it("waits through a clip without words at any pace, when it stops at no block", () => {
+    const say = (text: string) => emptyBlock(id, "talk", { clipSeconds: 4, lines: [newLine(id, "say", text)] });
+    const made = promptScript(emptyEpisode(id, { blocks: [say("Hello there."), emptyBlock(id, "cool-down", { clipSeconds: 40 }), say("Goodbye.")] }), DEFAULT_PACE);
+    for (const rate of [0.5, 1, 1.6]) {
+      const after = (real: number) => advance(made, beginningOf(made, 0), real, { rate, waits: false }).moment;
+      expect([4.1, 43.9, 44.1].map((real) => after(real).block)).toEqual([1, 1, 2]);
+      expect(clipLeft(made, after(14))).toBeCloseTo(30);
+      expect(stretchAt(made, after(14).at)?.breath).toBe("silent");
+    }
+    expect(stepByStretch(made, momentAt(made, 0.5, 1), 1)).toEqual({ to: 4, entersBlock: true });
+    expect(stepByStretch(made, momentAt(made, 20, 1), 1)).toEqual({ to: made.stretches[2]?.from, entersBlock: true });
+    expect(stepByStretch(made, momentAt(made, 20, 1), -1)).toEqual({ to: made.stretches[0]?.from, entersBlock: false });
+  });
+
+  it("leaves out what has neither words nor a clip, and keeps the running order's numbers", () => {
+    const episode = emptyEpisode(id, { blocks: [emptyBlock(id, "opening"), emptyBlock(id, "talk", { lines: [newLine(id, "say", "Hello there.")] })] });
     expect(promptScript(episode, DEFAULT_PACE).blocks.map(({ number, name, from }) => [number, name, from])).toEqual([[2, "Talk", 0]]);
     expect(promptScript(emptyEpisode(id), DEFAULT_PACE)).toEqual({ blocks: [], stretches: [], seconds: 0 });
   });

@@ -73,6 +73,16 @@ describe("the pace learned", () => {
     expect(learned.ok && learned.voice.pace.syllablesPerSecond).toBeCloseTo(4, 1);
   });
 
+  it("counts only the lines and seconds it was measured on, and needs enough of those", () => {
+    const slowed = (factors: readonly number[]): Take[] => readAt(4).slice(0, factors.length).map((one, i) => ({ ...one, seconds: (one.seconds ?? 0) * (factors[i] ?? 1) }));
+    const five = slowed([1, 1, 1, 2.5, 0.3]);
+    const three = five.slice(0, 3).reduce((sum, { seconds }) => sum + (seconds ?? 0), 0);
+    expect(learn(five)).toMatchObject({ ok: true, leftOut: 2, voice: { lines: 3, seconds: expect.closeTo(three, 6) as number } });
+    for (const factors of [[1, 2.5, 0.3], [1, 1, 2.5], [1, 1, 2.5, 0.3]]) {
+      expect(learn(slowed(factors))).toMatchObject({ ok: false, sentence: expect.stringMatching(/^Your pace is measured from 3 lines and 12 seconds on that go at much the same pace; of [34] lines, [\d.]+ seconds, only [12] lines?, [\d.]+ seconds do\./) as string });
+    }
+  });
+
   it("is not guessed from too little, or from what cannot be speech", () => {
     expect(learn([])).toEqual({ ok: false, sentence: "Your pace is measured from 3 lines and 12 seconds on; so far nothing was read." });
     expect(learn(readAt(4).slice(0, 2))).toMatchObject({ ok: false, sentence: expect.stringMatching(/so far 2 lines, [\d.]+ seconds were read\.$/) as string });

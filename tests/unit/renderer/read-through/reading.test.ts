@@ -93,10 +93,14 @@ describe("reading with taps", () => {
   });
 
   it.each([[1, "1 line is"], [2, "2 lines are"]])("says after the last line that %d before it were left out", async (from, words) => {
-    const { desk: reading, settle } = desk();
+    const { desk: reading, pass, settle } = desk();
     reading.start(from);
-    for (let line = from; line < lines.length; line++) reading.next();
+    for (let line = from; line < lines.length; line++) {
+      pass(1);
+      reading.next();
+    }
     await settle();
+    pass(1);
     reading.forward();
     expect(reading.state.get().message).toBe(`That was the last line; ${words} not read yet. To read more, choose a button or a line.`);
   });
@@ -123,6 +127,60 @@ describe("reading with taps", () => {
     await settle();
     expect(takes).toEqual([]);
     expect(reading.state.get()).toMatchObject({ phase: "ready", at: 1 });
+  });
+});
+
+describe("presses that are no reading", () => {
+  it("of a bouncing pedal are one press: nothing is noted, and the line goes on", async () => {
+    const { desk: reading, pass, settle, takes } = desk();
+    for (let press = 0; press < 8; press++) {
+      reading.forward();
+      pass(0.06);
+    }
+    expect(reading.state.get()).toMatchObject({ phase: "reading", at: 0, message: null });
+    pass(1);
+    for (let press = 0; press < 4; press++) {
+      reading.forward();
+      pass(0.06);
+    }
+    await settle();
+    expect(takes.map(({ line, seconds }) => [line, seconds])).toEqual([["l0", expect.closeTo(1.48)]]);
+    expect(reading.state.get()).toMatchObject({ phase: "reading", at: 1 });
+    pass(1);
+    reading.next();
+    reading.next();
+    expect(reading.state.get()).toMatchObject({ phase: "reading", at: 2 });
+  });
+
+  it.each([[0.31, []], [0.34, [["l0", 0.34]]]])("of a line of 1 s after %d s note %j, and go on", async (after, noted) => {
+    const { desk: reading, pass, settle, takes } = desk();
+    reading.start(0);
+    pass(after);
+    reading.next();
+    await settle();
+    expect(takes.map(({ line, seconds }) => [line, seconds])).toEqual(noted);
+    expect(reading.state.get()).toMatchObject({ phase: "reading", at: 1, message: noted.length > 0 ? null : "0.3 s is too short for line 1, which takes about 1.0 s: nothing was noted for it." });
+  });
+
+  it("leave a recorded good take in its place, with taps and with the microphone", async () => {
+    const { desk: reading, hear, pass, settle } = desk();
+    await reading.useMicrophone();
+    reading.retake(0);
+    hear(0.2, 1.2);
+    reading.next();
+    reading.retake(0);
+    hear(0, 0.4);
+    hear(0.2, 0.2);
+    hear(0, 0.4);
+    reading.next();
+    await settle();
+    expect(reading.state.get()).toMatchObject({ phase: "ready", message: "0.2 s is too short for line 1, which takes about 1.0 s: its recording is kept, but does not count." });
+    reading.dropMicrophone();
+    reading.retake(0);
+    pass(0.32);
+    reading.next();
+    await settle();
+    expect(reading.state.get().takes).toMatchObject([{ seconds: expect.closeTo(1.2) as number, chosen: true }, { seconds: null, recorded: 1, chosen: false }]);
   });
 });
 

@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { applyEdits, countingIds, emptyBlock, emptyEpisode, linesOf, newLine, MAX_TEXT, type Block } from "../../../../../shared/episode";
-import { joinLine, oneLine, splitLine, tooLong, withBreath, withoutBreath, wordOffsets } from "../../../../../renderer/places/speak/edits";
+import { emptyHalf, joinLine, oneLine, splitLine, tooLong, withBreath, withoutBreath, wordOffsets } from "../../../../../renderer/places/speak/edits";
 
 const id = countingIds("e");
 const block: Block = emptyBlock(id, "talk", { lines: [newLine(id, "say", "One two."), newLine(id, "cue", "Sit"), newLine(id, "say", "Three four.")] });
@@ -15,26 +15,30 @@ describe("a say line", () => {
     expect(after(split.edits).lines[1]?.id).toBe(split.line);
   });
 
-  it("has an empty line put before it by a cut at its start, and stays the line it was", () => {
-    for (const at of [0, 1]) {
-      const split = splitLine(block, first?.id ?? "", " One two.", at, id) ?? expect.fail();
-      expect(after(split.edits).lines.map(({ text }) => text)).toEqual(["", "One two.", "Sit", "Three four."]);
-      expect(after(split.edits).lines.map((line) => line.id).slice(0, 2)).toEqual([split.line, first?.id]);
-    }
+  it("is left whole by a cut at its edge, which begins a line of its own there", () => {
+    const [one, three] = [first?.id ?? "", second?.id ?? ""];
+    const places = (line: string, text: string) => Array.from({ length: text.length + 1 }, (_, at) => emptyHalf(block, line, text, at));
+    expect(places(one, " Sit ")).toEqual([0, 0, null, null, 1, 1]);
+    expect(places(three, "Sit")).toEqual([2, null, null, 3]);
+    for (const at of [0, 1, 9]) expect(splitLine(block, one, " One two.", at, id)).toBeNull();
+    expect(emptyHalf(block, "elsewhere", "Sit", 0)).toBeNull();
   });
 
   it("without words is not cut", () => {
-    for (const text of ["", "  "]) expect(splitLine(block, first?.id ?? "", text, text.length, id)).toBeNull();
+    for (const text of ["", "  "]) expect([splitLine(block, first?.id ?? "", text, text.length, id), emptyHalf(block, first?.id ?? "", text, 0)]).toEqual([null, null]);
   });
 
-  it("cut anywhere loses no word and leaves no line empty but the one the caret goes to", () => {
+  it("cut anywhere between its words loses no word and leaves no line empty", () => {
     const words = fc.array(fc.constantFrom("sit", "back,", "and", "/", "up."), { minLength: 1, maxLength: 8 }).map((list) => list.join(" "));
     fc.assert(fc.property(words, fc.nat(40), (text, n) => {
       const edited = applyEdits(emptyEpisode(id, { blocks: [block] }), [{ type: "set-line", line: first?.id ?? "", fields: { text } }]).blocks[0] ?? expect.fail();
-      const split = splitLine(edited, first?.id ?? "", text, n % (text.length + 1), id) ?? expect.fail();
+      const at = n % (text.length + 1);
+      const split = splitLine(edited, first?.id ?? "", text, at, id);
+      expect(split === null).toBe(emptyHalf(edited, first?.id ?? "", text, at) !== null);
+      if (split === null) return;
       const says = linesOf(applyEdits(emptyEpisode(id, { blocks: [edited] }), split.edits).blocks[0] ?? expect.fail(), "say");
       expect(says.slice(0, 2).flatMap((line) => line.text.split(" ")).filter(Boolean).join("")).toBe(text.replaceAll(" ", ""));
-      for (const line of says) if (line.text.trim() === "") expect(line.id).toBe(split.line);
+      for (const line of says) expect(line.text.trim()).not.toBe("");
     }));
   });
 

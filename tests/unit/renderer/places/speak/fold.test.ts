@@ -36,7 +36,7 @@ describe("a line folded into rows", () => {
   it("marks the clip's end once, where it lies, and what lies behind it", () => {
     const line = place("Same weight for every set, and look at the floor in front of you while you breathe out slowly on the way up again.");
     const rows = foldLine(line, 0, 6, 0, size);
-    expect(rows.map(({ end }) => end)).toEqual([null, expect.closeTo(120), ...rows.slice(2).map(() => null)]);
+    expect(rows.map(({ end }) => end && end.x)).toEqual([null, expect.closeTo(120), ...rows.slice(2).map(() => null)]);
     expect(rows[0]?.over).toBeNull();
     expect(rows[1]?.over).toEqual({ x: expect.closeTo(120), width: expect.any(Number) });
     expect(rows.flatMap(({ words }) => words).filter(({ hangs }) => hangs).map(({ text }) => text)).toEqual(line.words.filter(({ to }) => to > 6.1).map(({ text }) => text));
@@ -59,13 +59,14 @@ describe("a line folded into rows", () => {
       expect(room?.x).toBeCloseTo(line.seconds * scale, 2);
       expect(room?.width).toBeCloseTo(2 * scale, 2);
       expect(room?.words).toBe("room for 2 s of quiet");
-      expect(room?.beside ?? 0).toBeGreaterThan(room?.x ?? Infinity);
+      expect(room?.isBelow).toBe(false);
+      expect(room?.wordsX ?? 0).toBeGreaterThan(room?.x ?? Infinity);
     });
 
     it("never leaves the row, and puts its words below where they have no room", () => {
       const [room] = quietOf(300, (text?: string) => (text?.startsWith("room") ? 5000 : 20));
       expect((room?.x ?? 0) + (room?.width ?? 0)).toBeCloseTo(size.width, 2);
-      expect(room?.beside).toBeNull();
+      expect(room?.isBelow).toBe(true);
     });
 
     it("stands in the last row alone, and says nothing of less than a second", () => {
@@ -88,6 +89,57 @@ describe("a line folded into rows", () => {
     const line = place("Same weight for every set, and look at the floor in front of you while you breathe out.");
     expect(foldLine(line, 10, 60, 0, size).flatMap(({ marks }) => marks.map(({ seconds }) => seconds))).toEqual([15]);
     expect(foldLine(line, 9, 60, 0, size).flatMap(({ marks }) => marks.map(({ seconds }) => seconds))).toEqual([10, 15]);
+  });
+
+  describe("below the ruler", () => {
+    /** Figures and words there, each with its edges; letters are as wide as the styles draw them. */
+    const below = (rows: ReturnType<typeof foldLine>) => rows.map(({ marks, end, quiet }) => [
+      ...marks.map(({ seconds, wordsX }) => ({ words: `mark ${seconds}`, left: wordsX, right: wordsX + size.measure("0:05") * (0.75 / 1.03125) })),
+      ...(end ? [{ words: end.words, left: end.wordsX, right: end.wordsX + size.measure(end.words) * (0.75 / 1.03125) }] : []),
+      ...(quiet?.isBelow && quiet.wordsX !== null ? [{ words: quiet.words, left: quiet.wordsX, right: quiet.wordsX + size.measure(quiet.words) * (0.84375 / 1.03125) }] : []),
+    ]);
+    const says = (rows: ReturnType<typeof foldLine>): string[][] => below(rows).map((row) => row.map(({ words }) => words));
+
+    it("a mark gives way to the clip's end, and to room to be quiet", () => {
+      const long = place("Same weight for every set, and look at the floor in front of you while you breathe out slowly on the way up again.");
+      expect(says(foldLine(long, 3, 10, 0, size)).flat()).toEqual(["mark 5", "10 s, clip ends"]);
+      const short = place("Sit back and stand up again, all the way.");
+      expect(says(foldLine(short, 1, 300, 0, { ...size, width: 300 }, 44)).flat()).toEqual(["room for 44 s of quiet"]);
+    });
+
+    it("the clip's end stands left of itself where the row is over, and nothing stands on anything else", () => {
+      const long = place("Same weight for every set, and look at the floor in front of you while you breathe out slowly on the way up again.");
+      const rows = foldLine(long, 0, 5, 0, size);
+      expect(rows[0]?.end).toEqual({ x: 600, words: "5 s, clip ends", wordsX: expect.any(Number) });
+      expect(below(rows)[0]?.[0]?.right).toBeLessThan(600);
+      const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+      fc.assert(fc.property(double(0, 30), double(0, 60), double(0, 60), fc.integer({ min: 2, max: 12 }), fc.integer({ min: 320, max: 900 }), (from, rest, quiet, rowSeconds, width) => {
+        // There is room to be quiet only before the clip ends.
+        const length = quiet < 1 ? rest : from + long.seconds + quiet + rest / 10;
+        for (const row of below(foldLine(long, from, length, length, { ...size, rowSeconds, width }, quiet))) {
+          const sorted = [...row].sort((a, b) => a.left - b.left);
+          sorted.forEach(({ left, right, words }, i) => {
+            expect(left, words).toBeGreaterThanOrEqual(0);
+            expect(sorted[i + 1]?.left ?? Infinity, `${words} and ${sorted[i + 1]?.words}`).toBeGreaterThanOrEqual(right);
+          });
+        }
+      }));
+    });
+  });
+
+  it("keeps a breath that would help clear of the words on both sides", () => {
+    const line = place("Breathe out as the weight goes up and let the ribs sink down again while the whole foot stays flat on the floor and the knees travel in line with the toes all the way to the top of the lift");
+    expect(line.breaths.map(({ why }) => why)).toContain("suggested");
+    for (const width of [300, 450, 600, 900]) {
+      for (const { words, breaths } of foldLine(line, 0, 60, 0, { ...size, width })) {
+        for (const { afterWord, x } of breaths) {
+          const place = words.findIndex(({ index }) => index === afterWord);
+          const [word, next] = [words[place] ?? expect.fail(), words[place + 1]];
+          expect(x).toBeGreaterThanOrEqual(word.x + size.measure(word.text));
+          expect(next?.x ?? Infinity).toBeGreaterThanOrEqual(x + size.measure("(/)"));
+        }
+      }
+    }
   });
 
   it("has as many rows as are counted beforehand", () => {
