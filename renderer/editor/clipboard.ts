@@ -1,12 +1,15 @@
-import { $createTextNode, $getSelection, $isRangeSelection, $getRoot, COMMAND_PRIORITY_HIGH, COPY_COMMAND, CUT_COMMAND, PASTE_COMMAND, REMOVE_TEXT_COMMAND, type LexicalEditor, type LexicalNode } from "lexical";
+import { $addUpdateTag, $createTextNode, $getSelection, $getState, $isRangeSelection, $getRoot, COMMAND_PRIORITY_HIGH, COPY_COMMAND, CUT_COMMAND, HISTORY_PUSH_TAG, PASTE_COMMAND, REMOVE_TEXT_COMMAND, type LexicalEditor, type LexicalNode } from "lexical";
 import { mergeRegister } from "@lexical/utils";
 import { findExercise } from "../../shared/exercises";
-import { BLOCK_KIND_NAMES, BLOCK_KINDS, type BlockKind } from "../../shared/episode";
+import { BLOCK_KIND_NAMES, BLOCK_KINDS, newLine, type BlockKind } from "../../shared/episode";
+import { importNotes } from "../../shared/imports";
 import { parseSetLine } from "../../shared/training";
 import { $newHead } from "./block/block-commands";
 import { $isBlockNode, $setBlockHead, type BlockNode } from "./block/block-node";
+import { $syncEpisode, LOAD_TAG } from "./load";
 import { newId } from "./new-id";
 import { $createRow, $headOf, $isRow, $isSheetNode, $rowWord, $setText, $settleRow, $topOf, type RowWord } from "./rows";
+import { headState } from "./states";
 import { readPrefix } from "./typing";
 
 /** Longest piece one line takes; longer paste is cut at a sentence's end, nothing is dropped. */
@@ -76,10 +79,46 @@ export function $copiedText(): string {
   return tops.map((top) => ($isRow(top) ? `${$rowWord(top)}: ${top.getTextContent()}` : `\n${top.getTextContent()}`)).join("\n").trim();
 }
 
+/** No block has been typed yet. */
+const $isEmptySheet = (): boolean => $getRoot().getTextContent().trim() === "" && $getRoot().getChildrenSize() <= 1;
+
+/**
+ * Notes on an empty sheet become what the import makes of them. A title, and what else is decided already, stays.
+ * @returns false where the text is no notes, or more than an episode holds
+ */
+function $startFromNotes(text: string): boolean {
+  const head = $getState($getRoot(), headState);
+  const notes = head && $isEmptySheet() ? importNotes(text, newId) : null;
+  if (!head || !notes || notes.episode.blocks.length === 0 || notes.notUnderstood.some(({ reason }) => reason === "too much")) return false;
+  const { title, session, blocks } = notes.episode;
+  // Where the sheet has a title already, what stands over the notes is kept below the first block's.
+  const isKept = title !== "" && head.title !== "";
+  const first = blocks.slice(0, 1).map((block) => (isKept ? { ...block, lines: [newLine(newId, "note", title), ...block.lines] } : block));
+  // Notes without a weight say nothing about units.
+  const isWeighed = blocks.some(({ sets }) => sets.some((set) => /kg|kilo|lb|pound|#/i.test(set.text)));
+  $syncEpisode({ ...head, title: head.title || title, session: isWeighed ? { ...head.session, units: session.units } : head.session, blocks: [...first, ...blocks.slice(1)] });
+  const last = $getRoot().getLastChild();
+  if ($isSheetNode(last)) last.selectEnd();
+  // Words that were read are not words that are typed; one undo takes them all away.
+  $addUpdateTag(LOAD_TAG);
+  $addUpdateTag(HISTORY_PUSH_TAG);
+  return true;
+}
+
+/** The kind of a pasted line that names none: that of the row above, where a list of such goes on. */
+function $wordBelow(last: LexicalNode, isPasted: boolean): RowWord {
+  const word = $isRow(last) ? $rowWord(last) : null;
+  // Of pasted rows "shot: ..." tells of itself alone; what follows is about the block again.
+  if (word === "shot" && isPasted) return "note";
+  if (word !== null && word !== "sets" && word !== "ramp-up") return word;
+  return $headOf(last)?.getTextContent() ? "say" : "note";
+}
+
 /** Puts pasted pieces behind the caret's row; a single line pasted into a row that has words joins them. */
 export function $paste(text: string): void {
   const selection = $getSelection();
   if (!$isRangeSelection(selection)) return;
+  if ($startFromNotes(text)) return;
   const found = readNotes(text);
   if (found.length === 0) return;
   if (!selection.isCollapsed()) selection.removeText();
@@ -92,7 +131,6 @@ export function $paste(text: string): void {
   }
   let last: LexicalNode = opener;
   for (const piece of found) {
-    const head = $headOf(last);
     const blank: boolean = last.is(opener) && $isSheetNode(opener) && opener.isEmpty() && opener.isAttached();
     if (piece.type === "block") {
       const next: BlockNode = blank && $isBlockNode(opener) ? opener : $newHead(piece.kind);
@@ -103,7 +141,7 @@ export function $paste(text: string): void {
       last = next;
       continue;
     }
-    const word = piece.word ?? ($isRow(last) && $rowWord(last) !== "sets" && $rowWord(last) !== "ramp-up" ? $rowWord(last) : head?.getTextContent() ? "say" : "note");
+    const word = piece.word ?? $wordBelow(last, !last.is(opener));
     const row = $createRow(word, newId());
     row.append($createTextNode(piece.text));
     last.insertAfter(row);

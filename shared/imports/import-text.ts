@@ -2,10 +2,10 @@ import type { NewId } from "../episode";
 import { decodeText } from "../speech";
 import { blocksOf, episodeOf, missingFrom, type Understood } from "./draft";
 import { cutInto, prepared, speechOf, type Prepared } from "./heard";
+import { draftOfNotes } from "./import-notes";
 import { trainedModels } from "./learning/models";
 import { listenTo } from "./listener/listen";
 import type { Mention } from "./names/find";
-import { readNotes } from "./notes/read-notes";
 import { runningOrder } from "./order/order";
 import { sentenceAt, type Part } from "./order/speech";
 import { measurePace } from "./pace";
@@ -105,18 +105,14 @@ function lastSecond(words: readonly Word[]): number | null {
 
 function imported(source: Source, title: string, newId: NewId, onProgress: OnProgress): Imported {
   const { words } = source;
-  const sounds = source.format === "notes" ? new Set<number>() : soundsIn(words);
-  const hesitations = source.format === "notes" ? new Set<number>() : hesitationsIn(words);
+  if (source.format === "notes") return draftOfNotes(source, title, newId);
+  const sounds = soundsIn(words);
+  const hesitations = hesitationsIn(words);
   const listed = [
     ...source.asides,
     ...grouped(words, sounds, "sound", "Sounds, described in the captions."),
     ...grouped(words, hesitations, "hesitation", "Hesitations, left out of the lines."),
   ];
-  if (source.format === "notes") {
-    const notes = readNotes(words, newId);
-    const { episode, over } = episodeOf(notes.blocks, title, notes.units, null, newId);
-    return { ok: true, episode, format: "notes", words: words.length, sentences: notes.lines, pace: null, missing: missingFrom(episode.blocks), notUnderstood: [...listed, ...notes.notUnderstood, ...over], problems: source.problems };
-  }
   const all = understandSpeech(words, new Set([...sounds, ...hesitations]), onProgress);
   const placed = blocksOf(all, newId);
   const { episode, over } = episodeOf(placed.map(({ block }) => block), title, all.units, lastSecond(words), newId);

@@ -43,6 +43,17 @@ describe("repwright import", () => {
     expect(printed.err).toContain("Understood");
   });
 
+  it("reads typed notes without a bullet or an empty line", async () => {
+    const notes = join(root, "notes.txt");
+    writeFileSync(notes, "Leg day\nWarm up\n5 min bike\nFront squat 4x5 @ 60 kg\nelbows up\nBSS 3x10/side 2x12 kg\nSandbag shouldering 5x3 @ 50 kg\nbye: see you next week\n");
+    const to = join(root, "notes.episode.json");
+    const { code, out } = await repwright("import", notes, "--to", to);
+    expect(code).toBe(0);
+    expect(out).toContain("sets: 3x10/side 2x12 kg");
+    const read = readEpisode(readFileSync(to, "utf8"));
+    expect(read.ok && [read.episode.title, ...read.episode.blocks.map(({ kind, exercise, title }) => exercise ?? `${kind}: ${title}`)]).toEqual(["Leg day", "warm-up: Warm up", "front-squat", "bulgarian-split-squat", "exercise: Sandbag shouldering", "closing: Bye"]);
+  });
+
   it("gives the report as JSON", async () => {
     const { out } = await repwright("import", captions, "--json");
     const report = JSON.parse(out) as Record<string, unknown>;

@@ -147,7 +147,7 @@ test("pasted notes become blocks, set lines and lines; copied rows paste back", 
   await page.waitForTimeout(80);
   await page.evaluate(() => navigator.clipboard.writeText("Warm-up\n- ten wall slides\n1. Goblet squat\n3 x 10 @ 16 kg\ncue: elbows inside\navoid: rushing"));
   await page.keyboard.press("Control+v");
-  const pasted = ["# Warm-up", "say: ten wall slides", "# Goblet squat", "sets: 3 x 10 @ 16 kg", "cue: elbows inside", "avoid: rushing"];
+  const pasted = ["# Warm-up", "note: Ten wall slides", "# Goblet squat", "sets: 3 x 10 @ 16 kg", "cue: elbows inside", "avoid: rushing"];
   await expect.poll(() => sheetLines(page)).toEqual(pasted);
   await page.keyboard.press("Control+a");
   await page.keyboard.press("Control+c");

@@ -1,8 +1,10 @@
-import { $getRoot } from "lexical";
+import { createEmptyHistoryState, registerHistory } from "@lexical/history";
+import { $getRoot, UNDO_COMMAND } from "lexical";
 import { describe, expect, it } from "vitest";
 import { $copiedText, $paste, kindOfTitle, readNotes } from "../../../../renderer/editor/clipboard";
 import { $heads } from "../../../../renderer/editor/rows";
-import { demoEpisode } from "../../../../shared/episode";
+import { countingIds, demoEpisode, emptyEpisode } from "../../../../shared/episode";
+import { importNotes } from "../../../../shared/imports";
 import { act, episodeOf, lines, sheetWith } from "./sheet-harness";
 
 describe("readNotes", () => {
@@ -42,7 +44,7 @@ describe("paste", () => {
       $getRoot().getFirstChild()?.selectEnd();
       $paste("Opening\nsay: Hello.\nGoblet squat\n3 x 10 @ 20 kg\ncue: Elbows inside the knees\nsomething loose");
     });
-    expect(lines(editor)).toEqual(["# Opening", "say: Hello.", "# Goblet squat", "sets: 3 x 10 @ 20 kg", "cue: Elbows inside the knees", "cue: something loose"]);
+    expect(lines(editor)).toEqual(["# Opening", "say: Hello.", "# Goblet squat", "sets: 3 x 10 @ 20 kg", "cue: Elbows inside the knees", "note: Something loose"]);
     expect(episodeOf(editor).blocks.map((block) => [block.kind, block.exercise])).toEqual([["opening", null], ["exercise", "goblet-squat"]]);
   });
 
@@ -75,5 +77,45 @@ describe("paste", () => {
       $paste(" again");
     });
     expect(lines(editor)[0]).toBe("# Opening again");
+  });
+
+  const NOTES = "Leg day\n\nWarm up\n5 min bike\n\nGoblet squat 3x10 @ 16kg rest 90\nshot: side, full body\nTODO buy chalk\nSandbag shouldering 5x3 @ 50 kg\nCool down - hips, 2 min";
+
+  it("reads notes on an empty page as the import reads them, in one undo step", () => {
+    const editor = sheetWith();
+    const stop = registerHistory(editor, createEmptyHistoryState(), 400);
+    act(editor, () => {
+      $getRoot().getFirstChild()?.selectEnd();
+    });
+    act(editor, () => $paste(NOTES));
+    const read = importNotes(NOTES, countingIds("i-"));
+    const episode = episodeOf(editor);
+    expect(episode.title).toBe("Leg day");
+    expect(episode.blocks.map(({ kind, exercise, title, sets, lines: rows }) => [kind, exercise, title, sets.map(({ text }) => text), rows.map(({ kind: word, text }) => [word, text])]))
+      .toEqual(read?.episode.blocks.map(({ kind, exercise, title, sets, lines: rows }) => [kind, exercise, title, sets.map(({ text }) => text), rows.map(({ kind: word, text }) => [word, text])]));
+    expect(lines(editor)).toEqual(["# Warm up", "note: 5 min bike", "# Goblet squat", "sets: 3x10 @ 16kg rest 90", "shot: side, full body", "note: TODO buy chalk", "# Sandbag shouldering", "sets: 5x3 @ 50 kg", "# Cool down", "note: Hips, 2 min"]);
+    editor.dispatchCommand(UNDO_COMMAND, undefined);
+    act(editor, () => undefined);
+    expect([lines(editor), episodeOf(editor).title]).toEqual([["#"], ""]);
+    stop();
+  });
+
+  it("keeps a title that the page has, and the one of the notes as a note", () => {
+    const editor = sheetWith({ ...emptyEpisode(countingIds("e-")), title: "Stairs" });
+    act(editor, () => {
+      $getRoot().getFirstChild()?.selectEnd();
+      $paste(NOTES);
+    });
+    expect(episodeOf(editor).title).toBe("Stairs");
+    expect(lines(editor).slice(0, 3)).toEqual(["# Warm up", "note: Leg day", "note: 5 min bike"]);
+  });
+
+  it("takes no line after a shot for a shot, among blocks that are there", () => {
+    const editor = sheetWith(demoEpisode);
+    act(editor, () => {
+      $heads()[0]?.selectEnd();
+      $paste("shot: side full\nbuy chalk\nshot: front medium");
+    });
+    expect(lines(editor).slice(0, 4)).toEqual(["# Opening", "shot: side full", "note: buy chalk", "shot: front medium"]);
   });
 });
