@@ -46,7 +46,8 @@ function totals(clock: ScreenClock, pace: Pace): PaperNode {
 function legend(script: readonly ScriptBlock[]): PaperNode[] {
   const rows = script.flatMap((block) => block.rows);
   if (rows.length === 0) return [];
-  const isLate = rows.some((row) => beginning(row).startsWith("+") || runsOver(row) !== "");
+  const isLate = rows.some((row) => beginning(row).startsWith("+"));
+  const isOver = rows.some((row) => runsOver(row) !== "");
   const runs = rows.flatMap((row) => breathRuns(row.segments));
   const leans = runs.some((run) => run.weight === "bold" && run.text.trim() !== MARKED_BREATH);
   const pairs: { key: string; value: Text }[] = [
@@ -56,7 +57,8 @@ function legend(script: readonly ScriptBlock[]): PaperNode[] {
       key: "Left",
       value: `running time of the finished video when the sentence begins, and the seconds it takes at your pace${rows.some((row) => row.isMeasured) ? "; measured: as long as in your take of these words" : ""}; the pauses between sentences are in the block’s seconds only`,
     },
-    ...(isLate ? [{ key: "+3\u00a0s", value: "begins 3\u00a0s after its clip has ended, so it has no place in the video yet; runs 3\u00a0s over: begins on the clip and ends 3\u00a0s after it" }] : []),
+    ...(isLate ? [{ key: "+3\u00a0s", value: "begins 3\u00a0s after its clip has ended, so it has no place in the video yet" }] : []),
+    ...(isOver ? [{ key: "Over", value: "runs 3\u00a0s over: begins on its clip and ends 3\u00a0s after it" }] : []),
     ...(rows.some(({ shots }) => shots.length > 0) ? [{ key: "Right", value: "what is on screen from there on, if the shots follow each other in their order" }] : []),
     ...(rows.some((row) => row.pronounced.length > 0) ? [{ key: "Say", value: "below a sentence: figures, short forms and names as they are spoken" }] : []),
   ];

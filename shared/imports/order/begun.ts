@@ -111,8 +111,7 @@ export function begunIn(speech: Speech, listened: Listened, turns: readonly Turn
   const first = begunBy(speech, listened, turns, starts);
   if (speech.words.length > SHORT) return first;
   const isBegun = ({ name }: Candidate): boolean => first.some(({ candidate }) => isNearer(candidate.name, name));
-  const named = new Set(first.map(({ candidate: { span } }) => span.from));
-  const more = candidates.filter((candidate) => !starts.includes(candidate) && !isBegun(candidate) && !named.has(candidate.span.from) && candidate.span.from > (first[0]?.turn ?? -1) && isTold(candidate, speech));
+  const more = candidates.filter((candidate) => !isBegun(candidate) && isTold(candidate, speech));
   if (more.length === 0) return first;
   // A turn that begins another exercise stays its own.
   const isTurned = ({ span }: Candidate): boolean => turns.some(({ at }) => at <= span.from && at > span.from - BEFORE_NAME && !first.some(({ turn }) => turn === at));

@@ -10,7 +10,7 @@ const BEFORE = new RegExp(String.raw`(?:^| )${DAY}(?: (?:i|we|it|that|was|were|d
 /** What is of today, whatever was said before. "Last week it was forty" begins what is told of last week. */
 const TODAY = /(?:^| )(?:today|now|so|but|this time|than|same|as|up from|which|that)(?: |$)/;
 /** So many words behind a weight the day may be said, so many before it. */
-const [FAR, NEAR] = [9, 6];
+const [FAR, NEAR] = [12, 6];
 
 /** The figures without a weight of another day, where one of today is told as well. @param own - of one exercise, in order */
 export function ofToday(own: readonly Ordered[], words: readonly Word[]): readonly Ordered[] {
