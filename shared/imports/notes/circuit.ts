@@ -1,3 +1,5 @@
+import { textIn } from "../source/words";
+import { headOf, type Head } from "./head";
 import type { Row } from "./rows";
 import { isSetLine } from "./written";
 
@@ -33,4 +35,14 @@ export function circuitOf({ words, text }: Row): Circuit | null {
 export function lineInCircuit({ rounds, interval }: Circuit, said: string): string | null {
   const text = interval !== null && !/^[x×]?\d/i.test(said) ? `${rounds} x ${interval.work} s ${said}, rest ${interval.rest} s`.replace(/\s+(?=,|\s)/g, "") : `${rounds} ${/^[x×]/i.test(said) ? "" : "x "}${said}`;
   return isSetLine(text) ? text : null;
+}
+
+/** "10 goblet squats @ 16 kg" below "3 rounds:" as a head; the figure before the name counts. @param head - what the row is outside a circuit */
+export function headInCircuit(circuit: Circuit, row: Row, head: Head | null, unit: "kg" | "lb"): Head | null {
+  const from = row.words.findIndex(({ text }) => !/\d/.test(text) && !/^(?:x|×|s|secs?|mins?|m|reps?|of|each|per|side|leg|arm)$/i.test(text));
+  if (from < 1 || (head !== null && head.sets !== null)) return null;
+  const named = headOf({ ...row, words: row.words.slice(from) }, unit);
+  const before = textIn(row.words, 0, from).replace(/\s*(?:x|×|of)$/i, "");
+  const said = named === null ? "" : `${before} ${named.addition?.text ?? ""}`.trim();
+  return named === null || named.sets !== null || lineInCircuit(circuit, said) === null ? null : { ...named, count: said, addition: null, isBare: false };
 }

@@ -1,5 +1,6 @@
 import { textIn } from "../source/words";
 import type { Word } from "../types";
+import { headOf, type Head } from "./head";
 import type { Row } from "./rows";
 import { isSetLine } from "./written";
 
@@ -39,14 +40,15 @@ function cellsOf(words: readonly Word[]): string[] {
 }
 
 export interface TableRow {
-  readonly name: readonly Word[];
+  readonly head: Head;
   readonly line: string;
   /** What the last column says in words. */
   readonly notes: string;
 }
 
-/** A row of the table; null where its figures do not fill the columns. */
-export function inColumns({ words }: Row, columns: readonly string[], unit: "kg" | "lb"): TableRow | null {
+/** A row of the table; null where it names nothing, or its figures do not fill the columns. */
+export function inColumns(row: Row, columns: readonly string[], unit: "kg" | "lb"): TableRow | null {
+  const { words } = row;
   const from = words.findIndex(({ text }, at) => at > 0 && (text === "|" || /^\d/.test(text)));
   if (from < 1) return null;
   const cells = cellsOf(words.slice(from));
@@ -63,5 +65,6 @@ export function inColumns({ words }: Row, columns: readonly string[], unit: "kg"
     rest === "" ? "" : `rest ${rest}`,
   ];
   const line = fields.filter((field) => field !== "").join(", ");
-  return isSetLine(line) ? { name: words.slice(0, from), line, notes: cells.slice(asked.length).join(" ").trim() } : null;
+  const head = isSetLine(line) ? headOf({ ...row, words: words.slice(0, from) }, unit) : null;
+  return head && { head, line, notes: cells.slice(asked.length).join(" ").trim() };
 }

@@ -100,6 +100,12 @@ export function rowsOf(source: readonly Word[]): Row[] {
   return rows.length >= 5 && apart >= rows.length * 0.8 ? rows.map((row) => ({ ...row, apart: false })) : rows;
 }
 
+/** The unit of the notes: most of their weights have it. */
+export const unitIn = (words: readonly Word[]): "kg" | "lb" => {
+  const count = (unit: RegExp): number => words.filter(({ text }) => unit.test(text)).length;
+  return count(/(?:^|\d)(?:lbs?|pounds?)\b|\d#/i) > count(/(?:^|\d)(?:kgs?|kilos?)\b/i) ? "lb" : "kg";
+};
+
 /** The number of a week a row begins with, and the words behind it; null where it begins with none. */
 export function weekOf({ words }: Row): { readonly week: number; readonly behind: readonly Word[] } | null {
   if (!isWeek(words, 0)) return null;

@@ -44,7 +44,8 @@ export class NotesSheet {
   private loose: string[] = [];
   private group: string | null = null;
 
-  constructor(private readonly newId: NewId) {}
+  /** @param unit - of the notes' weights */
+  constructor(private readonly newId: NewId, readonly unit: "kg" | "lb") {}
 
   get last(): Block | undefined {
     return this.blocks.at(-1);
