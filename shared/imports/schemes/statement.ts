@@ -13,7 +13,7 @@ export interface Statement {
   readonly to: number;
   /** "Four of them" may count reps, or sets of what was said before. */
   readonly either: boolean;
-  /** A choice that had to be made, told to the coach: "the longer rest was taken". */
+  /** A choice that had to be made, told to the coach: "the shorter rest was taken". */
   readonly remark: string | null;
 }
 
