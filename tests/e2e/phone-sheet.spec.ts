@@ -1,6 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync } from "node:fs";
+import { copyFileSync, existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -81,7 +81,7 @@ async function goTo(page: Page, block: string, set: string): Promise<void> {
   throw new Error(`never came to ${set} of ${block}`);
 }
 
-test("a whole session: a lost angle, a taken station, a reload, the closing that must not be forgotten, and the way back", async ({ phone: page, folder, sheet }) => {
+test("a whole session: a lost angle, a taken station, a reload, the closing that must not be forgotten, and the way back", async ({ phone: page, folder, library, sheet }) => {
   test.setTimeout(180_000);
   await expect(heading(page)).toHaveText("Rows, presses, carries");
   await expect(page.getByText("Ask at the desk before you film")).toBeVisible();
@@ -170,8 +170,11 @@ test("a whole session: a lost angle, a taken station, a reload, the closing that
   const code = await page.getByLabel(/letters; send them/).inputValue();
   expect(code).toMatch(/^RWS1\.[A-Za-z0-9_-]+\.[0-9a-z]{7}$/);
 
-  // At the desk.
-  await openDemo(sheet);
+  // At the desk, where the episode is that the phone sheet was made of.
+  copyFileSync(join(folder, "demo.episode.json"), join(library, "demo.episode.json"));
+  await sheet.locator(".episode-button").click();
+  await sheet.getByRole("dialog").getByRole("button", { name: /Rows, presses, carries/ }).first().click();
+  await expect(sheet.getByLabel("Title of the episode")).toHaveValue("Rows, presses, carries");
   await sheet.getByRole("button", { name: /^Shoot/ }).click();
   const desk = sheet.getByRole("region", { name: "Back from the gym" });
   await desk.getByLabel("Or paste its code").fill(code.slice(0, -30));
