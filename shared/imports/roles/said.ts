@@ -78,6 +78,8 @@ function effortAt(tokens: readonly Token[], place: number): Made | null {
 function madeOf(tokens: readonly Token[], { place, role }: Tagged): Made | null {
   const token = tokens[place] as Token;
   const value = IN_WORDS[token.text] ?? figureOf(token);
+  // An angle is neither weight nor work.
+  if (/^degrees?$/.test(tokens[place + 1]?.text ?? "")) return null;
   switch (role) {
     case "sets": case "ramp-sets": return isCount(value, 20) ? part({ sets: value }) : null;
     case "reps": case "ramp-reps": return isCount(value, 500) ? part({ repsMin: value, repsMax: value }) : null;

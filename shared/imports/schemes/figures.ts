@@ -40,6 +40,7 @@ function piecesOf(plain: string): string[] {
     .replace(/^(\d)-(\d)-(\d|x)(?:-(\d))?$/, "$1 $2 $3 $4")
     .replace(/(?<=\d)\s*[-–]\s*(?=\d)/g, " to ")
     .replace(/½/g, ".5")
+    .replace(/(?<=\d)°/g, " degrees")
     .replace(/(\d)(kgs?|kilos?|lbs?|pounds?|%|secs?|seconds?|mins?|minutes?|m|metres?|meters?|s|x|reps?|sets?)(?![a-z])/g, (_, figure: string, unit: string) => `${figure} ${unit === "s" ? "seconds" : unit === "m" ? "metres" : unit === "%" ? "percent" : unit}`)
     .replace(/^(rpe|rir)[:-]?(?=\d)/, "$1 ")
     .replace(/@/g, " at ")

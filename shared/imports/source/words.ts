@@ -1,7 +1,7 @@
 import { syllablesOf, type Cue } from "../../speech";
 import type { Word } from "../types";
 
-const bare = (text: string): string => text.normalize("NFC").toLowerCase().replace(/[’‘ʼ`´]/g, "'").replace(/^[^\p{L}\p{N}%½¼¾]+|[^\p{L}\p{N}%½¼¾]+$/gu, "");
+const bare = (text: string): string => text.normalize("NFC").toLowerCase().replace(/[’‘ʼ`´]/g, "'").replace(/^[^\p{L}\p{N}%°½¼¾]+|[^\p{L}\p{N}%°½¼¾]+$/gu, "");
 
 /** A word's share of its caption's time; figures are said longer than they are written. */
 const weightOf = (word: string): number => Math.max(1, syllablesOf(word)) + (/\d/.test(word) ? 1 : 0);

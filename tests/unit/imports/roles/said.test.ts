@@ -20,6 +20,7 @@ describe("saidBy", () => {
   it.each<readonly [string, readonly object[]]>([
     ["three/sets sets of eight/reps to ten/reps-high", [{ sets: 3 }, { repsMin: 8, repsMax: 10 }]],
     ["one/load ninety for a triple and then down", [{ load: { value: 190, unit: "kg" } }, { repsMin: 3, repsMax: 3 }]],
+    ["a bench set at 30°/load and feet at ninety/reps degrees", []],
     ["rest two/rest minutes", [{ restSeconds: 120 }]],
     ["rest two/rest", [{ restSeconds: 120 }]],
     ["two/rest to three/rest minutes", [{ restSeconds: 120 }]],
