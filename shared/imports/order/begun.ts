@@ -2,6 +2,7 @@ import { likeliest, meantAt, type Meant } from "../listener/meant";
 import { startsHeard, type Listened, type Turning } from "../listener/listen";
 import { keyOf, nameByKey, type Name } from "../names/lexicon";
 import { variantOf } from "../names/variant";
+import { hasWork } from "../schemes/compose";
 import { plainIn } from "../source/words";
 import type { Word } from "../types";
 import { unnamed, type Candidate } from "./candidates";
@@ -86,7 +87,7 @@ function isTold({ span, isThing, passing, takenBack, sure }: Candidate, { words,
   const at = statements.findIndex(({ from, about, says }) => from >= span.to && from <= span.to + BESIDE && about === "working" && says.sets !== undefined);
   const [sets, work] = [statements[at], statements[at + 1]];
   if (sets && !LEADS.test(plainIn(words, span.to, sets.from).join(" "))) return false;
-  if (!sets || !work || work.from > sets.to + BESIDE || !(work.says.repsMin !== undefined || work.says.seconds !== undefined || work.says.meters !== undefined || work.says.amrap === true)) return false;
+  if (!sets || !work || work.from > sets.to + BESIDE || !hasWork(work.says)) return false;
   return !candidates.some((other) => other.span.from >= span.to && other.span.from < sets.from);
 }
 

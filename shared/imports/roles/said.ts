@@ -201,13 +201,15 @@ export function saidBy(tokens: readonly Token[], tags: readonly Tagged[]): State
     if (one) made.push({ ...one, about: aboutOf(tag.role), either: false, from: token.at, to: token.at, place: tag.place, role: tag.role });
   }
   // "One ninety for a triple": so many reps, whatever else was heard.
-  for (const [place, token] of tokens.entries()) {
-    const reps = IN_WORDS[token.text.replace(/s$/, "")];
-    const isLifted = /^(?:single|double|triple)$/.test(token.text) && tokens[place - 1]?.text === "a" && tokens[place - 2]?.text === "for";
-    const weight = made.find((statement) => statement.place === place - 3 && statement.says.load !== undefined);
-    if (reps !== undefined && isLifted && weight && !tags.some((tag) => tag.place === place)) made.push({ ...part({ repsMin: reps, repsMax: reps }), about: weight.about, either: false, from: token.at, to: token.at, place, role: weight.about === "ramp-up" ? "ramp-reps" : "reps" });
-  }
-  const all = joined(uncorrected([...made, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens), tokens);
+  const lifted = made.filter(({ says }) => says.load !== undefined).flatMap(({ place: weight, about }) => {
+    const place = weight + 3;
+    const [token, reps] = [tokens[place], IN_WORDS[tokens[place]?.text ?? ""]];
+    const isLifted = token !== undefined && /^(?:single|double|triple)$/.test(token.text) && tokens[place - 1]?.text === "a" && tokens[place - 2]?.text === "for";
+    if (!isLifted || reps === undefined || tags.some((tag) => tag.place === place)) return [];
+    const role: Role = about === "ramp-up" ? "ramp-reps" : "reps";
+    return [{ ...part({ repsMin: reps, repsMax: reps }), about, either: false, from: token.at, to: token.at, place, role }];
+  });
+  const all = joined(uncorrected([...made, ...lifted, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens), tokens);
   for (const { place } of tags.filter(({ role }) => role === "hand")) {
     const loads = all.flatMap((statement, at) => (typeof statement.says.load?.value === "number" ? [{ at, away: place - statement.place }] : []));
     const nearest = loads.filter(({ away }) => Math.abs(away) <= HAND_REACH).sort((a, b) => Math.abs(a.away) - Math.abs(b.away) || b.away - a.away)[0];
