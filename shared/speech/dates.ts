@@ -14,6 +14,8 @@ const monthName = (written: string): string => MONTHS[written] ?? written;
 const WEEKDAYS: Readonly<Record<string, string>> = { Mo: "Monday", Tu: "Tuesday", We: "Wednesday", Th: "Thursday", Fr: "Friday", Sa: "Saturday", Su: "Sunday" };
 const WEEKDAY = String.raw`\b(Mon|Tues?|Wed|Thu(?:rs?)?|Fri|Sat|Sun)\b`;
 const weekday = (written: string): string => WEEKDAYS[written.slice(0, 2)] ?? written;
+/** What stands between the days of a list: all that comes out as a comma, and the words that join. */
+const LISTED = String.raw`(?:[^\p{L}\p{N}.!?]{0,4}[,&()[\]{}–—][^\p{L}\p{N}.!?]{0,4}|,?\s(?:and|or)\s)`;
 /** A day of the month or a time of day: what a weekday stands before. */
 const DAY_OR_TIME = String.raw`,?\s(?:at\s)?(?:\d{1,2}(?:st|nd|rd|th)?\s(?:of\s)?${MONTH}|${MONTH}\s\d|\d{1,2}[:.][0-5]\d\b|\d{1,2}\s?[ap]m\b)`;
 
@@ -37,8 +39,8 @@ export const DATE_SAYINGS: readonly Saying[] = [
   { written: new RegExp(`${WEEKDAY}(?=${DAY_OR_TIME})`, "g"), said: (m) => weekday(m[1] ?? "") },
   { written: new RegExp(String.raw`${WEEKDAY}\s?[-–]\s?(?=(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun))`, "g"), said: (m) => `${weekday(m[1] ?? "")} to ` },
   { written: new RegExp(String.raw`${WEEKDAY}\s?\/\s?(?=(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun))`, "g"), said: (m) => `${weekday(m[1] ?? "")}, ` },
-  { written: new RegExp(String.raw`${WEEKDAY}(?=(?:\s?[,&]\s?|,?\s(?:and|or)\s)(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun))`, "g"), said: (m) => weekday(m[1] ?? "") },
-  { written: new RegExp(String.raw`(?<=day(?:\s?[,&]\s?|,?\s(?:and|or|to)\s))${WEEKDAY}`, "g"), said: (m) => weekday(m[1] ?? "") },
+  { written: new RegExp(`${WEEKDAY}(?=${LISTED}(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun))`, "gu"), said: (m) => weekday(m[1] ?? "") },
+  { written: new RegExp(`(?<=day(?:${LISTED}| to ))${WEEKDAY}`, "gu"), said: (m) => weekday(m[1] ?? "") },
   // 2027-03-04
   {
     written: /(?<![\w./-])((?:19|20)\d\d)-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])(?![\w/-])/g,

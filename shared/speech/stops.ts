@@ -48,7 +48,7 @@ const SHORT_STOPS: readonly ShortStop[] = [
   { written: "p", goesOn: ITS_NUMBER, said: "page" },
   { written: "pp", goesOn: ITS_NUMBER, said: "pages" },
   { written: String.raw`(?<!\d\s?)wk`, goesOn: ITS_NUMBER, said: "week" },
-  { exact: true, written: "Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec", goesOn: /^[\d\p{Ll}]/u },
+  { exact: true, written: "Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec", goesOn: /^[\d\p{Ll}\p{Sc}]/u },
   { exact: true, written: "Mon|Tues?|Wed|Thu(?:rs?)?|Fri|Sat|Sun", goesOn: /^(?:\d|(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec))/ },
   // R. knee
   { exact: true, written: "[LR]", goesOn: BODY_PART },

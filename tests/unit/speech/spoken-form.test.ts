@@ -322,6 +322,15 @@ describe("the spoken form", () => {
     }), { numRuns: 1500 });
   });
 
+  it.each([
+    ["Sat ) Sat", "Saturday, Saturday"],
+    ["open Mon (Tue) – Wed", "open Monday, Tuesday, Wednesday"],
+    ["in Mar. £1.50 a visit", "in Mar one pound fifty a visit"],
+  ])("says it at once, not at the second reading: %s", (written, said) => {
+    expect(spokenForm(written)).toBe(said);
+    expect(spokenForm(said)).toBe(said);
+  });
+
   it("does not change text that is already in words", () => {
     fc.assert(fc.property(sentences, (text) => {
       const said = spokenForm(text);
