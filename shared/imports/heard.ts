@@ -28,7 +28,9 @@ function statementsOf({ tokens, phrases }: Heard, tags: readonly Tagged[], sente
   // A tempo that a phrase tells in full is taken from it, unless its figures were heard in full as well.
   const tempos = phrases.filter((phrase) => phrase.says.tempo?.every((part) => part !== null) === true && !figures.some((figure) => isTempo(figure) && figure.rank === "whole" && overlap(figure, phrase)));
   const phrased = phrases.filter((phrase) => phrase.says.emomMinutes !== undefined || phrase.says.dropSets !== undefined || isRemark(phrase));
-  return [...phrased, ...tempos, ...figures.filter((figure) => !tempos.some((tempo) => overlap(figure, tempo)))].sort((a, b) => a.from - b.from).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
+  // A rest that a phrase tells of all exercises is kept where its figure was passed over.
+  const rests = phrases.filter((phrase) => phrase.about === "circuit" && phrase.says.restSeconds !== undefined && !figures.some((figure) => overlap(figure, phrase))).map((phrase): Statement => ({ ...phrase, about: "working" }));
+  return [...phrased, ...rests, ...tempos, ...figures.filter((figure) => !tempos.some((tempo) => overlap(figure, tempo)))].sort((a, b) => a.from - b.from).map((statement) => ({ ...statement, sentence: numberOf(statement.from) }));
 }
 
 /** Speech made ready to be understood. */

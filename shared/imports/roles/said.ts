@@ -82,7 +82,8 @@ function madeOf(tokens: readonly Token[], { place, role }: Tagged): Made | null 
   if (/^degrees?$/.test(tokens[place + 1]?.text ?? "")) return null;
   switch (role) {
     case "sets": case "ramp-sets": return isCount(value, 20) ? part({ sets: value }) : null;
-    case "reps": case "ramp-reps": return isCount(value, 500) ? part({ repsMin: value, repsMax: value }) : null;
+    // "Eight kilos only": a weight, whatever was heard.
+    case "reps": case "ramp-reps": return WEIGHT.test(tokens[place + 1]?.text ?? "") && tokens[place + 1]?.stop !== true ? loadAt(tokens, place) : isCount(value, 500) ? part({ repsMin: value, repsMax: value }) : null;
     case "seconds": {
       const seconds = secondsAt(tokens, place);
       return seconds > 0 && seconds <= 3600 ? part({ seconds }) : null;
@@ -176,19 +177,64 @@ function joined(statements: readonly (Statement & { readonly place: number; read
 /** So few tokens are between a figure and the one that takes its place: "eight, no sorry, ten". */
 const CORRECTED = 6;
 
+/** "I did four sets of, no, I didn't": broken off; another number of sets follows within so many tokens. */
+const [BROKEN_OFF, ANEW] = [/^(?:no|wait|sorry|actually|hang|hold|well|uh|um|hmm)$/, 40];
+const isBrokenOff = (tokens: readonly Token[], place: number): boolean =>
+  /^(?:sets?|rounds?)$/.test(tokens[place + 1]?.text ?? "") && tokens[place + 2]?.text === "of" && BROKEN_OFF.test(tokens[place + 3]?.text ?? "");
+
 /** Without the figures that were corrected straight away. */
 const uncorrected = <S extends { readonly place: number; readonly role: Role }>(statements: readonly S[], tokens: readonly Token[]): S[] =>
   statements.filter(({ place, role }, at) => {
+    if (role === "sets" && isBrokenOff(tokens, place) && statements.slice(at + 1).some((later) => later.role === role && later.place - place <= ANEW)) return false;
     const next = statements[at + 1];
     if (next?.role !== role || next.place - place > CORRECTED) return true;
     return tokens.slice(place + 1, next.place).some(({ text }) => text === NAME) || !takesBack(tokens, place + 1, next.place);
   });
 
+type Told = Statement & { readonly place: number; readonly role: Role };
+
+const reps = (value: number, about: Statement["about"], token: Token, place: number): Told =>
+  ({ ...part({ repsMin: value, repsMax: value }), about, either: false, from: token.at, to: token.at, place, role: about === "ramp-up" ? "ramp-reps" : "reps" });
+
+/** "One ninety for a triple": so many reps, whatever else was heard. */
+function triplesIn(tokens: readonly Token[], tags: readonly Tagged[], made: readonly Told[]): Told[] {
+  return made.filter(({ says }) => says.load !== undefined).flatMap(({ place: weight, about }) => {
+    const place = weight + 3;
+    const [token, count] = [tokens[place], IN_WORDS[tokens[place]?.text ?? ""]];
+    const isLifted = token !== undefined && /^(?:single|double|triple)$/.test(token.text) && tokens[place - 1]?.text === "a" && tokens[place - 2]?.text === "for";
+    return !isLifted || count === undefined || tags.some((tag) => tag.place === place) ? [] : [reps(count, about, token, place)];
+  });
+}
+
+/** Between the reps of one set and those of the next: "ten on the first one and then eight and eight". */
+const TO_NEXT = /^(?:on the (?:first|second|third)(?: (?:1|set))? )?(?:and |then )+$/;
+/** What may stand behind the last of them. */
+const ENDS = /^(?:and|then|on|so|but|i|i'm|which|again|today|it|this|these|my|those|okay|right)$/;
+const FURTHEST = 7;
+
+/** Reps of further sets that were passed over: "I got nine and nine". Only as many reps or fewer; more is seldom told so. */
+function rowsIn(tokens: readonly Token[], tags: readonly Tagged[], made: readonly Told[]): Told[] {
+  const isTagged = (place: number): boolean => tags.some((tag) => tag.place === place);
+  return made.flatMap(({ place: first, about, says }) => {
+    const out: Told[] = [];
+    if (says.repsMin === undefined || says.repsMin !== says.repsMax || !isFigure(tokens[first] as Token)) return out;
+    for (let place = first; ;) {
+      const most: number = (out.at(-1)?.says ?? says).repsMin ?? 0;
+      const next: number = tokens.findIndex(({ value }, at) => at > place && at <= place + FURTHEST && value !== null && TO_NEXT.test(`${tokens.slice(place + 1, at).map(({ text }) => text).join(" ")} `));
+      const token = tokens[next];
+      const after = tokens[next + 1];
+      if (!token || token.value === null || isTagged(next) || !isCount(token.value, most) || token.value < most / 2 || !(after === undefined || after.stop || after.text === NAME || ENDS.test(after.text))) return out;
+      out.push(reps(token.value, about, token, next));
+      place = next;
+    }
+  });
+}
+
 /**
  * What tagged tokens say about schemes, in order.
  */
 export function saidBy(tokens: readonly Token[], tags: readonly Tagged[]): Statement[] {
-  const made: (Statement & { place: number; role: Role })[] = [];
+  const made: Told[] = [];
   for (const tag of tags) {
     const token = tokens[tag.place] as Token;
     const last = made.at(-1);
@@ -200,15 +246,7 @@ export function saidBy(tokens: readonly Token[], tags: readonly Tagged[]): State
     const one = madeOf(tokens, tag);
     if (one) made.push({ ...one, about: aboutOf(tag.role), either: false, from: token.at, to: token.at, place: tag.place, role: tag.role });
   }
-  // "One ninety for a triple": so many reps, whatever else was heard.
-  const lifted = made.filter(({ says }) => says.load !== undefined).flatMap(({ place: weight, about }) => {
-    const place = weight + 3;
-    const [token, reps] = [tokens[place], IN_WORDS[tokens[place]?.text ?? ""]];
-    const isLifted = token !== undefined && /^(?:single|double|triple)$/.test(token.text) && tokens[place - 1]?.text === "a" && tokens[place - 2]?.text === "for";
-    if (!isLifted || reps === undefined || tags.some((tag) => tag.place === place)) return [];
-    const role: Role = about === "ramp-up" ? "ramp-reps" : "reps";
-    return [{ ...part({ repsMin: reps, repsMax: reps }), about, either: false, from: token.at, to: token.at, place, role }];
-  });
+  const lifted = [...triplesIn(tokens, tags, made), ...rowsIn(tokens, tags, made)];
   const all = joined(uncorrected([...made, ...lifted, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens), tokens);
   for (const { place } of tags.filter(({ role }) => role === "hand")) {
     const loads = all.flatMap((statement, at) => (typeof statement.says.load?.value === "number" ? [{ at, away: place - statement.place }] : []));

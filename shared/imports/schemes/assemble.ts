@@ -75,11 +75,13 @@ function linesOf(statements: readonly Ordered[], places: readonly number[]): Pla
     }
     const open = lines.findLast((line) => line.role === role);
     const torn = open ? (place === BEGINS ? ledTo(open, statement) : tornAt(open, statement)) : -1;
+    // A rest alone begins no line.
+    const isRest = open !== undefined && statement.says.restSeconds !== undefined && open.says.restSeconds === undefined;
     if (open && torn >= 0) {
       const moved = [...open.base.slice(torn), statement];
       lines[lines.lastIndexOf(open)] = lineOf(role, open.base.slice(0, torn));
       lines.push(lineOf(role, moved));
-    } else if (open && place !== BEGINS) add(open, statement);
+    } else if (open && (place !== BEGINS || isRest)) add(open, statement);
     else lines.push(lineOf(role, [statement]));
   });
   return { lines, all };
@@ -178,6 +180,8 @@ export function assemble(statements: readonly Ordered[], places: readonly number
     if (line.says.load === undefined && before.says.load !== undefined && hasWork(line.says)) line.says = { ...line.says, load: before.says.load };
   }
   const single = working.length > 1 && working.every(({ says }) => says.sets === undefined);
+  // Three and more with weights of their own are told in full, whatever number of sets another exercise lends.
+  const isWeighed = working.length > 2 && new Set(working.map(({ says }) => says.load?.value)).size > 1;
   let last: Partial<Scheme> = hasWork(all) ? pickWork(all) : lentWork;
   for (const [at, line] of working.entries()) {
     // A line that tells only its weight has the work of the one before.
@@ -195,7 +199,7 @@ export function assemble(statements: readonly Ordered[], places: readonly number
       put(line, { ...rest, reps: line.ladder }, null);
       continue;
     }
-    const count = own ?? (working.length === 1 ? (total ?? lentSets ?? aloud) : single ? inTurn(total ?? lentSets, at, working.length) : 1);
+    const count = own ?? (working.length === 1 ? (total ?? lentSets ?? aloud) : single ? inTurn(total ?? (isWeighed ? undefined : lentSets), at, working.length) : 1);
     put(line, scheme.reps !== undefined ? scheme : { ...scheme, sets: count ?? 1 }, count === undefined && scheme.reps === undefined ? uncounted : null);
   }
   return { sets, remarks };

@@ -162,13 +162,45 @@ const SAID_AS: readonly (readonly [readonly string[], string])[] = [
   [["r", "p", "e"], "rpe"], [["rp", "e"], "rpe"], [["r", "pe"], "rpe"], [["are", "p", "e"], "rpe"], [["r", "i", "r"], "rir"], [["are", "i", "are"], "rir"],
   [["a", "m", "r", "a", "p"], "amrap"], [["e", "mom"], "emom"], [["e", "m", "o", "m"], "emom"], [["am", "rap"], "amrap"], [["one", "rep", "max"], "1rm"], [["body", "weight"], "bodyweight"],
   [["per", "cent"], "percent"], [["kilo", "grams"], "kilos"], [["in", "between"], "between"], [["a", "couple", "of"], "two"], [["a", "couple"], "two"], [["couple", "of"], "two"], [["couple"], "two"], [["half", "a", "minute"], "30 seconds"],
-  [["a", "minute", "and", "a", "half"], "90 seconds"], [["minute", "and", "a", "half"], "90 seconds"], [["a", "half", "minute"], "30 seconds"], [["three", "quarters", "of", "a", "minute"], "45 seconds"],
-  [["a", "minute"], "1 minute"], [["a", "full", "minute"], "1 minute"], [["a", "good", "minute"], "1 minute"], [["a", "whole", "minute"], "1 minute"], [["one", "minute"], "1 minute"], [["twice"], "2 times"], [["thrice"], "3 times"], [["meters"], "metres"], [["meter"], "metres"], [["metre"], "metres"], [["oh"], "oh"],
+  [["a", "minute", "and", "a", "half"], "90 seconds"], [["minute", "and", "a", "half"], "90 seconds"], [["minute", "and", "half"], "90 seconds"], [["a", "half", "minute"], "30 seconds"], [["three", "quarters", "of", "a", "minute"], "45 seconds"],
+  [["a", "minute"], "1 minute"], [["a", "full", "minute"], "1 minute"], [["a", "good", "minute"], "1 minute"], [["a", "whole", "minute"], "1 minute"], [["one", "minute"], "1 minute"], [["twice"], "2 times"], [["both", "of", "the", "sets"], "2 sets"], [["both", "of", "my", "sets"], "2 sets"], [["both", "sets"], "2 sets"], [["thrice"], "3 times"], [["meters"], "metres"], [["meter"], "metres"], [["metre"], "metres"], [["oh"], "oh"],
 ];
+
+/** In "sets of twelve, minute and a half" the number is no minutes. */
+const MOST_MINUTES = 5;
+/** "A minute fifteen": so many seconds more, where no other thing is counted. */
+const SECONDS_MORE: ReadonlySet<number> = new Set([10, 15, 20, 30, 40, 45]);
+const COUNTED = /^(?:reps?|times|kilos?|kgs?|pounds?|lbs?|metres|sets?|percent|each|per|of|to|or|a|on)$/;
+
+interface Time {
+  readonly said: readonly string[];
+  readonly count: number;
+}
+
+/** "One minute and a half", "two and a half minute", "a minute fifteen": minutes with a part of one, and how many pieces say them. */
+function minutesAt(pieces: readonly Piece[], at: number): Time | null {
+  const text = (place: number): string => (pieces[at + place]?.stop === true ? "" : (pieces[at + place]?.text ?? ""));
+  const first = pieces[at]?.text ?? "";
+  const whole = first === "a" ? 1 : (VALUES.get(first) ?? numberOf(first));
+  if (whole === null || whole > MOST_MINUTES || !Number.isInteger(whole)) return null;
+  const rest = [1, 2, 3, 4].map(text).join(" ");
+  if (first !== "a" && /^(?:and a half min(?:ute)?s?|min(?:ute)?s? and a half)$/.test(rest)) return { said: [String(whole + 0.5), "minutes"], count: 5 };
+  const more = /^min(?:ute)?s?$/.test(text(1)) && pieces[at + 2]?.apart !== true ? (VALUES.get(text(2)) ?? numberOf(text(2))) : null;
+  const isUnit = /^(?:seconds?|secs?)$/.test(text(3));
+  if (more === null || !SECONDS_MORE.has(more) || COUNTED.test(text(3)) || VALUES.has(text(3)) || numberOf(text(3)) !== null) return null;
+  return { said: [String(whole * 60 + more), "seconds"], count: isUnit ? 4 : 3 };
+}
 
 function sayings(pieces: readonly Piece[]): Piece[] {
   const out: Piece[] = [];
   for (let at = 0; at < pieces.length;) {
+    const time = minutesAt(pieces, at);
+    if (time) {
+      const { at: word, stop, apart } = pieces[at] as Piece;
+      time.said.forEach((text, place) => out.push({ text, at: word, stop: place === 0 && stop, apart: place === 0 && apart }));
+      at += time.count;
+      continue;
+    }
     const found = SAID_AS.find(([said]) => said.every((word, place) => pieces[at + place]?.text === word && (place === 0 || pieces[at + place]?.stop !== true)));
     const piece = pieces[at] as Piece;
     if (!found) {

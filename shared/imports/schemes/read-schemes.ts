@@ -2,6 +2,9 @@ import type { Equipment } from "../../exercises";
 import type { Scheme } from "../../training";
 import type { Mention } from "../names/find";
 import { placesOf } from "../assembly/assembly";
+import { toldAgain } from "../assembly/again";
+import { toldInTurn } from "../assembly/in-turn";
+import { inPairs } from "../assembly/pairs";
 import type { RowModels } from "../learning/models";
 import type { Listened } from "../listener/listen";
 import type { Part } from "../order/speech";
@@ -14,7 +17,9 @@ import { assemble } from "./assemble";
 import { compose, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./extras";
 import { doneAloud } from "./aloud";
+import { withoutChanges } from "./by-how-much";
 import { heldByAll } from "./for-all";
+import { heldFor } from "./held-for";
 import { isOfOne } from "./borrowed";
 import { isCounted } from "./counted";
 import { listedFirst } from "./listed";
@@ -89,7 +94,7 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], listed
   const counted = near.find(({ says }) => says.sets !== undefined);
   const isBorrowed = counted !== undefined && isOfOne(scene, counted);
   const mine = scene.statements.filter(isMine).filter((statement) => !isInName(statement, part));
-  const own = ofToday(toldOnce(mine.filter((statement) => !isCounted(statement, mine, scene.words, isWeighted)), scene.words), scene.words);
+  const own = [toldOnce, ofToday, heldFor, withoutChanges].reduce((left, without) => without(left, scene.words), mine.filter((statement) => !isCounted(statement, mine, scene.words, isWeighted)) as readonly PlacedStatement[]);
   // Where everything is done by the clock, what is counted aloud is no number of reps.
   const byClock = lent.seconds !== undefined && !own.some(({ says }) => says.sets !== undefined);
   return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent, isBorrowed };
@@ -101,7 +106,7 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], listed
 export function readSchemes(parts: readonly Part[], statements: readonly PlacedStatement[], phrases: readonly PlacedStatement[], mentions: readonly Mention[], words: readonly Word[], listened: Listened, models: Pick<RowModels, "assembly">): Map<Part, SchemeRead> {
   const unit = unitOf(statements, words);
   const scene = sceneOf(parts, statements.map((statement) => inUnit(statement, unit)), words);
-  const owners = heldByAll(scene, ownersIn(scene, listened).map((own, at) => saidOf(scene, at, mentions) ?? own));
+  const owners = heldByAll(scene, ownersIn(scene, listened).map((own, at) => saidOf(scene, at, mentions) ?? own), mentions);
   const listed = new Map([...listedFirst(scene, mentions)].filter(([at, place]) => owners[at]?.join() !== String(place)));
   const only = onlyLoad(scene);
   const phrased = (part: Part): SchemeRead => compose(phrases.filter((statement) => statement.about !== "circuit" && statement.sentence >= part.from && statement.sentence < part.to && !isInName(statement, part)).map((statement) => inUnit(statement, unit)));
@@ -118,7 +123,7 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     // Who is seen to do two sets does not do the three that another exercise was told to have.
     const { sets: _, ...lentElse } = all;
     const lent: Partial<Scheme> = isBorrowed && sets !== undefined ? lentElse : all;
-    const figures = assemble(own, placesOf(own, words, models.assembly), { ...sided, ...work, ...lent }, fixed, sets);
+    const figures = assemble(own, toldInTurn(own, toldAgain(own, inPairs(own, placesOf(own, words, models.assembly)), words), words), { ...sided, ...work, ...lent }, fixed, sets);
     // Single sets with weights of their own need no number.
     const isWeighed = figures.sets.filter(({ role, scheme }) => role === "working" && scheme.load !== undefined).length > 1;
     const isUncounted = lent.sets === undefined && work.sets === undefined && !isWeighed && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);

@@ -39,6 +39,7 @@ describe("set lines from single figures", () => {
     ["who holds two dumbbells in one set holds two in all", "[+[+", [reps(12), { load: { value: 16, unit: "kg", perHand: true } }, reps(10), load(14)], ["1 x 12 @ 16 kg each hand", "1 x 10 @ 14 kg each hand"]],
     ["several sets told again are the same", "[++[++", [{ sets: 3 }, reps(10), load(40), { sets: 3 }, reps(10), load(40)], ["3 x 10 @ 40 kg"]],
     ["single sets that are alike are as many", "[+[+", [reps(10), load(40), reps(10), load(40)], ["1 x 10 @ 40 kg", "1 x 10 @ 40 kg"]],
+    ["a rest alone begins no line", "[+[", [reps(10), load(40), { restSeconds: 90 }], ["1 x 10 @ 40 kg, rest 90 s"]],
     ["sets alone make no line", "[", [{ sets: 3 }], []],
   ])("%s", (_, signs, said, wanted) => {
     expect(lines(assemble(figures(...said), placesIn(signs), {}, {}))).toEqual(wanted);
@@ -48,6 +49,9 @@ describe("set lines from single figures", () => {
     expect(lines(assemble(figures(reps(10)), placesIn("["), { sets: 4, restSeconds: 30 }, {}))).toEqual(["4 x 10, rest 30 s"]);
     expect(lines(assemble([], [], { sets: 4, seconds: 40, restSeconds: 20 }, {}))).toEqual(["4 x 40 s, rest 20 s"]);
     expect(lines(assemble(figures(reps(10), reps(8), reps(6)), placesIn("[[["), { sets: 3 }, {}))).toEqual(["1 x 10", "1 x 8", "1 x 6"]);
+    // Sets with weights of their own are as many as are told, two of them may be fewer than were done.
+    expect(lines(assemble(figures(reps(12), load(10), reps(10), load(12), reps(8), load(14)), placesIn("[+[+[+"), { sets: 4 }, {}))).toEqual(["1 x 12 @ 10 kg", "1 x 10 @ 12 kg", "1 x 8 @ 14 kg"]);
+    expect(lines(assemble(figures(reps(12), load(10), reps(20), load(6)), placesIn("[+[+"), { sets: 3 }, {}))).toEqual(["2 x 12 @ 10 kg", "1 x 20 @ 6 kg"]);
     const alone = assemble(figures(reps(10)), placesIn("["), {}, {});
     expect(lines(alone)).toEqual(["1 x 10"]);
     expect(alone.remarks.map(({ why }) => why)).toEqual(["No number of sets was heard; one was written."]);

@@ -27,7 +27,9 @@ describe("a number in the plural that may be a weight", () => {
     ["curls with the *tens* for =ten= reps", true, false],
     ["lunges and i've got *tens* so it's =ten= each leg", false, false],
     ["lunges *tens* in each hand and =ten= each leg", false, false],
+    ["up each set so *tens* for =ten= then", true, false],
     ["presses *tens* and nothing else", false, false],
+    ["up each set so *tens* for =ten= then", true, false],
     ["presses *tens* and =eight= reps", false, false],
   ])("%s", (said, isWeighted, wanted) => {
     expect(counted(said, isWeighted)).toBe(wanted);

@@ -32,6 +32,15 @@ const SAID: readonly (readonly [said: string, read: string])[] = [
   ["at a hundred three minutes rest", "at 100 3 minutes rest"],
   ["it takes twenty five minutes", "it takes 25 minutes"],
   ["2 and 1/2 minutes", "2.5 minutes"],
+  ["i rest one minute and a half", "i rest 1.5 minutes"],
+  ["one and a half minute rest", "1.5 minutes rest"],
+  ["sets of twelve minute and a half", "sets of 12 90 seconds"],
+  ["minute and half of rest", "90 seconds of rest"],
+  ["with a minute fifteen in between", "with 75 seconds between"],
+  ["two minutes thirty seconds rest", "150 seconds rest"],
+  ["rest a minute twelve reps", "rest 1 minute 12 reps"],
+  ["rest a minute fifteen reps", "rest 1 minute 15 reps"],
+  ["both of the sets", "2 sets"],
 ];
 
 describe("numbers in speech", () => {

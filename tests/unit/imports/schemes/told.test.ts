@@ -3,27 +3,14 @@ import { namesIn } from "../../../../shared/imports/names/find";
 import { NAMES } from "../../../../shared/imports/names/lexicon";
 import type { Part } from "../../../../shared/imports/order/speech";
 import { isOfOne } from "../../../../shared/imports/schemes/borrowed";
+import { withoutChanges } from "../../../../shared/imports/schemes/by-how-much";
 import type { Ordered } from "../../../../shared/imports/schemes/compose";
+import { heldFor } from "../../../../shared/imports/schemes/held-for";
 import { listedFirst } from "../../../../shared/imports/schemes/listed";
 import { isOneBell } from "../../../../shared/imports/schemes/one-bell";
 import { ofToday } from "../../../../shared/imports/schemes/past";
 import { toldOnce } from "../../../../shared/imports/schemes/retold";
-import { wordsOfText } from "../../../../shared/imports/source/words";
-import type { Scheme } from "../../../../shared/training";
-
-/** Words, with figures marked by what they say: "70k" is a weight, "8r" reps, "3s" sets. */
-function marked(said: string): { readonly words: ReturnType<typeof wordsOfText>; readonly own: Ordered[] } {
-  const pieces = said.split(" ").map((piece) => /^(\d+)([krs])$/.exec(piece) ?? piece);
-  const words = wordsOfText(pieces.map((piece) => (typeof piece === "string" ? piece : piece[1])).join(" "));
-  const own = pieces.flatMap((piece, at): Ordered[] => {
-    if (typeof piece === "string") return [];
-    const value = Number(piece[1]);
-    const says: Partial<Scheme> = piece[2] === "k" ? { load: { value, unit: "kg" } } : piece[2] === "r" ? { repsMin: value, repsMax: value } : { sets: value };
-    return [{ says, rank: "part", about: "working", either: false, remark: null, from: at, to: at, sentence: 0 }];
-  });
-  return { words, own };
-}
-const values = (own: readonly Ordered[]): number[] => own.map(({ says }) => says.load?.value ?? says.repsMin ?? says.sets ?? 0);
+import { marked, valuesOf } from "../marked";
 
 describe("what was done is told again", () => {
   it.each<readonly [string, readonly number[]]>([
@@ -31,9 +18,14 @@ describe("what was done is told again", () => {
     ["70k for 8r again 70k for 8r", [70, 8, 70, 8]],
     ["70k for 8r that was 70k for 6r", [70, 8, 70, 6]],
     ["that's 70k for 8r", [70, 8]],
+    // A sum is no set, nor is the weight told again.
+    ["first set 9r second 7r third 5r and that's 21r push ups", [9, 7, 5]],
+    ["first set 9r second 7r and then 16r", [9, 7, 16]],
+    ["up to 100k and that 100r is for all 4s sets", [100, 4]],
+    ["at 12k kilos that 12r is plenty", [12, 12]],
   ])("%s", (said, wanted) => {
     const { words, own } = marked(said);
-    expect(values(toldOnce(own, words))).toEqual(wanted);
+    expect(valuesOf(toldOnce(own, words))).toEqual(wanted);
   });
 });
 
@@ -45,7 +37,30 @@ describe("weights of another day", () => {
     ["did 60k last week so a lot", [60]],
   ])("%s", (said, wanted) => {
     const { words, own } = marked(said);
-    expect(values(ofToday(own, words))).toEqual(wanted);
+    expect(valuesOf(ofToday(own, words))).toEqual(wanted);
+  });
+});
+
+describe("by how much a weight changed", () => {
+  it.each<readonly [string, readonly number[]]>([
+    ["80k for 9r so i took 20k kilos off and did 12r at 60k", [80, 9, 12, 60]],
+    ["60k for 8r that's 5k kilos more than last week", [60, 8]],
+    ["i took 20k kilos off and did 12r", [20, 12]],
+    ["60k kilos more or less for 8r", [60, 8]],
+  ])("%s", (said, wanted) => {
+    const { words, own } = marked(said);
+    expect(valuesOf(withoutChanges(own, words))).toEqual(wanted);
+  });
+});
+
+describe("held for as long as one can", () => {
+  it.each<readonly [string, readonly number[]]>([
+    ["just 1s hold 0m as long as you can i got 55t seconds", [1, 55]],
+    ["just 1s hold 0m as long as you can", [1, 0]],
+    ["2s sets as many as you can 0m in 55t seconds", [2, 0, 55]],
+  ])("%s", (said, wanted) => {
+    const { words, own } = marked(said);
+    expect(valuesOf(heldFor(own, words))).toEqual(wanted);
   });
 });
 

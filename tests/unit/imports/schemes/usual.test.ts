@@ -15,6 +15,10 @@ describe("what goes without saying of an exercise", () => {
   it.each([
     ["lateral-raise", "3 x 12 @ 8 kg", "3 x 12 @ 8 kg each hand"],
     ["lateral-raise", "3 x 12 @ BW", "3 x 12 @ BW"],
+    ["chest-supported-row", "3 x 10 @ 20 kg", "3 x 10 @ 20 kg each hand"],
+    ["chest-supported-row", "3 x 10 @ 50 kg", "3 x 10 @ 50 kg"],
+    ["chest-supported-row", "3 x 10 @ 110 lb", "3 x 10 @ 110 lb"],
+    ["chest-supported-row", "3 x 10 @ 45 kg each hand", "3 x 10 @ 45 kg each hand"],
     ["goblet-squat", "3 x 12 @ 16 kg", "3 x 12 @ 16 kg"],
     ["single-arm-dumbbell-row", "3 x 10 @ 20 kg each hand", "3 x 10 each side @ 20 kg"],
     ["split-squat", "3 x 8 @ 10 kg", "3 x 8 each side @ 10 kg each hand"],
