@@ -6,7 +6,7 @@ import { ASIDE, BEGINS } from "./assembly";
 /** A set of as many reps as the one before: "ten, and then another ten", "I did twelve, then twelve again". */
 
 /** "Nine, seven, six and six": the last two are two sets where those before were falling. */
-const IN_A_ROW = /^(?:and|then|and then)?$/;
+const IN_A_ROW = /^(?:and|then|and then)$/;
 const ANOTHER = /(?:^| )(?:another|again|second (?:set|one)|same)(?: \w+){0,2}$/;
 const AGAIN = /^(?:more|again|as well|too)(?: |$)/;
 /** The other side is no other set. */

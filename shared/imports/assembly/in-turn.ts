@@ -9,7 +9,7 @@ const ORDINALS = new Map([["first", 1], ["second", 2], ["third", 3], ["fourth", 
 /** So many words around a number of reps its ordinal may be said. */
 const [BEFORE, BEHIND] = [5, 4];
 
-const DONE = /^(?:got|did|managed|hit|made)$/;
+const DONE = /^(?:got|did|done|managed|hit|made|was|were)$/;
 
 const repsOf = ({ says }: Ordered): number | undefined => (says.repsMin === says.repsMax && says.sets === undefined ? says.repsMin : undefined);
 
@@ -20,6 +20,18 @@ function ordinalOf(own: readonly Ordered[], at: number, words: readonly Word[]):
   const before = plainIn(words, Math.max(last + 1, from - BEFORE), from).findLast((word) => ORDINALS.has(word));
   const behind = /^(?:reps )?(?:on|in|for) (?:the|that|my) (\w+)/.exec(plainIn(words, to + 1, Math.min(next, to + 1 + BEHIND)).join(" "))?.[1];
   return ORDINALS.get(behind ?? "") ?? ORDINALS.get(before ?? "") ?? 0;
+}
+
+/** "Three sets of 20, and I got 20, 20, 17": reps in a row, a word apart at most; empty where there are not as many as sets were planned. */
+function runOf(own: readonly Ordered[], words: readonly Word[]): readonly number[] {
+  const plan = own.findIndex(({ says, about }) => about === "working" && (says.sets ?? 1) > 1);
+  const sets = own[plan]?.says.sets ?? 0;
+  for (let at = plan + 1; plan >= 0 && at + sets <= own.length; at += 1) {
+    const run = Array.from({ length: sets }, (_, step) => at + step);
+    const isRun = run.every((place, step) => repsOf(own[place] as Ordered) !== undefined && (step === 0 || (own[place]?.from ?? 0) - (own[place - 1]?.to ?? 0) <= 3));
+    if (isRun && DONE.test(words[(own[at]?.from ?? 0) - 1]?.plain ?? "")) return run;
+  }
+  return [];
 }
 
 /** The longest row of reps told as first, second, third; empty where there are not two of them. */
@@ -41,7 +53,8 @@ function rowOf(own: readonly Ordered[], words: readonly Word[]): readonly number
  * @param own - of one exercise, in order; @param places - as they were heard
  */
 export function toldInTurn(own: readonly Ordered[], places: readonly number[], words: readonly Word[]): number[] {
-  const row = rowOf(own, words);
+  const told = rowOf(own, words);
+  const row = told.length > 0 ? told : runOf(own, words);
   const first = row[0];
   if (first === undefined) return [...places];
   const out = [...places];

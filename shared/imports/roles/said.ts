@@ -3,6 +3,7 @@ import { takesBack } from "../schemes/corrections";
 import type { Token } from "../schemes/figures";
 import type { Statement } from "../schemes/statement";
 import { UNIT_NOT_SAID } from "../schemes/extras";
+import { withPassedOver } from "./passed-over";
 import { figureOf, isFigure, NAME } from "./stream";
 import type { Role, Tagged } from "./tagger";
 
@@ -62,7 +63,9 @@ function loadAt(tokens: readonly Token[], place: number): Made | null {
   const unit = unitAfter(tokens, place, WEIGHT);
   const plus = tokens.slice(Math.max(0, place - 4), place).some(({ text }) => text === "bodyweight") && tokens.slice(Math.max(0, place - 3), place).some(({ text }) => /^(?:plus|and|with)$/.test(text));
   const isOne = / (?:1|one) of /.test(` ${tokens.slice(Math.max(0, place - 4), place).map(({ text }) => text).join(" ")} `);
-  const isPair = token.value === null || (!isOne && tokens.slice(place + 1, place + 3).some(({ text, stop }) => !stop && /^(?:dumbbells|kettlebells|bells)$/.test(text)));
+  // "Both sixteens", "both 16 in the rack".
+  const isBoth = tokens[place - 1]?.text === "both" && !token.stop;
+  const isPair = token.value === null || isBoth || (!isOne && tokens.slice(place + 1, place + 3).some(({ text, stop }) => !stop && /^(?:dumbbells|kettlebells|bells)$/.test(text)));
   const name = unit !== null && /^[pl]/.test(unit) ? "lb" : "kg";
   return extra({ load: { value, unit: plus ? `bodyweight+${name}` : name, ...(isPair ? { perHand: true as const } : {}) } }, unit === null ? UNIT_NOT_SAID : null);
 }
@@ -193,47 +196,11 @@ const uncorrected = <S extends { readonly place: number; readonly role: Role }>(
 
 type Told = Statement & { readonly place: number; readonly role: Role };
 
-const reps = (value: number, about: Statement["about"], token: Token, place: number): Told =>
-  ({ ...part({ repsMin: value, repsMax: value }), about, either: false, from: token.at, to: token.at, place, role: about === "ramp-up" ? "ramp-reps" : "reps" });
-
-/** "One ninety for a triple": so many reps, whatever else was heard. */
-function triplesIn(tokens: readonly Token[], tags: readonly Tagged[], made: readonly Told[]): Told[] {
-  return made.filter(({ says }) => says.load !== undefined).flatMap(({ place: weight, about }) => {
-    const place = weight + 3;
-    const [token, count] = [tokens[place], IN_WORDS[tokens[place]?.text ?? ""]];
-    const isLifted = token !== undefined && /^(?:single|double|triple)$/.test(token.text) && tokens[place - 1]?.text === "a" && tokens[place - 2]?.text === "for";
-    return !isLifted || count === undefined || tags.some((tag) => tag.place === place) ? [] : [reps(count, about, token, place)];
-  });
-}
-
-/** Between the reps of one set and those of the next: "ten on the first one and then eight and eight". */
-const TO_NEXT = /^(?:on the (?:first|second|third)(?: (?:1|set))? )?(?:and |then )+$/;
-/** What may stand behind the last of them. */
-const ENDS = /^(?:and|then|on|so|but|i|i'm|which|again|today|it|this|these|my|those|okay|right)$/;
-const FURTHEST = 7;
-
-/** Reps of further sets that were passed over: "I got nine and nine". Only as many reps or fewer; more is seldom told so. */
-function rowsIn(tokens: readonly Token[], tags: readonly Tagged[], made: readonly Told[]): Told[] {
-  const isTagged = (place: number): boolean => tags.some((tag) => tag.place === place);
-  return made.flatMap(({ place: first, about, says }) => {
-    const out: Told[] = [];
-    if (says.repsMin === undefined || says.repsMin !== says.repsMax || !isFigure(tokens[first] as Token)) return out;
-    for (let place = first; ;) {
-      const most: number = (out.at(-1)?.says ?? says).repsMin ?? 0;
-      const next: number = tokens.findIndex(({ value }, at) => at > place && at <= place + FURTHEST && value !== null && TO_NEXT.test(`${tokens.slice(place + 1, at).map(({ text }) => text).join(" ")} `));
-      const token = tokens[next];
-      const after = tokens[next + 1];
-      if (!token || token.value === null || isTagged(next) || !isCount(token.value, most) || token.value < most / 2 || !(after === undefined || after.stop || after.text === NAME || ENDS.test(after.text))) return out;
-      out.push(reps(token.value, about, token, next));
-      place = next;
-    }
-  });
-}
-
 /**
  * What tagged tokens say about schemes, in order.
  */
-export function saidBy(tokens: readonly Token[], tags: readonly Tagged[]): Statement[] {
+export function saidBy(tokens: readonly Token[], heard: readonly Tagged[]): Statement[] {
+  const tags = withPassedOver(tokens, heard);
   const made: Told[] = [];
   for (const tag of tags) {
     const token = tokens[tag.place] as Token;
@@ -244,15 +211,14 @@ export function saidBy(tokens: readonly Token[], tags: readonly Tagged[]): State
       continue;
     }
     const one = madeOf(tokens, tag);
-    if (one) made.push({ ...one, about: aboutOf(tag.role), either: false, from: token.at, to: token.at, place: tag.place, role: tag.role });
+    if (one) made.push({ ...one, about: aboutOf(tag.role), either: false, from: token.at, to: token.at, place: tag.place, role: tag.role, ...(heard.includes(tag) || IN_WORDS[token.text] !== undefined ? {} : { isInferred: true }) });
   }
-  const lifted = [...triplesIn(tokens, tags, made), ...rowsIn(tokens, tags, made)];
-  const all = joined(uncorrected([...made, ...lifted, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens), tokens);
+  const all = joined(uncorrected([...made, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens), tokens);
   for (const { place } of tags.filter(({ role }) => role === "hand")) {
     const loads = all.flatMap((statement, at) => (typeof statement.says.load?.value === "number" ? [{ at, away: place - statement.place }] : []));
     const nearest = loads.filter(({ away }) => Math.abs(away) <= HAND_REACH).sort((a, b) => Math.abs(a.away) - Math.abs(b.away) || b.away - a.away)[0];
     const statement = nearest && all[nearest.at];
     if (nearest && statement?.says.load) all[nearest.at] = { ...statement, says: { load: { ...statement.says.load, perHand: true } } };
   }
-  return all.map(({ says, rank, about, from, to, either, remark }) => ({ says, rank, about, from, to, either, remark }));
+  return all.map(({ place: _, ...statement }): Statement => statement);
 }

@@ -128,6 +128,21 @@ function countedUp(working: readonly Line[]): number | undefined {
   return sets;
 }
 
+/** "Four sets, forty for twelve, fifty for ten, ...": a number of sets before as many single ones is how many there are, where it is not said right before the reps of the first. */
+function countedBefore(working: readonly Line[]): number | undefined {
+  const [first, ...rest] = working;
+  const counted = first?.base.findIndex(({ says }) => says.sets !== undefined) ?? -1;
+  const [count, next] = [first?.base[counted], first?.base[counted + 1]];
+  const sets = count?.says.sets;
+  const isOfReps = next?.says.repsMin !== undefined && count !== undefined && next.from - count.to <= OF_REPS;
+  if (!first || sets === undefined || sets !== working.length || sets < 3 || isOfReps || rest.some(({ says }) => says.sets !== undefined || says.load === undefined)) return undefined;
+  const { sets: _, ...says } = first.says;
+  first.says = says;
+  return sets;
+}
+/** "Sets of ten": so many words on the reps are told. */
+const OF_REPS = 3;
+
 /** Sets that are told one by one are one each; where there are more than were told, the first was done more often: "three sets, twelve, and the last one twenty". */
 const inTurn = (total: number | undefined, at: number, told: number): number | undefined => (total === undefined ? undefined : at === 0 ? Math.max(1, total - told + 1) : 1);
 
@@ -167,7 +182,7 @@ export function assemble(statements: readonly Ordered[], places: readonly number
   if (working.length === 0 && (hasWork(lent) || hasWork(all)) && (lent.sets ?? all.sets ?? lent.reps) !== undefined) working.push({ role: "working", says: {}, ladder: [], base: [] });
   const lentWork = pickWork(lent);
   const { sets: lentSets, ...lentMore } = withoutWork(lent);
-  const total = all.sets ?? countedUp(working);
+  const total = all.sets ?? countedUp(working) ?? countedBefore(working);
   const { sets: _, ...allMore } = all;
   // A rest told with one set is taken after those before it as well; that of several sets is theirs alone.
   for (let at = working.length - 2; at >= 0; at -= 1) {

@@ -14,12 +14,12 @@ import { homeOf, sceneOf, type Scene } from "../owners/scene";
 import { isNamed, type Turned } from "../owners/turned";
 import { agreed } from "./agree";
 import { assemble } from "./assemble";
-import { compose, type Ordered, type SchemeRead } from "./compose";
+import { compose, hasWork, type Ordered, type SchemeRead } from "./compose";
 import { UNIT_NOT_SAID } from "./extras";
 import { doneAloud } from "./aloud";
 import { withoutChanges } from "./by-how-much";
 import { heldByAll } from "./for-all";
-import { heldFor } from "./held-for";
+import { cameTo } from "./came-to";
 import { isOfOne } from "./borrowed";
 import { isCounted } from "./counted";
 import { listedFirst } from "./listed";
@@ -91,10 +91,15 @@ function figuresFor(scene: Scene, owners: readonly (readonly number[])[], listed
   const isWeighted = part.exercise === null ? /kettlebell|dumbbell/i.test(part.title) : part.exercise.equipment.some((each) => WEIGHTS.has(each));
   const near = nearestFirst(others, exercise, until);
   const lent = { ...(only && isWeighted ? { load: only } : {}), ...joined(near) };
-  const counted = near.find(({ says }) => says.sets !== undefined);
-  const isBorrowed = counted !== undefined && isOfOne(scene, counted);
+  const lentSets = near.find(({ says }) => says.sets !== undefined);
+  const isBorrowed = lentSets !== undefined && isOfOne(scene, lentSets);
   const mine = scene.statements.filter(isMine).filter((statement) => !isInName(statement, part));
-  const own = [toldOnce, ofToday, heldFor, withoutChanges].reduce((left, without) => without(left, scene.words), mine.filter((statement) => !isCounted(statement, mine, scene.words, isWeighted)) as readonly PlacedStatement[]);
+  // Where a plan is told in full, or the clock says when it is over, reps that were passed over stay so.
+  const heard = mine.filter(({ isInferred, says }) => !isInferred || says.repsMin === undefined);
+  const isPlanned = [lent, ...heard.map(({ says }) => says)].some(({ seconds }) => seconds !== undefined) || (heard.some(({ says }) => (says.sets ?? 1) > 1) && heard.some(({ says }) => hasWork(says)));
+  const told = isPlanned ? heard : mine;
+  const counted = told.filter((statement) => !isCounted(statement, told, scene.words, isWeighted));
+  const own = [toldOnce, ofToday, cameTo, withoutChanges].reduce<readonly PlacedStatement[]>((left, without) => without(left, scene.words), counted);
   // Where everything is done by the clock, what is counted aloud is no number of reps.
   const byClock = lent.seconds !== undefined && !own.some(({ says }) => says.sets !== undefined);
   return { own: byClock ? own.filter(({ says }) => says.repsMin === undefined && says.amrap === undefined) : own, lent, isBorrowed };

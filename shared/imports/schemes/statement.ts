@@ -15,6 +15,8 @@ export interface Statement {
   readonly either: boolean;
   /** A choice that had to be made, told to the coach: "the shorter rest was taken". */
   readonly remark: string | null;
+  /** Was the figure passed over, and is known by its neighbours alone? */
+  readonly isInferred?: true;
 }
 
 /** Does it say nothing that a set line holds, and is only told to the coach: "a plate a side"? */

@@ -33,6 +33,7 @@ describe("as many reps again", () => {
     ["40k 12r on the left then another 12r on the right", "[++", "[++"],
     ["12r then 12r again", "[+", "[+"],
     ["40k for 12r so 12r nice ones", "[++", "[++"],
+    ["20k for 12r then 25k and i got 7r 7r and that was it", "[+[++", "[+[++"],
   ])("%s", (said, heard, wanted) => {
     const { own, words } = marked(said);
     expect(signsOf(toldAgain(own, placesIn(heard), words))).toBe(wanted);
@@ -44,6 +45,7 @@ describe("sets told by their place in the row", () => {
     ["105k the idea was 3s of 5r so first one 5r second one 5r and the third 4r", "[++++[", "[--[[["],
     ["it was 8r on the first one 8r on the second one 8r on the third and then i got 8r", "[+++", "[[[["],
     ["first set 80k for 10r then second set 85k for 8r", "[+[+", "[+[+"],
+    ["i wanted 3s sets of 20r and i got 20r 20r and 17r", "[++++", "--[[["],
     // Of more sets than are told the plan stays; one alone is no row.
     ["5s of 5r first one 5r second one 5r", "[+++", "[+++"],
     ["3s of 5r the first one 5r", "[++", "[++"],

@@ -39,6 +39,8 @@ describe("set lines from single figures", () => {
     ["who holds two dumbbells in one set holds two in all", "[+[+", [reps(12), { load: { value: 16, unit: "kg", perHand: true } }, reps(10), load(14)], ["1 x 12 @ 16 kg each hand", "1 x 10 @ 14 kg each hand"]],
     ["several sets told again are the same", "[++[++", [{ sets: 3 }, reps(10), load(40), { sets: 3 }, reps(10), load(40)], ["3 x 10 @ 40 kg"]],
     ["single sets that are alike are as many", "[+[+", [reps(10), load(40), reps(10), load(40)], ["1 x 10 @ 40 kg", "1 x 10 @ 40 kg"]],
+    ["a number of sets before as many single ones counts them", "[++[+[+", [{ sets: 3 }, load(40), reps(12), load(50), reps(10), load(55), reps(8)], ["1 x 12 @ 40 kg", "1 x 10 @ 50 kg", "1 x 8 @ 55 kg"]],
+    ["right before its reps a number of sets is of them", "[++[+[+", [{ sets: 3 }, reps(5), load(100), load(80), reps(8), load(60), reps(10)], ["3 x 5 @ 100 kg", "1 x 8 @ 80 kg", "1 x 10 @ 60 kg"]],
     ["a rest alone begins no line", "[+[", [reps(10), load(40), { restSeconds: 90 }], ["1 x 10 @ 40 kg, rest 90 s"]],
     ["sets alone make no line", "[", [{ sets: 3 }], []],
   ])("%s", (_, signs, said, wanted) => {

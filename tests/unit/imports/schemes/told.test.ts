@@ -5,7 +5,7 @@ import type { Part } from "../../../../shared/imports/order/speech";
 import { isOfOne } from "../../../../shared/imports/schemes/borrowed";
 import { withoutChanges } from "../../../../shared/imports/schemes/by-how-much";
 import type { Ordered } from "../../../../shared/imports/schemes/compose";
-import { heldFor } from "../../../../shared/imports/schemes/held-for";
+import { cameTo } from "../../../../shared/imports/schemes/came-to";
 import { listedFirst } from "../../../../shared/imports/schemes/listed";
 import { isOneBell } from "../../../../shared/imports/schemes/one-bell";
 import { ofToday } from "../../../../shared/imports/schemes/past";
@@ -47,20 +47,25 @@ describe("by how much a weight changed", () => {
     ["60k for 8r that's 5k kilos more than last week", [60, 8]],
     ["i took 20k kilos off and did 12r", [20, 12]],
     ["60k kilos more or less for 8r", [60, 8]],
+    ["270k for 8r last week 6 so we are up 2r reps", [270, 8]],
+    ["sit down and come back up 12r reps", [12]],
   ])("%s", (said, wanted) => {
     const { words, own } = marked(said);
     expect(valuesOf(withoutChanges(own, words))).toEqual(wanted);
   });
 });
 
-describe("held for as long as one can", () => {
+describe("what as many as one can came to", () => {
   it.each<readonly [string, readonly number[]]>([
     ["just 1s hold 0m as long as you can i got 55t seconds", [1, 55]],
     ["just 1s hold 0m as long as you can", [1, 0]],
     ["2s sets as many as you can 0m in 55t seconds", [2, 0, 55]],
+    ["1s set to 0m failure and i got 16r which", [1, 16]],
+    ["3s sets 0m as many as i can first set 15r second 12r third 10r", [3, 15, 12, 10]],
+    ["3s sets 0m as many as i can today i got 15r", [3, 0, 15]],
   ])("%s", (said, wanted) => {
     const { words, own } = marked(said);
-    expect(valuesOf(heldFor(own, words))).toEqual(wanted);
+    expect(valuesOf(cameTo(own, words))).toEqual(wanted);
   });
 });
 
