@@ -91,6 +91,20 @@ function isTold({ span, isThing, passing, takenBack, sure }: Candidate, { words,
   return !candidates.some((other) => other.span.from >= span.to && other.span.from < sets.from);
 }
 
+/** What is turned to without a name is one of those spoken of elsewhere from this share on: "today's deadlifts", said in the greeting. */
+const SPOKEN_OF = 0.05;
+
+/** The likeliest of the exercises that are spoken of and that no turn begins; null where none is likely. */
+function spokenOf(meant: Meant, candidates: readonly Candidate[], starts: readonly Candidate[]): Name | null {
+  const taken = new Set(starts.map(({ name }) => keyOf(name)));
+  const share = (name: Name): number => meant.shares.get(keyOf(name)) ?? 0;
+  const spoken = candidates.flatMap(({ name, isThing, passing }) => (isThing && !passing && !taken.has(keyOf(name)) && share(name) > SPOKEN_OF ? [name] : []));
+  return spoken.sort((a, b) => share(b) - share(a))[0] ?? null;
+}
+
+/** From this share on something is turned to, though nothing names it; between so few words it is only led over. */
+const [TURNED, LED_OVER] = [0.8, 60];
+
 /** Is one a nearer name of the other: "rows" that are bent-over? */
 const isNearer = (one: Name, other: Name): boolean => one.words.every((word) => other.words.includes(word)) || other.words.every((word) => one.words.includes(word));
 
@@ -131,8 +145,9 @@ function begunBy(speech: Speech, listened: Listened, turns: readonly Turning[], 
     const named = begins ?? toldBy(meant);
     const isCounted = speech.statements.some(({ from }) => from >= at && from < until);
     if (!isCounted && (named === null ? until - at < FEW : named.passing && share < HEARD)) return [];
-    const name = nameOf(named && variantOf(named.name, named.span, words, at, until), named !== null && named.span.from <= at + REACH && isTold(named, speech), meant, titles, words);
-    if (titles.has(name.title)) return [];
+    const spoken = named === null ? spokenOf(meant, candidates, starts) : null;
+    const name = spoken !== null && !titles.has(spoken.title) ? spoken : nameOf(named && variantOf(named.name, named.span, words, at, until), named !== null && named.span.from <= at + REACH && isTold(named, speech), meant, titles, words);
+    if (titles.has(name.title) || (name.title.startsWith(NO_NAME) && share < TURNED && until - at < LED_OVER && place < all.length - 1)) return [];
     titles.add(name.title);
     return [{ turn: at, candidate: { ...(named ?? unnamed(at)), name } }];
   });

@@ -43,6 +43,9 @@ export const DOING: Readonly<Record<string, string>> = { rowing: "row", pressing
 
 const TAKES_BACK = /^(?:(?:um|uh|no|oh|well) )*(?:sorry|no sorry|i mean|no wait|wait no|i meant|scratch that|actually|rather|or rather|no not|not)\b/;
 
+/** "Today's deadlifts" are deadlifts. */
+const OF_WHOM = /(?:day|night|week|one|body)'s$/;
+
 /** "pistol squats" is no back squat: a modifier nobody knows makes it another exercise. */
 function withModifier(words: readonly Word[], classes: readonly string[], mention: Mention, floor: number): { readonly name: Name; readonly span: Span } {
   const plain = { name: mention.name, span: { from: mention.from, to: mention.to } };
@@ -50,7 +53,7 @@ function withModifier(words: readonly Word[], classes: readonly string[], mentio
   const word = words[at];
   if (mention.name.words.length > 1 || at < floor || !word || /[,.;:!?]$/.test(word.text) || !HEADS.has(mention.name.letters)) return plain;
   const modifier = nameWord(word.plain);
-  if (JOINING.has(word.plain) || NEUTRAL.has(word.plain) || /\d/.test(word.plain) || !(THINGS.has(modifier) || ["NOUN", "PROPN", "ADJ"].includes(classes[at] ?? "")) || modifier.length < 3 || /(?:ing|ly)$/.test(modifier)) return plain;
+  if (JOINING.has(word.plain) || NEUTRAL.has(word.plain) || /\d/.test(word.plain) || !(THINGS.has(modifier) || ["NOUN", "PROPN", "ADJ"].includes(classes[at] ?? "")) || modifier.length < 3 || /(?:ing|ly)$/.test(modifier) || OF_WHOM.test(word.plain)) return plain;
   return { name: unknownName(text(words, at, mention.to)), span: { from: at, to: mention.to } };
 }
 

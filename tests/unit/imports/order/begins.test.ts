@@ -126,3 +126,15 @@ describe("misheard names", () => {
     expect(exercises(`hello everyone welcome okay so first up ${said} three sets of ten ${AFTER}`)).toEqual([exercise]);
   });
 });
+
+describe("what is spoken of before it is turned to", () => {
+  it("is what the first turn without a name turns to", () => {
+    const said = "hello everyone welcome back it's sunday and today's deadlifts and then front squats i already did my warm up while the kettle was on so let's get straight to the bar first one is sixty kilos and i'm going to do five and that's always the one that feels the worst okay so a hundred three reps here and then the top set today is one forty for three keep your back long and push the floor away {60} now front squats three sets of five at sixty kilos keep your elbows up and your heels down and that's it for today thanks for watching see you next week";
+    expect(exercises(said.replace(" {60}", ""))).toEqual(["deadlift", "front-squat"]);
+  });
+
+  it("is not turned to where it is only led over", () => {
+    const said = "hello everyone welcome back i marched on the spot for a few minutes and did some squats and some big arm swings and that'll do so the first three are a little circuit three rounds squats floor press rows and then a minute's sit down at the end of each round squats are goblet squats one dumbbell held at the chest twelve of them and keep your chest tall then straight down onto the floor press knees bent ten of those with the sixes one in each hand lower until your elbows touch and then the row with the ten kilo hand on the sofa ten each side pull your elbow to your hip and that's it for today thanks for watching see you next week";
+    expect(exercises(said)).toEqual(["goblet-squat", "dumbbell-floor-press", "single-arm-dumbbell-row"]);
+  });
+});
