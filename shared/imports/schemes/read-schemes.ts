@@ -5,6 +5,7 @@ import { placesOf } from "../assembly/assembly";
 import { toldAgain } from "../assembly/again";
 import { toldInTurn } from "../assembly/in-turn";
 import { inPairs } from "../assembly/pairs";
+import { weightsInTurn } from "../assembly/weights-in-turn";
 import type { RowModels } from "../learning/models";
 import type { Listened } from "../listener/listen";
 import type { Part } from "../order/speech";
@@ -128,7 +129,8 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     // Who is seen to do two sets does not do the three that another exercise was told to have.
     const { sets: _, ...lentElse } = all;
     const lent: Partial<Scheme> = isBorrowed && sets !== undefined ? lentElse : all;
-    const figures = assemble(own, toldInTurn(own, toldAgain(own, inPairs(own, placesOf(own, words, models.assembly)), words), words), { ...sided, ...work, ...lent }, fixed, sets);
+    const told = weightsInTurn(own, toldInTurn(own, toldAgain(own, inPairs(own, placesOf(own, words, models.assembly)), words), words), words);
+    const figures = assemble(told.own, told.places, { ...sided, ...work, ...lent }, fixed, sets);
     // Single sets with weights of their own need no number.
     const isWeighed = figures.sets.filter(({ role, scheme }) => role === "working" && scheme.load !== undefined).length > 1;
     const isUncounted = lent.sets === undefined && work.sets === undefined && !isWeighed && !own.some(({ says, about }) => about !== "ramp-up" && says.sets !== undefined);

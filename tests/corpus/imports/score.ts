@@ -114,8 +114,8 @@ export interface Score {
   readonly words: number;
 }
 
-/** A scheme by its fields, whichever order they came in. */
-const fieldsOf = (scheme: Partial<Scheme>): string => JSON.stringify(Object.entries(scheme).sort(([a], [b]) => (a < b ? -1 : 1)));
+/** A scheme by its fields, whichever order they came in; bodyweight and no weight are the same set. */
+const fieldsOf = (scheme: Partial<Scheme>): string => JSON.stringify(Object.entries(scheme).filter(([field]) => field !== "load" || scheme.load?.unit !== "bodyweight").sort(([a], [b]) => (a < b ? -1 : 1)));
 
 const canonical = ({ role, text }: TrueSet): string => {
   const read = parseSetLine(text);

@@ -2,7 +2,8 @@ import { describe, expect, it } from "vitest";
 import { toldAgain } from "../../../../shared/imports/assembly/again";
 import { toldInTurn } from "../../../../shared/imports/assembly/in-turn";
 import { inPairs } from "../../../../shared/imports/assembly/pairs";
-import { marked } from "../marked";
+import { weightsInTurn } from "../../../../shared/imports/assembly/weights-in-turn";
+import { marked, valuesOf } from "../marked";
 
 /** Places as signs: [ begins a line, + goes on with it, * holds for all lines, - is an aside. */
 const placesIn = (signs: string): number[] => [...signs].map((sign) => "-[+*".indexOf(sign));
@@ -52,5 +53,21 @@ describe("sets told by their place in the row", () => {
   ])("%s", (said, heard, wanted) => {
     const { own, words } = marked(said);
     expect(signsOf(toldInTurn(own, placesIn(heard), words))).toBe(wanted);
+  });
+});
+
+describe("weights that share one number of sets", () => {
+  it.each<readonly [said: string, heard: string, wanted: string, sets: readonly number[]]>([
+    ["3s sets of 12r the first set i took the 8k kilo one and then for second and third i took the 10k kilo one", "[++[", "-++[", [1, 2]],
+    ["3s sets of 12r at 20k and on the last set i went up to 25k", "[++[", "-++[", [2, 1]],
+    ["3s sets of 12r at 20k and then i went up to 25k", "[++[", "[++[", []],
+    ["3s sets of 12r at 20k and the last set 20r at 15k", "[++[+", "[++[+", []],
+    ["3s sets of 12r at 20k and the last set with 15k as 0m many as i could", "[++[+", "[++[+", []],
+  ])("%s", (said, heard, wanted, sets) => {
+    const { own, words } = marked(said);
+    const told = weightsInTurn(own, placesIn(heard), words);
+    expect(signsOf(told.places)).toBe(wanted);
+    expect(told.own.flatMap(({ says }) => (says.load && says.sets !== undefined ? [says.sets] : []))).toEqual(sets);
+    expect(valuesOf(told.own)).toEqual(valuesOf(own));
   });
 });
