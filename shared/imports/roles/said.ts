@@ -65,7 +65,7 @@ function loadAt(tokens: readonly Token[], place: number): Made | null {
   const isOne = / (?:1|one) of /.test(` ${tokens.slice(Math.max(0, place - 4), place).map(({ text }) => text).join(" ")} `);
   // "Both sixteens", "both 16 in the rack".
   const isBoth = tokens[place - 1]?.text === "both" && !token.stop;
-  const isPair = token.value === null || isBoth || (!isOne && tokens.slice(place + 1, place + 3).some(({ text, stop }) => !stop && /^(?:dumbbells|kettlebells|bells)$/.test(text)));
+  const isPair = isBoth || (!isOne && token.value === null) || (!isOne && tokens.slice(place + 1, place + 3).some(({ text, stop }) => !stop && /^(?:dumbbells|kettlebells|bells)$/.test(text)));
   const name = unit !== null && /^[pl]/.test(unit) ? "lb" : "kg";
   return extra({ load: { value, unit: plus ? `bodyweight+${name}` : name, ...(isPair ? { perHand: true as const } : {}) } }, unit === null ? UNIT_NOT_SAID : null);
 }

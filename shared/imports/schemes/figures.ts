@@ -71,6 +71,16 @@ const ORDINAL = /^(?:first|second|third|fourth|fifth|sixth|next|last|final|other
 const isOfSets = (pieces: readonly Piece[], at: number): boolean => pieces[at - 1]?.text === "of" && /^(?:sets?|rounds?)$/.test(pieces[at - 2]?.text ?? "");
 const OF_TIME = /^(?:seconds?|secs?|minutes?|mins?|reps?|percent|degrees?|sets?|of|per|each)$/;
 
+/** "Seventy for four, eighty for three": reps, and the next weight. */
+function isOfWeight(pieces: readonly Piece[], at: number): boolean {
+  if (pieces[at - 1]?.text !== "for") return false;
+  const before = pieces[at - 2]?.text ?? "";
+  return numberOf(before) !== null || VALUES.has(before) || /^(?:kilos?|kgs?|pounds?|lbs?)$/.test(before);
+}
+/** "The one twelve kilo": one thing of so much; of more than one it would be kilos. */
+const isOneThing = (pieces: readonly Piece[], at: number, tail: { readonly count: number }): boolean =>
+  pieces[at]?.text === "one" && /^(?:the|just|only|a)$/.test(pieces[at - 1]?.text ?? "") && /^(?:kilo|pound)$/.test(pieces[at + 1 + tail.count]?.text ?? "");
+
 /** "One thirty-five", "two seventy", "one oh five": tens right after a hundred's figure are a weight, whatever follows but time. */
 function isHundred(pieces: readonly Piece[], at: number, tail: { readonly value: number; readonly count: number }): boolean {
   const next = pieces[at + 1 + tail.count];
@@ -110,7 +120,7 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
   if (sum <= 5 && sum > 0 && count === 1 && word(at + 1) === "oh" && (VALUES.get(word(at + 2)) ?? 10) < 10) {
     return { value: sum * 100 + (VALUES.get(word(at + 2)) ?? 0), count: 3 };
   }
-  if (sum <= 9 && sum > 0 && count === 1 && !isOfSets(pieces, at) && !(sum === 1 && ORDINAL.test(pieces[at - 1]?.text ?? ""))) {
+  if (sum <= 9 && sum > 0 && count === 1 && !isOfSets(pieces, at) && !isOfWeight(pieces, at) && !(sum === 1 && ORDINAL.test(pieces[at - 1]?.text ?? ""))) {
     // "One twenty kilos", "one forty five pounds", "at seven twenty for eight"; "at six thirty" is a time of day.
     const tail = word(at + 1) === "" || numberOf(word(at + 1)) !== null ? null : wholeAt(pieces, at + 1);
     const after = word(at + 1 + (tail?.count ?? 0));
@@ -118,7 +128,7 @@ function wholeAt(pieces: readonly Piece[], at: number): { readonly value: number
     const isThing = /^(?:dumb|kettle|dumbbell|kettlebell|bell|plate|sandbag|ball|weight)s?$/.test(word(at + 2 + (tail?.count ?? 0)));
     const isTold = (sum <= 5 || after === "for") && isWeighed(pieces, at);
     const hasUnit = sum <= 3 && /^(?:kilos?|kg|kgs|pounds?|lbs?)$/.test(after);
-    if (tail && tail.value >= 10 && tail.value < 100 && !isThing && (isTold || hasUnit || (sum <= 5 && isHundred(pieces, at, tail)))) return { value: sum * 100 + tail.value, count: count + tail.count };
+    if (tail && tail.value >= 10 && tail.value < 100 && !isThing && !isOneThing(pieces, at, tail) && (isTold || hasUnit || (sum <= 5 && isHundred(pieces, at, tail)))) return { value: sum * 100 + tail.value, count: count + tail.count };
   }
   return { value: sum, count };
 }

@@ -28,14 +28,16 @@ const TAKEN: ReadonlyMap<string, number> = new Map(Object.entries({
 const BEFORE = -1.1;
 /** Words and weights of one speaker go together; each counts for half. */
 const SHARE = 0.5;
+/** Said once, a unit may be that of something else: "I lost a pound". So much it counts then. */
+const ONCE = 4;
 
-/** The unit that is said more often, of whatever; the likelier one where none is said. */
+/** The unit that is said more often, of whatever; the likelier one where none is said, or one just once more than the other. */
 export function unitOf(statements: readonly Statement[], words: readonly Word[]): "kg" | "lb" {
   const said = (unit: RegExp): number => words.filter(({ plain }) => unit.test(plain)).length;
   const [pounds, kilos] = [said(/(?:^|\d)(?:pounds?|pounders?|lbs?)$/), said(/(?:^|\d)(?:kilos?|kgs?|kilograms?)$/)];
-  if (pounds !== kilos) return pounds > kilos ? "lb" : "kg";
+  if (Math.abs(pounds - kilos) > 1) return pounds > kilos ? "lb" : "kg";
   const spoken = new Set(words.map(({ plain }) => plain));
   const taken = new Set(statements.flatMap(({ says }) => says.load?.value ?? []));
   const all = [...[...spoken].map((word) => SPOKEN.get(word) ?? 0), ...[...taken].map((value) => TAKEN.get(String(value)) ?? 0)];
-  return BEFORE + SHARE * all.reduce((sum, each) => sum + each, 0) > 0 ? "lb" : "kg";
+  return BEFORE + ONCE * (pounds - kilos) + SHARE * all.reduce((sum, each) => sum + each, 0) > 0 ? "lb" : "kg";
 }

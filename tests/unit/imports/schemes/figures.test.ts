@@ -41,6 +41,9 @@ const SAID: readonly (readonly [said: string, read: string])[] = [
   ["rest a minute twelve reps", "rest 1 minute 12 reps"],
   ["rest a minute fifteen reps", "rest 1 minute 15 reps"],
   ["both of the sets", "2 sets"],
+  ["sixty kilos for five seventy for four eighty for three", "60 kilos for 5 70 for 4 80 for 3"],
+  ["today i went for one thirty five and", "today i went for 135 and"],
+  ["we've only got the one twelve kilo so", "we've got the 1 12 kilo so"],
 ];
 
 describe("numbers in speech", () => {

@@ -31,3 +31,16 @@ describe("a figure with the name of its exercise right behind it", () => {
     expect(heard(said)).toBe(title);
   });
 });
+
+describe("reps of a list with the names right behind them", () => {
+  it.each<readonly [said: string, titles: readonly (string | null)[]]>([
+    ["five rounds of *20* hammer curls *30* face pulls and *12* skull crushers", ["Hammer curl", "Face pull", "Lying triceps extension"]],
+    ["and then *20* hammer curls and you rest", [null]],
+    ["*20* hammer curls and when that is done we rest and then *30* face pulls", [null, null]],
+  ])("%s", (said, titles) => {
+    const words = wordsOfText(said.replaceAll("*", ""));
+    const statements = said.split(" ").flatMap((word, at) => (word.startsWith("*") ? [{ says: { repsMin: 20, repsMax: 20 }, rank: "part" as const, about: "working" as const, either: false, remark: null, from: at, to: at, sentence: 0 }] : []));
+    const places = statements.map((_, at) => saidOf({ exercises, statements, words }, at, namesIn(words, new Set())));
+    expect(places.map((own) => (own === null ? null : exercises[own[0] ?? -1]?.part.title))).toEqual(titles);
+  });
+});
