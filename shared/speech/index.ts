@@ -7,7 +7,7 @@ export { ranOn, type TimedReading } from "./taps";
 export * from "./recording";
 export { saidDifferently } from "./said-differently";
 export { spokenForm } from "./spoken-form";
-export { NUMBER_VALUES, decimalWords, numberWords, ordinalWords } from "./numbers";
+export { NUMBER_VALUES, decimalWords, isNumberWord, numberWords, ordinalWords } from "./numbers";
 export { syllablesOf } from "./syllables";
 export { saidWords, type SaidWord } from "./said-words";
 export { speak } from "./speak";

@@ -14,6 +14,9 @@ export const NUMBER_VALUES: ReadonlyMap<string, number> = new Map([
   ...TENS.flatMap((word, tens): [string, number][] => (word === "" ? [] : [[word, tens * 10]])),
 ]);
 
+/** Is a word, in small letters, a number in figures or in words? */
+export const isNumberWord = (word: string): boolean => /^\d/.test(word) || NUMBER_VALUES.has(word);
+
 /** Ordinals that are not their cardinal with "th". */
 const ORDINALS: Readonly<Record<string, string>> = {
   one: "first", two: "second", three: "third", five: "fifth", eight: "eighth", nine: "ninth", twelve: "twelfth",

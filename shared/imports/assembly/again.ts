@@ -1,4 +1,4 @@
-import type { Ordered } from "../schemes/compose";
+import { repsOf, type Ordered } from "../schemes/compose";
 import { plainIn } from "../source/words";
 import type { Word } from "../types";
 import { ASIDE, BEGINS } from "./assembly";
@@ -13,8 +13,6 @@ const AGAIN = /^(?:more|again|as well|too)(?: |$)/;
 const SIDE = /(?:^| )(?:sides?|left|right|leg|arm|hand|each|other|way|direction|per)(?: |$)/;
 /** So many words are between the two. */
 const NEAR = 10;
-
-const repsOf = ({ says }: Ordered): number | undefined => (says.repsMin === says.repsMax && says.sets === undefined ? says.repsMin : undefined);
 
 /**
  * The places of figures, where reps told again begin a set of their own.

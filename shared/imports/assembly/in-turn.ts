@@ -1,4 +1,4 @@
-import type { Ordered } from "../schemes/compose";
+import { repsOf, type Ordered } from "../schemes/compose";
 import { plainIn } from "../source/words";
 import type { Word } from "../types";
 import { ASIDE, BEGINS, GOES_ON } from "./assembly";
@@ -10,8 +10,6 @@ const ORDINALS = new Map([["first", 1], ["second", 2], ["third", 3], ["fourth", 
 const [BEFORE, BEHIND] = [5, 4];
 
 const DONE = /^(?:got|did|done|managed|hit|made|was|were)$/;
-
-const repsOf = ({ says }: Ordered): number | undefined => (says.repsMin === says.repsMax && says.sets === undefined ? says.repsMin : undefined);
 
 /** The ordinal nearest before some reps, else "on the first one" right behind them; 0 where none is said. */
 function ordinalOf(own: readonly Ordered[], at: number, words: readonly Word[]): number {

@@ -1,4 +1,4 @@
-import type { Ordered } from "../schemes/compose";
+import { repsOf, type Ordered } from "../schemes/compose";
 import { BEGINS, GOES_ON } from "./assembly";
 
 /** Sets told one after the other as weight and reps, whichever comes first: "twelve at sixty, ten at seventy, eight at eighty". */
@@ -8,7 +8,7 @@ type Half = "load" | "reps";
 /** A weight, or the reps of one set; null for any other figure. */
 function halfOf({ says }: Ordered): Half | null {
   if (typeof says.load?.value === "number") return "load";
-  return says.repsMin !== undefined && says.repsMin === says.repsMax && says.sets === undefined ? "reps" : null;
+  return repsOf({ says }) === undefined ? null : "reps";
 }
 
 /** So many words at most are between a weight and the reps done with it. */

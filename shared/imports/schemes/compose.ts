@@ -25,6 +25,9 @@ export const hasWork = (says: Partial<Scheme>): boolean => WORK_FIELDS.some((fie
 /** What one set consists of, and nothing else. */
 export const pickWork = (says: Partial<Scheme>): Partial<Scheme> => Object.fromEntries(WORK_FIELDS.filter((field) => says[field] !== undefined).map((field) => [field, says[field]]));
 
+/** The reps of one set, where a figure tells them and nothing else. */
+export const repsOf = ({ says }: Pick<Statement, "says">): number | undefined => (says.repsMin === says.repsMax && says.sets === undefined ? says.repsMin : undefined);
+
 /** A held position of a few seconds is a pause within a rep. */
 const SHORTEST_BOUT = 8;
 const isBout = ({ says }: Statement): boolean => says.seconds === undefined || says.seconds >= SHORTEST_BOUT;

@@ -1,9 +1,8 @@
-import { NUMBER_VALUES } from "../../speech";
+import { isNumberWord } from "../../speech";
 import type { Word } from "../types";
 import type { Ordered } from "./compose";
 import { UNIT_NOT_SAID } from "./extras";
 
-const isNumber = (plain: string): boolean => /^\d/.test(plain) || NUMBER_VALUES.has(plain);
 
 /** Numbers in the plural that are reps and no weights. */
 
@@ -19,7 +18,7 @@ export function isCounted(statement: Ordered, own: readonly Ordered[], words: re
   if (remark !== UNIT_NOT_SAID || typeof value !== "number" || !/\ws$/.test(words[to]?.plain ?? "")) return false;
   if (TAKEN.test(words[from - 1]?.plain ?? "") || words.slice(Math.max(0, from - BY), to + BY).some(({ plain }) => HELD.test(plain))) return false;
   // "Tens for twelve": reps follow their weight.
-  if (words[to + 1]?.plain === "for" && isNumber(words[to + 2]?.plain ?? "")) return false;
+  if (words[to + 1]?.plain === "for" && isNumberWord(words[to + 2]?.plain ?? "")) return false;
   const isBeside = own.some(({ says, about }) => about !== "ramp-up" && says.load !== undefined && says.load.value !== value);
   return own.some(({ says, from: place }) => says.repsMin === value && (!isWeighted || isBeside || (place > to && place <= to + BY)));
 }

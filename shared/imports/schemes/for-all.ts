@@ -1,4 +1,4 @@
-import { NUMBER_VALUES } from "../../speech";
+import { isNumberWord } from "../../speech";
 import type { Scheme } from "../../training";
 import type { Mention } from "../names/find";
 import { homeOf, type Scene } from "../owners/scene";
@@ -24,13 +24,12 @@ const [BEHIND, BEFORE] = [12, 8];
 
 const FIELDS: readonly (keyof Scheme)[] = ["restSeconds", "sets"];
 
-const isNumber = (plain: string): boolean => /^\d/.test(plain) || NUMBER_VALUES.has(plain);
 /** "The next one" is no number. */
 const isPronoun = (before: string | undefined): boolean => /^(?:next|last|first|this|that|each|every|other|same|all|and)$/.test(before ?? "");
 
 /** The words behind a figure up to the next one; its own unit may stand between. */
 function upToNumber(plain: readonly string[]): string[] {
-  const end = plain.findIndex((word, at) => at > 0 && isNumber(word) && !/^(?:a|all)$/.test(word) && !isPronoun(plain[at - 1]));
+  const end = plain.findIndex((word, at) => at > 0 && isNumberWord(word) && !/^(?:a|all)$/.test(word) && !isPronoun(plain[at - 1]));
   return plain.slice(0, end < 0 ? plain.length : end);
 }
 

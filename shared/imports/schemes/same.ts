@@ -1,4 +1,4 @@
-import { NUMBER_VALUES } from "../../speech";
+import { isNumberWord } from "../../speech";
 import type { Scheme } from "../../training";
 import type { Word } from "../types";
 import { WORK_FIELDS } from "./compose";
@@ -51,7 +51,7 @@ function takenAt(words: readonly Word[], at: number, until: number): { readonly 
     }
     const noun = NOUNS.find(([is]) => is.test(word));
     if (noun) found.push(...noun[1]);
-    else if (!(SOFT.test(word) || NUMBER_VALUES.has(word) || /^\d/.test(word)) || (word === "thing" && !/^(?:again|here|for|with|on)$/.test(plain(place + 1)))) break;
+    else if (!(SOFT.test(word) || isNumberWord(word)) || (word === "thing" && !/^(?:again|here|for|with|on)$/.test(plain(place + 1)))) break;
     if (BEFORE.test(word)) refers = true;
   }
   if (isCount || found.length > 0) return { fields: found, to: place };

@@ -1,4 +1,4 @@
-import { NUMBER_VALUES } from "../numbers";
+import { isNumberWord } from "../numbers";
 
 /** Words that make two sentences differ although everything else in them is the same. */
 const PAIRS: readonly (readonly [string, string])[] = [
@@ -9,12 +9,11 @@ const PAIRS: readonly (readonly [string, string])[] = [
 ];
 
 const wordsOf = (text: string): Set<string> => new Set(text.toLowerCase().match(/\p{L}+|\d+(?:[.,]\d+)?/gu) ?? []);
-const isNumber = (word: string): boolean => /^\d/.test(word) || NUMBER_VALUES.has(word);
 
 /** True when a sentence has a number the other has not, or the opposite of one of its words: then it is no repetition of it. */
 export function isOpposed(sentence: string, other: string): boolean {
   const [mine, theirs] = [wordsOf(sentence), wordsOf(other)];
   const hasOnly = (word: string, has: ReadonlySet<string>, lacks: ReadonlySet<string>): boolean => has.has(word) && !lacks.has(word);
-  return [...mine].some((word) => isNumber(word) && !theirs.has(word)) ||
+  return [...mine].some((word) => isNumberWord(word) && !theirs.has(word)) ||
     PAIRS.some(([one, two]) => (hasOnly(one, mine, theirs) && hasOnly(two, theirs, mine)) || (hasOnly(two, mine, theirs) && hasOnly(one, theirs, mine)));
 }

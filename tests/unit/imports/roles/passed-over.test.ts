@@ -1,21 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { withPassedOver } from "../../../../shared/imports/roles/passed-over";
-import { ROLES, type Role, type Tagged } from "../../../../shared/imports/roles/tagger";
-import { tokensOf } from "../../../../shared/imports/schemes/figures";
-import { wordsOfText } from "../../../../shared/imports/source/words";
-
-/** Tokens of some words with the roles written behind them: "twenty/load". */
-function tagged(text: string): { readonly tokens: ReturnType<typeof tokensOf>; readonly tags: Tagged[] } {
-  const pieces = text.split(" ").map((piece) => piece.split("/"));
-  const words = wordsOfText(pieces.map(([word]) => word).join(" "));
-  const tokens = tokensOf(words, 0, words.length, new Set(), new Set());
-  const tags = tokens.flatMap((token, place) => {
-    const role = pieces[token.at]?.[1];
-    return role !== undefined && tokens.findIndex(({ at }) => at === token.at) === place ? [{ place, role: role as Role }] : [];
-  });
-  return { tokens, tags };
-}
+import { ROLES } from "../../../../shared/imports/roles/tagger";
+import { tagged } from "./tagged";
 
 /** What is added: "10 reps". */
 function added(text: string): string[] {

@@ -1,18 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { saidBy } from "../../../../shared/imports/roles/said";
-import type { Role } from "../../../../shared/imports/roles/tagger";
-import { tokensOf } from "../../../../shared/imports/schemes/figures";
-import { wordsOfText } from "../../../../shared/imports/source/words";
+import { tagged } from "./tagged";
 
 /** What marked words say: "three/sets". */
 function said(text: string): object[] {
-  const pieces = text.split(" ").map((piece) => piece.split("/"));
-  const words = wordsOfText(pieces.map(([word]) => word).join(" "));
-  const tokens = tokensOf(words, 0, words.length, new Set(), new Set());
-  const tags = tokens.flatMap((token, place) => {
-    const role = pieces[token.at]?.[1];
-    return role !== undefined && tokens.findIndex(({ at }) => at === token.at) === place ? [{ place, role: role as Role }] : [];
-  });
+  const { tokens, tags } = tagged(text);
   return saidBy(tokens, tags).map(({ says }) => says);
 }
 
