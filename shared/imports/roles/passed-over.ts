@@ -59,9 +59,12 @@ class Reading {
   /** The place with "the" and the like left behind. */
   private over = (place: number, step: 1 | -1): number => (/^(?:the|my|those|these|a)$/.test(this.text(place)) ? place + step : place);
 
-  /** "One ninety for a triple". */
-  isTriple = (place: number): boolean =>
-    /^(?:single|double|triple)$/.test(this.text(place)) && !this.roles.has(place) && this.text(place - 1) === "a" && this.text(place - 2) === "for" && isLoad(this.roles.get(place - 3));
+  /** "One ninety for a triple", "then one single at eighty-five". */
+  isTriple(place: number): boolean {
+    if (!/^(?:single|double|triple)$/.test(this.text(place)) || this.roles.has(place)) return false;
+    const isBehind = this.text(place - 1) === "a" && this.text(place - 2) === "for" && isLoad(this.roles.get(place - 3));
+    return isBehind || (WITH.test(this.text(place + 1)) && isLoad(this.roles.get(this.over(place + 2, 1))));
+  }
 
   /** "I got nine and nine": as many reps or fewer than those before. */
   isNextInRow(place: number): boolean {

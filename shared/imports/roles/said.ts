@@ -131,7 +131,8 @@ function tempoOf(tokens: readonly Token[], places: readonly number[]): Tempo | n
   const isRow = places.every((place, at) => at === 0 || place - (places[at - 1] ?? 0) <= 2);
   const phases = places.map((place, at) => phaseOf(tokens, place, places[at + 1] ?? Infinity));
   const inTurn = phases.every((phase, at) => phase !== null && (at === 0 || phase > (phases[at - 1] ?? -1)));
-  if (values.length === 4 || (values.length === 3 && (isRow || !inTurn))) return [values[0] ?? 0, values[1] ?? 0, values[2] ?? 0, values[3] ?? 0];
+  const isTold = !isRow && values.length > 2 && new Set(phases).size === phases.length && phases.every((phase) => phase !== null);
+  if (!isTold && (values.length === 4 || (values.length === 3 && (isRow || !inTurn)))) return [values[0] ?? 0, values[1] ?? 0, values[2] ?? 0, values[3] ?? 0];
   const tempo: (number | null)[] = [null, null, null, null];
   phases.forEach((phase, at) => {
     const free = phase !== null && tempo[phase] === null ? phase : tempo.findIndex((value, index) => value === null && index >= at);
@@ -185,10 +186,21 @@ const [BROKEN_OFF, ANEW] = [/^(?:no|wait|sorry|actually|hang|hold|well|uh|um|hmm
 const isBrokenOff = (tokens: readonly Token[], place: number): boolean =>
   /^(?:sets?|rounds?)$/.test(tokens[place + 1]?.text ?? "") && tokens[place + 2]?.text === "of" && BROKEN_OFF.test(tokens[place + 3]?.text ?? "");
 
+/** What takes back a whole phrase, so many tokens before what takes its place: "two sets of 15, no sorry, two sets of 20". */
+const [TAKES_ALL_BACK, ALL] = [/(?:^| )(?:no sorry|sorry no|sorry|no wait|wait no|i mean|i meant|i tell a lie|i lie|scratch that|correction|make that|my mistake|hang on)(?: |$)/, 12];
+
+function isTakenBack<S extends { readonly place: number; readonly role: Role }>({ place, role }: S, later: readonly S[], tokens: readonly Token[]): boolean {
+  const anew = later.find((other) => other.role === role);
+  if (!anew || anew.place - place > ALL) return false;
+  const between = tokens.slice(place + 1, anew.place);
+  return between.every(({ text }) => text !== NAME) && TAKES_ALL_BACK.test(between.map(({ text }) => text).join(" "));
+}
+
 /** Without the figures that were corrected straight away. */
 const uncorrected = <S extends { readonly place: number; readonly role: Role }>(statements: readonly S[], tokens: readonly Token[]): S[] =>
   statements.filter(({ place, role }, at) => {
     if (role === "sets" && isBrokenOff(tokens, place) && statements.slice(at + 1).some((later) => later.role === role && later.place - place <= ANEW)) return false;
+    if (isTakenBack({ place, role }, statements.slice(at + 1), tokens)) return false;
     const next = statements[at + 1];
     if (next?.role !== role || next.place - place > CORRECTED) return true;
     return tokens.slice(place + 1, next.place).some(({ text }) => text === NAME) || !takesBack(tokens, place + 1, next.place);

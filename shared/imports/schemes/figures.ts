@@ -195,10 +195,13 @@ function minutesAt(pieces: readonly Piece[], at: number): Time | null {
   if (whole === null || whole > MOST_MINUTES || !Number.isInteger(whole)) return null;
   const rest = [1, 2, 3, 4].map(text).join(" ");
   if (first !== "a" && /^(?:and a half min(?:ute)?s?|min(?:ute)?s? and a half)$/.test(rest)) return { said: [String(whole + 0.5), "minutes"], count: 5 };
-  const more = /^min(?:ute)?s?$/.test(text(1)) && pieces[at + 2]?.apart !== true ? (VALUES.get(text(2)) ?? numberOf(text(2))) : null;
-  const isUnit = /^(?:seconds?|secs?)$/.test(text(3));
-  if (more === null || !SECONDS_MORE.has(more) || COUNTED.test(text(3)) || VALUES.has(text(3)) || numberOf(text(3)) !== null) return null;
-  return { said: [String(whole * 60 + more), "seconds"], count: isUnit ? 4 : 3 };
+  // "A minute and fifteen between": with "and" the words behind must say that it is a rest.
+  const and = text(2) === "and" ? 1 : 0;
+  const more = /^min(?:ute)?s?$/.test(text(1)) && pieces[at + 2 + and]?.apart !== true ? (VALUES.get(text(2 + and)) ?? numberOf(text(2 + and))) : null;
+  const behind = text(3 + and);
+  const isUnit = /^(?:seconds?|secs?)$/.test(behind);
+  if (more === null || !SECONDS_MORE.has(more) || COUNTED.test(behind) || VALUES.has(behind) || numberOf(behind) !== null || (and === 1 && !isUnit && !/^(?:between|in|rest|off|after)$/.test(behind))) return null;
+  return { said: [String(whole * 60 + more), "seconds"], count: 3 + and + (isUnit ? 1 : 0) };
 }
 
 function sayings(pieces: readonly Piece[]): Piece[] {

@@ -14,9 +14,9 @@ describe("transcripts that no reader was made or trained on", () => {
 
   // The aim is nine of ten. What is reached stands in the corpus's README; this keeps it from sinking.
   it.each([
-    ["those of ten writers", /^[^r-z]/, 0.87, 0.76, 0.95],
+    ["those of ten writers", /^[^pr-z]/, 0.87, 0.76, 0.95],
     ["those like real videos", /^r/, 0.84, 0.38, 0.9],
-    ["words over footage", /^[swy]/, 0.91, 0.7, 0.9],
+    ["words over footage", /^[pswy]/, 0.91, 0.75, 0.9],
     ["training told as it went", /^[vxz]/, 0.71, 0.58, 0.8],
     ["classes and talks", /^[tu]/, 0.61, 0.59, 0.8],
   ])("%s have no fewer set schemes right, and no fewer files in order, than were reached", (_, prefix, schemes, order, parts) => {

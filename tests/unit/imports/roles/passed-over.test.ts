@@ -14,6 +14,8 @@ describe("figures that were passed over", () => {
   it.each<readonly [said: string, wanted: readonly string[]]>([
     // Reps
     ["one/load ninety for a triple", ["triple reps"]],
+    ["seventy/ramp-load for three/ramp-reps and then one single at 85/ramp-load", ["single ramp-reps"]],
+    ["one single at the top", []],
     ["i got nine/reps and nine okay", ["9 reps"]],
     ["ten/reps on the first one and then eight and eight i'm tired", ["8 reps", "8 reps"]],
     ["first set 15 second set 12 third set 10 lean forward", ["15 reps", "12 reps"]],

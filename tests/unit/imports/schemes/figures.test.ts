@@ -37,6 +37,8 @@ const SAID: readonly (readonly [said: string, read: string])[] = [
   ["sets of twelve minute and a half", "sets of 12 90 seconds"],
   ["minute and half of rest", "90 seconds of rest"],
   ["with a minute fifteen in between", "with 75 seconds between"],
+  ["with a minute and fifteen between", "with 75 seconds between"],
+  ["rest a minute and fifteen more", "rest 1 minute and 15 more"],
   ["two minutes thirty seconds rest", "150 seconds rest"],
   ["rest a minute twelve reps", "rest 1 minute 12 reps"],
   ["rest a minute fifteen reps", "rest 1 minute 15 reps"],
