@@ -2,7 +2,7 @@ import { HeadingLevel, Paragraph, Table, TextRun, type ITableCellBorders, type P
 import { drawingRun } from "./docx-drawing";
 import { LISTS, grid, line, sliver, styledText, text, textRuns, tickParagraph, type Cell, type DocxBlock, type Row, type Setting } from "./docx-pieces";
 import { GREY, PALE, halfPoints, twips } from "./docx-units";
-import { SIZES, plain, type Field, type LogPart, type PaperNode, type TableColumn, type TickRow } from "./tree";
+import { GUTTER, SIZES, plain, type Field, type LogPart, type PaperNode, type TableColumn, type TickRow } from "./tree";
 
 /** Cells of one row set their own paragraphs; whether rows keep together is the row's business. */
 const inCell = (setting: Setting, width: number, more: Partial<Setting> = {}): Setting => ({ ...setting, width, keep: false, whole: false, ...more });
@@ -19,10 +19,12 @@ const share = (columns: readonly { readonly width: number }[], width: number): n
 };
 
 function tableOf(node: Extract<PaperNode, { kind: "table" }>, setting: Setting): Table {
-  const widths = share(node.columns, setting.width);
+  // A gap is the right padding of the cell before it, so that a column has the room it has in the PDF.
+  const gapAt = (column: number): number => (column === node.columns.length - 1 ? 0 : GUTTER);
+  const widths = share(node.columns, setting.width - GUTTER * (node.columns.length - 1)).map((width, at) => width + gapAt(at));
   const size = node.size ?? setting.size;
   const padding = node.padding ?? 5;
-  const pad = (column: number) => ({ top: padding, bottom: padding, right: column === widths.length - 1 ? 0 : 8 });
+  const pad = (column: number) => ({ top: padding, bottom: padding, right: gapAt(column) });
   const head: Row = {
     head: true,
     cells: node.columns.map((column, at) => ({
@@ -34,7 +36,7 @@ function tableOf(node: Extract<PaperNode, { kind: "table" }>, setting: Setting):
   const rows = node.rows.map((row): Row => ({
     middle: node.valign === "middle",
     cells: widths.map((width, at) => ({
-      blocks: cellBlocks(row.cells[at] ?? [], inCell(setting, width - 8, { size, align: node.columns[at]?.align ?? "left" })),
+      blocks: cellBlocks(row.cells[at] ?? [], inCell(setting, width - gapAt(at), { size, align: node.columns[at]?.align ?? "left" })),
       ...(row.goesOn ? {} : { borders: { bottom: line(0.5, PALE) } }),
       pad: pad(at),
     })),

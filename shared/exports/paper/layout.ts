@@ -1,13 +1,11 @@
 import { blank, sideBySide, stack, type Cell, type Piece } from "./pieces";
 import { paintShape } from "./shapes";
 import { name, words, type Tag } from "./tagger";
-import { SIZES, paragraph, plain, type Field, type LogPart, type PaperNode, type Table, type TickRow } from "./tree";
+import { GUTTER, SIZES, paragraph, plain, type Field, type LogPart, type PaperNode, type Table, type TickRow } from "./tree";
 import { LEADING, glued, lines, textPieces, type Room } from "./typeset";
 
 type Writers = { readonly [K in PaperNode["kind"]]: (node: Extract<PaperNode, { kind: K }>, width: number, tag: Tag, room: Room) => readonly Piece[] };
 
-/** Space between two columns of a table. */
-const GUTTER = 9;
 export const TICK = 19.5;
 
 /** The pieces of several nodes at a width, in reading order; what they say is hung below `tag`. */

@@ -229,6 +229,9 @@ export interface Paper {
   readonly foot: string;
 }
 
+/** Space between two columns of a table; points. */
+export const GUTTER = 9;
+
 /** Sizes used where a node names none, shared so that both renderers agree. */
 export const SIZES = { body: 11, small: 9, head: 9, foot: 9, headings: { 1: 26, 2: 16, 3: 12.5 } } as const;
 

@@ -74,8 +74,8 @@ const hasStart = (size: CardSize): boolean => size.below || size.columns === 1;
 /** Width of a page's text, the gap between columns of a table, and between two columns of blocks; points. Other paper stretches them. */
 const ROOM = { page: 511, gutter: 9, middle: 8 } as const;
 
-/** Widest a time or a number of seconds can stand, in sizes of its type: figures are all of one width. */
-const ems = (text: string): number => Array.from(text).reduce((sum, sign) => sum + (/\d/.test(sign) ? 0.66 : sign === "s" ? 0.6 : 0.34), 0);
+/** Widest a time or a number of seconds can stand, in sizes of its type, in ours and in what a word processor puts in its place: figures are all of one width. */
+const ems = (text: string): number => Array.from(text).reduce((sum, sign) => sum + (/\d/.test(sign) ? 0.7 : sign === "s" ? 0.62 : 0.4), 0);
 const widest = (texts: readonly string[]): number => Math.max(0, ...texts.map(ems));
 
 /** Columns as wide as the longest of their figures, for one that wraps costs every block a line. */
