@@ -1,6 +1,6 @@
 import { episodeName, seriesName, type Episode } from "../../episode";
 import { paceOf, type MeasuredSeconds, type Pace } from "../../speech";
-import { box, heading, paragraph, spacer, table, type Paper, type PaperNode, type Run, type TableColumn } from "../paper";
+import { GUTTER, box, heading, paragraph, spacer, table, type Paper, type PaperNode, type Run, type TableColumn } from "../paper";
 import { keyWords, shortened } from "./key-words";
 import { scriptOf, type ScriptBlock } from "./script";
 import { fitOf, minutesSeconds, wholeSeconds } from "./words";
@@ -71,8 +71,8 @@ function cells(script: ScriptBlock, size: CardSize): PaperNode[][] {
 
 /** The tightest card has no room for when a block begins. */
 const hasStart = (size: CardSize): boolean => size.below || size.columns === 1;
-/** Width of a page's text, the gap between columns of a table, and between two columns of blocks; points. Other paper stretches them. */
-const ROOM = { page: 511, gutter: 9, middle: 8 } as const;
+/** Width of a page's text, and the gap between two columns of blocks; points. Other paper stretches them. */
+const ROOM = { page: 511, middle: 8 } as const;
 
 /** Widest a time or a number of seconds can stand, in sizes of its type, in ours and in what a word processor puts in its place: figures are all of one width. */
 const ems = (text: string): number => Array.from(text).reduce((sum, sign) => sum + (/\d/.test(sign) ? 0.7 : sign === "s" ? 0.62 : 0.4), 0);
@@ -83,8 +83,8 @@ function cardColumns(blocks: readonly ScriptBlock[], size: CardSize): TableColum
   const number = size.name * 1.4 + 7;
   const seconds = Math.max(36, size.seconds * widest(["10 s", ...blocks.map(takes)]) + 4);
   const start = hasStart(size) ? size.name * Math.max(2.7, widest(blocks.map(({ starts }) => minutesSeconds(starts)))) + 4 : 0;
-  const gutters = ROOM.gutter * (start > 0 ? 3 : 2);
-  const whole = size.columns === 1 ? ROOM.page : (ROOM.page - ROOM.middle - 2 * ROOM.gutter) / 2;
+  const gutters = GUTTER * (start > 0 ? 3 : 2);
+  const whole = size.columns === 1 ? ROOM.page : (ROOM.page - ROOM.middle - 2 * GUTTER) / 2;
   return [
     { width: number, head: "" }, { width: whole - gutters - number - seconds - start, head: "block and key words" }, { width: seconds, head: "takes", align: "right" },
     ...(start > 0 ? [{ width: start, head: "at", align: "right" as const }] : []),

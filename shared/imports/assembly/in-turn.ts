@@ -1,11 +1,12 @@
-import { repsOf, type Ordered } from "../schemes/compose";
+import { isSeveral, repsOf, type Ordered } from "../schemes/compose";
+import { ORDINAL_VALUES } from "../schemes/figures";
 import { plainIn } from "../source/words";
 import type { Word } from "../types";
 import { ASIDE, BEGINS, GOES_ON } from "./assembly";
 
 /** Sets told by their place in the row: "three sets of five: first one five, second one five, and on the third I got four". */
 
-const ORDINALS = new Map([["first", 1], ["second", 2], ["third", 3], ["fourth", 4], ["fifth", 5], ["sixth", 6], ["1st", 1], ["2nd", 2], ["3rd", 3], ["4th", 4], ["5th", 5], ["6th", 6]]);
+const ORDINALS = new Map([...ORDINAL_VALUES, ["1st", 1], ["2nd", 2], ["3rd", 3], ["4th", 4], ["5th", 5], ["6th", 6]] as const);
 /** So many words around a number of reps its ordinal may be said. */
 const [BEFORE, BEHIND] = [5, 4];
 
@@ -22,7 +23,7 @@ function ordinalOf(own: readonly Ordered[], at: number, words: readonly Word[]):
 
 /** "Three sets of 20, and I got 20, 20, 17": reps in a row, a word apart at most; empty where there are not as many as sets were planned. */
 function runOf(own: readonly Ordered[], words: readonly Word[]): readonly number[] {
-  const plan = own.findIndex(({ says, about }) => about === "working" && (says.sets ?? 1) > 1);
+  const plan = own.findIndex(isSeveral);
   const sets = own[plan]?.says.sets ?? 0;
   for (let at = plan + 1; plan >= 0 && at + sets <= own.length; at += 1) {
     const run = Array.from({ length: sets }, (_, step) => at + step);
@@ -56,7 +57,7 @@ export function toldInTurn(own: readonly Ordered[], places: readonly number[], w
   const first = row[0];
   if (first === undefined) return [...places];
   const out = [...places];
-  const plan = own.slice(0, first).findLastIndex(({ says, about }) => about === "working" && (says.sets ?? 1) > 1);
+  const plan = own.slice(0, first).findLastIndex(isSeveral);
   // Four sets of which two are told one by one are still four.
   if (plan >= 0 && (own[plan]?.says.sets ?? 0) > row.length + 1) return out;
   const isPlanned = (at: number): boolean => plan >= 0 && at < first && at >= plan - 1 && repsOf(own[at] as Ordered) !== undefined;

@@ -1,4 +1,4 @@
-import { hasWork, type Ordered } from "../schemes/compose";
+import { hasWork, isSeveral, type Ordered } from "../schemes/compose";
 import { plainIn } from "../source/words";
 import type { Word } from "../types";
 import { ASIDE, BEGINS, GOES_ON } from "./assembly";
@@ -12,7 +12,8 @@ const LAST = /(?:^| )(?:the )?(?:last|final) (?:set|one|round|go|time)(?: |$)/;
 /** "For the other two", "second and third". */
 const OTHERS = /(?:^| )(?:second and (?:the )?third|(?:other|next|last|following) (?:two|three|2|3)|rest of them|others)(?: |$)/;
 
-interface Told {
+/** Figures with their places in the set lines. */
+export interface Told {
   readonly own: readonly Ordered[];
   readonly places: readonly number[];
 }
@@ -31,7 +32,7 @@ function around(own: readonly Ordered[], at: number, words: readonly Word[]): st
  * @param own - of one exercise, in order; @param places - as they were heard
  */
 export function weightsInTurn(own: readonly Ordered[], places: readonly number[], words: readonly Word[]): Told {
-  const plans = own.flatMap(({ says, about }, at) => (about === "working" && places[at] !== ASIDE && (says.sets ?? 1) > 1 ? [at] : []));
+  const plans = own.flatMap((statement, at) => (isSeveral(statement) && places[at] !== ASIDE ? [at] : []));
   const loads = own.flatMap((statement, at) => (isLoad(statement) && places[at] !== ASIDE ? [at] : []));
   const work = own.filter(({ says, about }, at) => about === "working" && places[at] !== ASIDE && hasWork(says));
   const [plan, first, second] = [plans[0], loads[0], loads[1]];

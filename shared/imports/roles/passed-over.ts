@@ -14,7 +14,7 @@ const ORDINAL = /^(?:first|second|third|fourth|fifth|last|final)$/;
 const [THING, TOLD] = [/^(?:1|set|time|round|go)$/, /^(?:i|got|did|was|it|for)$/];
 const OWN_NUMBER = 4;
 /** What is not done today: of another day, of a plan, of somebody else. */
-const ELSEWHERE = /(?:^| )(?:last (?:week|time|month|session|year|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|yesterday|ago|used to|plan|planned|wanted|supposed|meant|he|she|they)(?: |$)/;
+const ELSEWHERE = /(?:^| )(?:last (?:week|time|month|session|year|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|yesterday|ago|used to|plan|planned|wanted|supposed|meant|he|she|they)(?: |$)/g;
 const HERE = /(?:^| )(?:today|now|so|this|but|and i)(?: |$)/;
 /** So many tokens around a number it may be said. */
 const [SAID_BEFORE, SAID_BEHIND] = [10, 4];
@@ -52,7 +52,7 @@ class Reading {
   isElsewhere(place: number): boolean {
     const said = (from: number, to: number): string => this.tokens.slice(Math.max(0, from), to).map(({ text }) => text).join(" ");
     const before = said(place - SAID_BEFORE, place);
-    const found = [...before.matchAll(new RegExp(ELSEWHERE, "g"))].at(-1);
+    const found = [...before.matchAll(ELSEWHERE)].at(-1);
     return (found !== undefined && !HERE.test(before.slice(found.index + found[0].length - 1))) || /(?:^| )(?:last (?:week|time|month|year)|ago)(?: |$)/.test(said(place + 1, place + 1 + SAID_BEHIND));
   }
   value = (place: number): number => this.tokens[place]?.value ?? 0;
@@ -147,12 +147,14 @@ export function withPassedOver(tokens: readonly Token[], tags: readonly Tagged[]
   tokens.forEach((_, place) => {
     const role = (base: "reps" | "load"): Role => (reading.isRamp(place) ? (`ramp-${base}` as const) : base);
     // A weight told before the triple tells whose day it is.
-    if (reading.isTriple(place)) reading.roles.set(place, role("reps"));
-    if (reading.isElsewhere(place)) return;
-    const isSet = [reading.isNextInRow(place), reading.isOfOrdinal(place), reading.isInRun(place), reading.isOfLoad(place), reading.isBeforeLoad(place)].some(Boolean);
-    if (isSet) reading.roles.set(place, role("reps"));
-    else if (reading.isLoadOfReps(place)) reading.roles.set(place, role("load"));
+    if (reading.isTriple(place)) {
+      reading.roles.set(place, role("reps"));
+      return;
+    }
+    const isSet = reading.isNextInRow(place) || reading.isOfOrdinal(place) || reading.isInRun(place) || reading.isOfLoad(place) || reading.isBeforeLoad(place);
+    if ((isSet || reading.isLoadOfReps(place)) && !reading.isElsewhere(place)) reading.roles.set(place, role(isSet ? "reps" : "load"));
   });
-  const passed = [...reading.roles].flatMap(([place, role]) => (tags.some((tag) => tag.place === place) ? [] : [{ place, role }]));
+  const heard = new Set(tags.map(({ place }) => place));
+  const passed = [...reading.roles].flatMap(([place, role]) => (heard.has(place) ? [] : [{ place, role }]));
   return [...tags, ...passed].sort((a, b) => a.place - b.place);
 }

@@ -1,5 +1,5 @@
 import type { Scheme, Tempo } from "../../training";
-import { takesBack } from "../schemes/corrections";
+import { takesAllBack, takesBack } from "../schemes/corrections";
 import type { Token } from "../schemes/figures";
 import type { Statement } from "../schemes/statement";
 import { UNIT_NOT_SAID } from "../schemes/extras";
@@ -186,14 +186,13 @@ const [BROKEN_OFF, ANEW] = [/^(?:no|wait|sorry|actually|hang|hold|well|uh|um|hmm
 const isBrokenOff = (tokens: readonly Token[], place: number): boolean =>
   /^(?:sets?|rounds?)$/.test(tokens[place + 1]?.text ?? "") && tokens[place + 2]?.text === "of" && BROKEN_OFF.test(tokens[place + 3]?.text ?? "");
 
-/** What takes back a whole phrase, so many tokens before what takes its place: "two sets of 15, no sorry, two sets of 20". */
-const [TAKES_ALL_BACK, ALL] = [/(?:^| )(?:no sorry|sorry no|sorry|no wait|wait no|i mean|i meant|i tell a lie|i lie|scratch that|correction|make that|my mistake|hang on)(?: |$)/, 12];
+/** So few tokens are between a phrase taken back and the one in its place: "two sets of 15, no sorry, two sets of 20". */
+const ALL = 12;
 
 function isTakenBack<S extends { readonly place: number; readonly role: Role }>({ place, role }: S, later: readonly S[], tokens: readonly Token[]): boolean {
   const anew = later.find((other) => other.role === role);
   if (!anew || anew.place - place > ALL) return false;
-  const between = tokens.slice(place + 1, anew.place);
-  return between.every(({ text }) => text !== NAME) && TAKES_ALL_BACK.test(between.map(({ text }) => text).join(" "));
+  return tokens.slice(place + 1, anew.place).every(({ text }) => text !== NAME) && takesAllBack(tokens, place + 1, anew.place);
 }
 
 /** Without the figures that were corrected straight away. */
@@ -213,6 +212,7 @@ type Told = Statement & { readonly place: number; readonly role: Role };
  */
 export function saidBy(tokens: readonly Token[], heard: readonly Tagged[]): Statement[] {
   const tags = withPassedOver(tokens, heard);
+  const surely = new Set(heard);
   const made: Told[] = [];
   for (const tag of tags) {
     const token = tokens[tag.place] as Token;
@@ -223,7 +223,7 @@ export function saidBy(tokens: readonly Token[], heard: readonly Tagged[]): Stat
       continue;
     }
     const one = madeOf(tokens, tag);
-    if (one) made.push({ ...one, about: aboutOf(tag.role), either: false, from: token.at, to: token.at, place: tag.place, role: tag.role, ...(heard.includes(tag) || IN_WORDS[token.text] !== undefined ? {} : { isInferred: true }) });
+    if (one) made.push({ ...one, about: aboutOf(tag.role), either: false, from: token.at, to: token.at, place: tag.place, role: tag.role, ...(surely.has(tag) || IN_WORDS[token.text] !== undefined ? {} : { isInferred: true }) });
   }
   const all = joined(uncorrected([...made, ...temposIn(tokens, tags)].sort((a, b) => a.place - b.place), tokens), tokens);
   for (const { place } of tags.filter(({ role }) => role === "hand")) {

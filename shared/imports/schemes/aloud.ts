@@ -2,11 +2,10 @@ import { NUMBER_VALUES } from "../../speech";
 import type { Scheme } from "../../training";
 import type { Word } from "../types";
 import type { Ordered } from "./compose";
-import { tokensOf } from "./figures";
+import { ORDINAL_VALUES, tokensOf } from "./figures";
 
 /** What a class is not told in numbers: sets that are counted as they are done, and sides that are done one after the other. */
 
-const ORDINALS = new Map([["first", 1], ["second", 2], ["third", 3], ["fourth", 4], ["fifth", 5], ["sixth", 6]]);
 /** So long nobody is silent within a set. Seconds. */
 const SET_DONE = 8;
 /** So many words between two tellings of the same work lead to the next set: "rest, and once more twelve". */
@@ -55,7 +54,7 @@ function highestSet(words: readonly Word[], from: number, until: number): number
     const after = words[at + 1]?.plain ?? "";
     const number = NUMBER_VALUES.get(after) ?? (/^\d$/.test(after) ? Number(after) : 0);
     const isNumbered = number >= 2 && number <= 6 && !/^(?:sets?|reps?|times|kilos?|pounds?|seconds?)$/.test(words[at + 2]?.plain ?? "") && !/^(?:a|one|each|per|every)$/.test(words[at - 1]?.plain ?? "");
-    const before = [1, 2, 3].map((step) => ORDINALS.get(words[at - step]?.plain ?? "") ?? 0);
+    const before = [1, 2, 3].map((step) => ORDINAL_VALUES.get(words[at - step]?.plain ?? "") ?? 0);
     most = Math.max(most, isNumbered ? number : 0, ...before);
   }
   return most;

@@ -128,6 +128,9 @@ function countedUp(working: readonly Line[]): number | undefined {
   return sets;
 }
 
+/** "Sets of ten": so many words on the reps are told. */
+const OF_REPS = 3;
+
 /** "Four sets, forty for twelve, fifty for ten, ...": a number of sets before as many single ones is how many there are, where it is not said right before the reps of the first. */
 function countedBefore(working: readonly Line[]): number | undefined {
   const [first, ...rest] = working;
@@ -140,9 +143,6 @@ function countedBefore(working: readonly Line[]): number | undefined {
   first.says = says;
   return sets;
 }
-/** "Sets of ten": so many words on the reps are told. */
-const OF_REPS = 3;
-
 /** Sets that are told one by one are one each; where there are more than were told, the first was done more often: "three sets, twelve, and the last one twenty". */
 const inTurn = (total: number | undefined, at: number, told: number): number | undefined => (total === undefined ? undefined : at === 0 ? Math.max(1, total - told + 1) : 1);
 

@@ -10,8 +10,8 @@ const CAME_TO = /(?:^| )(?:got|managed|hit|did|made|was|first(?: set| one)?|to)$
 
 /** The figures without "as many as you can" where the number it came to is told. @param own - of one exercise, in order */
 export function cameTo(own: readonly Ordered[], words: readonly Word[]): readonly Ordered[] {
-  const isTold = ({ says, from, to }: Ordered): boolean =>
-    own.some((other) => (other.says.seconds !== undefined || other.says.repsMin !== undefined) && other.from > to && other.from <= to + NEAR && says.amrap === true && from < other.from && CAME_TO.test(plainIn(words, other.from - 2, other.from).join(" ")));
+  const isTold = ({ to }: Ordered): boolean =>
+    own.some((other) => (other.says.seconds !== undefined || other.says.repsMin !== undefined) && other.from > to && other.from <= to + NEAR && CAME_TO.test(plainIn(words, other.from - 2, other.from).join(" ")));
   const several = own.some(({ says }) => (says.sets ?? 1) > 1);
   return own.filter((statement, at) => {
     if (statement.says.amrap !== true || !isTold(statement)) return true;

@@ -28,6 +28,9 @@ export const pickWork = (says: Partial<Scheme>): Partial<Scheme> => Object.fromE
 /** The reps of one set, where a figure tells them and nothing else. */
 export const repsOf = ({ says }: Pick<Statement, "says">): number | undefined => (says.repsMin === says.repsMax && says.sets === undefined ? says.repsMin : undefined);
 
+/** Is it a number of working sets, more than one? */
+export const isSeveral = ({ says, about }: Pick<Statement, "says" | "about">): boolean => about === "working" && (says.sets ?? 1) > 1;
+
 /** A held position of a few seconds is a pause within a rep. */
 const SHORTEST_BOUT = 8;
 const isBout = ({ says }: Statement): boolean => says.seconds === undefined || says.seconds >= SHORTEST_BOUT;

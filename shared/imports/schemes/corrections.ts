@@ -48,6 +48,12 @@ function markerAt(tokens: readonly Token[], at: number): number {
 /** Is something taken back in these tokens? @param to - the first that is not looked at */
 export const takesBack = (tokens: readonly Token[], from: number, to: number): boolean => tokens.slice(from, to).some((_, at) => markerAt(tokens, from + at) > 0);
 
+/** What takes back a whole phrase; "no" alone may be "no rest". */
+const SURELY = /(?:^| )(?:no sorry|sorry no|sorry|no wait|wait no|i mean|i meant|i tell a lie|i lie|scratch that|correction|make that|my mistake|hang on)(?: |$)/;
+
+/** Is something taken back in these tokens, beyond doubt? @param to - the first that is not looked at */
+export const takesAllBack = (tokens: readonly Token[], from: number, to: number): boolean => SURELY.test(tokens.slice(from, to).map(({ text }) => text).join(" "));
+
 /** The last amount before `before` that the new one can stand for. */
 function takenBack(tokens: readonly Token[], before: number, amount: Amount): Amount | null {
   const candidates: Amount[] = [];

@@ -16,6 +16,9 @@ export interface Token {
 /** With a common slip and a word of its own. */
 const VALUES = new Map([...NUMBER_VALUES, ["fourty", 40], ["dozen", 12]] as const);
 
+/** Which of several sets a word tells. */
+export const ORDINAL_VALUES: ReadonlyMap<string, number> = new Map([["first", 1], ["second", 2], ["third", 3], ["fourth", 4], ["fifth", 5], ["sixth", 6]]);
+
 /** Words between figures that soften and say nothing about the scheme. */
 const SOFT = new Set("about around roughly approximately maybe probably roundabout like just only basically please perhaps approx".split(" "));
 

@@ -8,7 +8,7 @@ import { plainIn } from "../source/words";
 /** "Ninety seconds after everything": figures that are said once of several exercises, whatever is heard around them. */
 
 /** Said of every exercise there is, behind the figure. */
-const ALL = /(?:^| )(?:(?:between|after|of|on|for|with|in) (?:absolutely |pretty much |basically |literally )?everything|every (?:single )?(?:exercise|movement|move|lift)|all the way through all (?:\w+)|across the board|for the whole (?:session|workout|thing)|the whole way(?: through)?|(?:for|on) all of (?:it|them|these))(?: |$)/;
+const ALL = /(?:^| )(?:(?:between|after|of|on|for|with|in) (?:absolutely |pretty much |basically |literally )?everything|every (?:single )?(?:exercise|movement|move|lift)|all the way through all (?:\w+)|across the board|for the whole (?:session|workout|thing)|the whole way(?: through)?|(?:for|on) all of (?:it|them|these)|for the next ones)(?: |$)/;
 /** Said of all of them, or of all that are left, in front of it. */
 const ALL_BEFORE = /(?:^| )(?:the rest of (?:it|them|it's|these)|everything(?: else)?)(?: is| are| gets| has|'s)?(?: all)?(?: on| at| with| for)?$/;
 /** Said of those that are still to come. */
@@ -19,6 +19,8 @@ const LAST = /(?:^| )(?:on|for|with) the last (?:one|exercise|movement|move)(?: 
 /** Something is left out, or it holds for a while only. */
 const BUT = /(?:^| )(?:until|till|except|apart|but|unless|not)(?: |$)/;
 const EXCEPT = /^(?:except|apart|but)$/;
+/** A name that is left out ends so far behind the words that are looked at. */
+const EXCEPT_REACH = 3;
 /** So many words behind the figure it may be said, so many before it. */
 const [BEHIND, BEFORE] = [12, 8];
 
@@ -45,9 +47,6 @@ function leftOut({ exercises, words }: Scene, from: number, behind: readonly str
   return out.length > 0 ? out : null;
 }
 
-/** A name that is left out ends no further behind. */
-const EXCEPT_REACH = 3;
-
 /** For which exercises a figure holds by the words around it; null where they do not tell. */
 function saidFor(scene: Scene, from: number, to: number, mentions: readonly Mention[]): readonly number[] | null {
   const { exercises, words } = scene;
@@ -55,7 +54,7 @@ function saidFor(scene: Scene, from: number, to: number, mentions: readonly Ment
   const before = plainIn(words, from - BEFORE, from).join(" ");
   const [said, around] = [behind.join(" "), `${before} ${behind.join(" ")}`];
   const home = homeOf(exercises, from);
-  if (ALL.test(said) || ALL_BEFORE.test(before) || /(?:^| )for the next ones(?: |$)/.test(said)) {
+  if (ALL.test(said) || ALL_BEFORE.test(before)) {
     const out = leftOut(scene, to + 1, behind, mentions);
     const first = LEFT.test(around) ? home : 0;
     return out && exercises.flatMap((_, place) => (place >= first && !out.includes(place) ? [place] : []));

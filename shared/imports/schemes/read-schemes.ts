@@ -1,11 +1,7 @@
 import type { Equipment } from "../../exercises";
 import type { Scheme } from "../../training";
 import type { Mention } from "../names/find";
-import { placesOf } from "../assembly/assembly";
-import { toldAgain } from "../assembly/again";
-import { toldInTurn } from "../assembly/in-turn";
-import { inPairs } from "../assembly/pairs";
-import { weightsInTurn } from "../assembly/weights-in-turn";
+import { toldOneByOne } from "../assembly/told";
 import type { RowModels } from "../learning/models";
 import type { Listened } from "../listener/listen";
 import type { Part } from "../order/speech";
@@ -129,7 +125,7 @@ export function readSchemes(parts: readonly Part[], statements: readonly PlacedS
     // Who is seen to do two sets does not do the three that another exercise was told to have.
     const { sets: _, ...lentElse } = all;
     const lent: Partial<Scheme> = isBorrowed && sets !== undefined ? lentElse : all;
-    const told = weightsInTurn(own, toldInTurn(own, toldAgain(own, inPairs(own, placesOf(own, words, models.assembly)), words), words), words);
+    const told = toldOneByOne(own, words, models.assembly);
     const figures = assemble(told.own, told.places, { ...sided, ...work, ...lent }, fixed, sets);
     // Single sets with weights of their own need no number.
     const isWeighed = figures.sets.filter(({ role, scheme }) => role === "working" && scheme.load !== undefined).length > 1;

@@ -1,5 +1,5 @@
 import type { Exercise } from "../../exercises";
-import type { Scheme } from "../../training";
+import { lbToKg, type Scheme } from "../../training";
 import { made, type SchemeRead } from "./compose";
 
 /** What coaches do not say of an exercise because it goes without saying. Common practice, no source. */
@@ -16,7 +16,6 @@ const PAIR_TITLE = new RegExp(String.raw`\b(?:${[
 
 /** Weights that nobody holds in one hand for it: the machine's, the barbell's. Kilograms. */
 const TOO_HEAVY: Readonly<Record<string, number>> = { "chest-supported-row": 38, "rear-shoulder-raise": 18, "walking-lunge": 38, "split-squat": 38 };
-const KILOGRAMS = { kg: 1, lb: 0.45359237 };
 
 /** Takes one weight at a time, however many lie about. */
 const ONE_WEIGHT = /single[- ]arm|suitcase|landmine|one[- ]arm/i;
@@ -43,7 +42,7 @@ export const isSided = ({ exercise, title }: Subject): boolean => (exercise ? ex
 
 function inHand(load: Scheme["load"], subject: Subject, isOne: boolean): Scheme["load"] {
   if (typeof load?.value !== "number" || (load.unit !== "kg" && load.unit !== "lb")) return load;
-  const isTooHeavy = load.perHand !== true && load.value * KILOGRAMS[load.unit] > (TOO_HEAVY[subject.exercise?.id ?? ""] ?? Infinity);
+  const isTooHeavy = load.perHand !== true && (load.unit === "lb" ? lbToKg(load.value) : load.value) > (TOO_HEAVY[subject.exercise?.id ?? ""] ?? Infinity);
   if (isTooHeavy) return load;
   if (isOne || isOneWeight(subject)) return { value: load.value, unit: load.unit };
   return isPair(subject) ? { ...load, perHand: true } : load;
